@@ -1,0 +1,57 @@
+package org.fadeline.analysis;
+
+/**
+ * Every setting that the numbers of a review rest on.
+ *
+ * @param windowMinutes window of the rolling catch rate, minutes, in [5, 240]
+ * @param callLevel probability at which a fade counts as plain, in [0.5, 0.99]
+ * @param changeHazard changes of rate per bait hour expected beforehand, in (0, 10]
+ * @param measure what a fade is judged on
+ * @param moveCostMinutes cost of moving to a line other than the one fished next, in [0, 60]
+ * @param seed seed of all draws
+ */
+public record ReviewSettings(
+    double windowMinutes,
+    double callLevel,
+    double changeHazard,
+    Measure measure,
+    double moveCostMinutes,
+    long seed) {
+  /** The defaults of the methods document. */
+  public static final ReviewSettings DEFAULT =
+      new ReviewSettings(30, 0.8, 0.25, Measure.BITES, 4, 20_260_101L);
+
+  /** Share of the going rate at or below which a line has faded. */
+  public static final double FADED_SHARE = 0.5;
+
+  /** Level of every interval but those of fades and finishes. */
+  public static final double LEVEL = 0.95;
+
+  /** Level of the intervals of fades, gains and finishes. */
+  public static final double FADE_LEVEL = 0.90;
+
+  /** Checks the ranges. */
+  public ReviewSettings {
+    between("window", windowMinutes, 5, 240);
+    between("call level", callLevel, 0.5, 0.99);
+    between("change hazard", changeHazard, Double.MIN_VALUE, 10);
+    between("cost of moving", moveCostMinutes, 0, 60);
+  }
+
+  private static void between(String what, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          what + " must be between " + low + " and " + high + ": " + value);
+    }
+  }
+
+  /** What a fade is judged on. */
+  public enum Measure {
+    /** Bites where the record is full, else hook-ups. */
+    BITES,
+    /** Hook-ups: landed, lost, foul-hooked. */
+    HOOK_UPS,
+    /** Fish landed. */
+    FISH
+  }
+}

@@ -1,0 +1,21 @@
+package org.fadeline.model;
+
+import org.jspecify.annotations.Nullable;
+
+/** Range checks that say what is allowed, so that NaN fails. */
+final class Checks {
+  private Checks() {}
+
+  static void between(String what, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          what + " must be between " + low + " and " + high + ": " + value);
+    }
+  }
+
+  static void optionalBetween(String what, @Nullable Double value, double low, double high) {
+    if (value != null) {
+      between(what, value, low, high);
+    }
+  }
+}

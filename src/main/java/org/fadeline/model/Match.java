@@ -1,0 +1,22 @@
+package org.fadeline.model;
+
+/**
+ * The frame of a match.
+ *
+ * @param allIn start call, epoch milliseconds
+ * @param allOut finish call, epoch milliseconds, after all in
+ * @param rules what the figures need to know of the rules
+ */
+public record Match(long allIn, long allOut, MatchRules rules) {
+  /** Checks that the match ends after it starts. */
+  public Match {
+    if (allOut <= allIn) {
+      throw new IllegalArgumentException("all out must come after all in");
+    }
+  }
+
+  /** Returns the length from all in to all out in milliseconds. */
+  public long lengthMillis() {
+    return allOut - allIn;
+  }
+}

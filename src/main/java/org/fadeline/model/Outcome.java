@@ -1,0 +1,88 @@
+package org.fadeline.model;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What came of a session.
+ *
+ * @param weighIn weights at the scales, one for each net; empty where not known
+ * @param result placing, or null
+ * @param media footage, each file with its offset
+ */
+public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Media> media) {
+  /** Nothing known. */
+  public static final Outcome UNKNOWN = new Outcome(List.of(), null, List.of());
+
+  /** Copies the lists. */
+  public Outcome {
+    weighIn = List.copyOf(weighIn);
+    media = List.copyOf(media);
+  }
+
+  /**
+   * One keepnet at the scales.
+   *
+   * @param net number of the net, from 1
+   * @param grams weight, in [0, 1e6]
+   * @param holds "carp" or "silvers", or null
+   */
+  public record NetWeight(int net, double grams, @Nullable String holds) {
+    /** Checks the ranges. */
+    public NetWeight {
+      if (net < 1) {
+        throw new IllegalArgumentException("net must be 1 or more: " + net);
+      }
+      Checks.between("net weight", grams, 0, 1e6);
+    }
+  }
+
+  /**
+   * Placing in the match.
+   *
+   * @param position overall, from 1, or null
+   * @param section name of the section, or null
+   * @param sectionPosition placing in the section, from 1, or null
+   * @param of how many fished, or null
+   * @param neighbours weights of pegs nearby, where known
+   */
+  public record Result(
+      @Nullable Integer position,
+      @Nullable String section,
+      @Nullable Integer sectionPosition,
+      @Nullable Integer of,
+      List<NeighbourWeight> neighbours) {
+    /** Copies the list. */
+    public Result {
+      neighbours = List.copyOf(neighbours);
+    }
+  }
+
+  /**
+   * Weight of another peg.
+   *
+   * @param peg its number
+   * @param grams weight, in [0, 1e6]
+   */
+  public record NeighbourWeight(String peg, double grams) {
+    /** Checks the range. */
+    public NeighbourWeight {
+      Checks.between("neighbour's weight", grams, 0, 1e6);
+    }
+  }
+
+  /**
+   * Footage of the session.
+   *
+   * @param path relative to the session file, with forward slashes
+   * @param offsetMillis session instant minus media time at the media's start, milliseconds after
+   *     all in (may be negative)
+   * @param rate media seconds per session second, in [0.001, 1000]
+   */
+  public record Media(String path, long offsetMillis, double rate) {
+    /** Checks the range. */
+    public Media {
+      Checks.between("rate", rate, 0.001, 1000);
+    }
+  }
+}
