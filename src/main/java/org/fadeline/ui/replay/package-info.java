@@ -1,0 +1,5 @@
+/** The Replay screen. */
+@NullMarked
+package org.fadeline.ui.replay;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,55 @@
+package org.fadeline.ui.state;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is going on and what went wrong.
+ *
+ * @param opening name of the file being opened, or null
+ * @param trouble what went wrong last and still waits to be read, or null
+ * @param message a line of news, such as what was undone, or null
+ */
+public record Activity(
+    @Nullable String opening, @Nullable Trouble trouble, @Nullable String message) {
+  /** Nothing going on. */
+  public static final Activity QUIET = new Activity(null, null, null);
+
+  /**
+   * Something that went wrong, in words.
+   *
+   * @param title what could not be done
+   * @param detail what follows from it and what to do
+   * @param problems each problem with its place; may be empty
+   */
+  public record Trouble(String title, String detail, List<Problem> problems) {
+    /** Copies the list. */
+    public Trouble {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * One problem.
+   *
+   * @param place file, row and field
+   * @param text what is wrong
+   * @param remedy what to do
+   */
+  public record Problem(String place, String text, String remedy) {}
+
+  /** Returns this with another file being opened, or none. */
+  public Activity withOpening(@Nullable String newOpening) {
+    return new Activity(newOpening, trouble, message);
+  }
+
+  /** Returns this with other trouble, or none. */
+  public Activity withTrouble(@Nullable Trouble newTrouble) {
+    return new Activity(opening, newTrouble, message);
+  }
+
+  /** Returns this with other news, or none. */
+  public Activity withMessage(@Nullable String newMessage) {
+    return new Activity(opening, trouble, newMessage);
+  }
+}

@@ -1,0 +1,36 @@
+package org.fadeline.ui.state;
+
+import java.util.Set;
+import org.fadeline.analysis.ReviewSettings;
+
+/**
+ * What is chosen about how a session is looked at.
+ *
+ * @param hindsight whether what came after the playhead is shown; otherwise nothing of it is
+ * @param settings what the review rests on
+ * @param hiddenLines ids of lines not shown on the timeline
+ */
+public record Choices(boolean hindsight, ReviewSettings settings, Set<String> hiddenLines) {
+  /** As known then, default settings, every line shown. */
+  public static final Choices DEFAULT = new Choices(false, ReviewSettings.DEFAULT, Set.of());
+
+  /** Copies the set. */
+  public Choices {
+    hiddenLines = Set.copyOf(hiddenLines);
+  }
+
+  /** Returns these choices with the other knowledge. */
+  public Choices withHindsight(boolean newHindsight) {
+    return new Choices(newHindsight, settings, hiddenLines);
+  }
+
+  /** Returns these choices with other settings. */
+  public Choices withSettings(ReviewSettings newSettings) {
+    return new Choices(hindsight, newSettings, hiddenLines);
+  }
+
+  /** Returns these choices with other lines hidden. */
+  public Choices withHiddenLines(Set<String> newHidden) {
+    return new Choices(hindsight, settings, newHidden);
+  }
+}

@@ -1,0 +1,230 @@
+package org.fadeline.ui.state;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.model.Session;
+import org.fadeline.replay.Playhead;
+import org.fadeline.ui.state.Activity.Trouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one place where the window's state changes. Everything shown is read from one immutable
+ * record in one read-only property; everything done is a command here. Commands belong to one
+ * thread, and each checks that.
+ */
+public final class Workbench implements AutoCloseable {
+  private static final String OPENING = "open";
+  private static final String REVIEWING = "review";
+
+  private final ReadOnlyObjectWrapper<WorkbenchState> state =
+      new ReadOnlyObjectWrapper<>(WorkbenchState.EMPTY);
+  private final Desk desk;
+  private final ReviewWork reviewWork;
+  private final TaskService tasks;
+  private final Runnable threadCheck;
+  private final Transport transport = new Transport(this);
+  private final Picking picking = new Picking(this);
+  private Desk.@Nullable Held record;
+
+  /**
+   * Makes a workbench with nothing open.
+   *
+   * @param desk where sessions are opened and kept
+   * @param reviewWork works out a review, on a background thread
+   * @param tasks runs background work and answers on the owning thread
+   * @param threadCheck throws where it is not called on the owning thread
+   */
+  public Workbench(Desk desk, ReviewWork reviewWork, TaskService tasks, Runnable threadCheck) {
+    this.desk = desk;
+    this.reviewWork = reviewWork;
+    this.tasks = tasks;
+    this.threadCheck = threadCheck;
+  }
+
+  /** Works out a review: a function of the session and the settings alone. */
+  @FunctionalInterface
+  public interface ReviewWork {
+    /** Returns the review of a session. */
+    Review review(Session session, ReviewSettings settings);
+  }
+
+  /** Returns the state as a property that only commands change. */
+  public ReadOnlyObjectProperty<WorkbenchState> stateProperty() {
+    return state.getReadOnlyProperty();
+  }
+
+  /** Returns the state. */
+  public WorkbenchState state() {
+    return state.get();
+  }
+
+  /** Returns the background work, for showing how far it is. */
+  public TaskService tasks() {
+    return tasks;
+  }
+
+  /** Returns the commands that move the playhead. */
+  public Transport transport() {
+    return transport;
+  }
+
+  /** Returns the commands that pick events and set the second cursor. */
+  public Picking picking() {
+    return picking;
+  }
+
+  void change(UnaryOperator<WorkbenchState> step) {
+    threadCheck.run();
+    WorkbenchState before = state.get();
+    WorkbenchState after = step.apply(before);
+    if (!after.equals(before)) {
+      state.set(after);
+    }
+  }
+
+  /** Opens a session file in the background; the session in hand stays until that has worked. */
+  public void open(Path path) {
+    String name = String.valueOf(path.getFileName());
+    change(s -> s.withActivity(s.activity().withOpening(name).withTrouble(null)));
+    tasks.submit(
+        OPENING,
+        "Opening " + name,
+        progress -> desk.open(path, progress),
+        new TaskService.Answer<>(this::install, this::refuse));
+  }
+
+  /** Gives up opening a file. */
+  public void cancelOpening() {
+    tasks.cancel(OPENING);
+    change(s -> s.withActivity(s.activity().withOpening(null)));
+  }
+
+  /** Takes a session that was opened elsewhere, such as a sample. */
+  public void install(Desk.Held opened) {
+    Session session = opened.session();
+    OpenSession open = OpenSession.of(session, opened.source(), opened.history());
+    List<Activity.Problem> problems = opened.problems();
+    Trouble trouble =
+        problems.isEmpty()
+            ? null
+            : new Trouble(
+                "Opened, with " + count(problems.size(), "remark"),
+                "The file is unchanged. What it says here was taken as described.",
+                problems);
+    Desk.Held old = record;
+    record = opened;
+    change(
+        s ->
+            s.withOpen(open, ReviewStatus.FIRST_PENDING, Playhead.startOf(open.range()))
+                .withSelection(Selection.NONE)
+                .withChoices(s.choices().withHiddenLines(java.util.Set.of()))
+                .withActivity(new Activity(null, trouble, null)));
+    if (old != null) {
+      old.close();
+    }
+    review();
+  }
+
+  private void refuse(Exception failure) {
+    Trouble trouble =
+        failure instanceof Desk.Refusal refusal
+            ? refusal.trouble()
+            : new Trouble(
+                "The file could not be opened",
+                "Something went wrong that Fadeline did not foresee ("
+                    + failure.getClass().getSimpleName()
+                    + "). What was open is unchanged.",
+                List.of());
+    change(s -> s.withActivity(s.activity().withOpening(null).withTrouble(trouble)));
+  }
+
+  /** Shows what went wrong. */
+  public void report(Trouble trouble) {
+    change(s -> s.withActivity(s.activity().withTrouble(trouble)));
+  }
+
+  /** Puts away what went wrong, once read. */
+  public void dismissTrouble() {
+    change(s -> s.withActivity(s.activity().withTrouble(null)));
+  }
+
+  /** Tells a line of news, or clears it. */
+  public void tell(@Nullable String message) {
+    change(s -> s.withActivity(s.activity().withMessage(message)));
+  }
+
+  /** Puts the session away and returns to the start. */
+  public void closeSession() {
+    tasks.cancel(OPENING);
+    tasks.cancel(REVIEWING);
+    change(s -> WorkbenchState.EMPTY.withChoices(s.choices()));
+    Desk.Held old = record;
+    record = null;
+    if (old != null) {
+      old.close();
+    }
+  }
+
+  /** Chooses between what was known at the playhead and everything. */
+  public void hindsight(boolean hindsight) {
+    change(s -> s.withChoices(s.choices().withHindsight(hindsight)));
+  }
+
+  /** Works out the review again with other settings. */
+  public void settings(ReviewSettings settings) {
+    if (!state().choices().settings().equals(settings)) {
+      change(s -> s.withChoices(s.choices().withSettings(settings)));
+      review();
+    }
+  }
+
+  /** Shows or hides a line on the timeline. */
+  public void showLine(String lineId, boolean shown) {
+    change(
+        s -> {
+          java.util.Set<String> hidden = new java.util.HashSet<>(s.choices().hiddenLines());
+          boolean changed = shown ? hidden.remove(lineId) : hidden.add(lineId);
+          return changed ? s.withChoices(s.choices().withHiddenLines(hidden)) : s;
+        });
+  }
+
+  private void review() {
+    OpenSession open = state().open();
+    if (open == null) {
+      return;
+    }
+    ReviewSettings settings = state().choices().settings();
+    change(s -> s.withReview(new ReviewStatus(s.review().latest(), true, null)));
+    tasks.submit(
+        REVIEWING,
+        "Reviewing the match",
+        progress -> reviewWork.review(open.session(), settings),
+        new TaskService.Answer<>(
+            review -> change(s -> s.withReview(new ReviewStatus(review, false, null))),
+            failure ->
+                change(
+                    s ->
+                        s.withReview(
+                            new ReviewStatus(
+                                null,
+                                false,
+                                "The review could not be worked out ("
+                                    + failure.getClass().getSimpleName()
+                                    + "). The replay is not affected.")))));
+  }
+
+  private static String count(int n, String noun) {
+    return n == 1 ? "one " + noun : n + " " + noun + "s";
+  }
+
+  @Override
+  public void close() {
+    closeSession();
+    tasks.close();
+  }
+}

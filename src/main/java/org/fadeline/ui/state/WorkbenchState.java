@@ -1,0 +1,58 @@
+package org.fadeline.ui.state;
+
+import org.fadeline.replay.Playhead;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the window shows, at one moment. A new one replaces it as a whole: nobody sees a new
+ * session with an old playhead.
+ *
+ * @param open the session in hand, or null at the start
+ * @param review its review, or how far that is
+ * @param playhead where the replay stands; of no meaning while nothing is open
+ * @param selection the events picked and the second cursor
+ * @param choices what is chosen about how to look at it
+ * @param activity what is going on and what went wrong
+ */
+public record WorkbenchState(
+    @Nullable OpenSession open,
+    ReviewStatus review,
+    Playhead playhead,
+    Selection selection,
+    Choices choices,
+    Activity activity) {
+  /** Nothing open. */
+  public static final WorkbenchState EMPTY =
+      new WorkbenchState(
+          null,
+          ReviewStatus.NONE,
+          Playhead.startOf(new Playhead.Range(0, 0)),
+          Selection.NONE,
+          Choices.DEFAULT,
+          Activity.QUIET);
+
+  WorkbenchState withOpen(
+      @Nullable OpenSession newOpen, ReviewStatus newReview, Playhead newPlayhead) {
+    return new WorkbenchState(newOpen, newReview, newPlayhead, selection, choices, activity);
+  }
+
+  WorkbenchState withReview(ReviewStatus newReview) {
+    return new WorkbenchState(open, newReview, playhead, selection, choices, activity);
+  }
+
+  WorkbenchState withPlayhead(Playhead newPlayhead) {
+    return new WorkbenchState(open, review, newPlayhead, selection, choices, activity);
+  }
+
+  WorkbenchState withSelection(Selection newSelection) {
+    return new WorkbenchState(open, review, playhead, newSelection, choices, activity);
+  }
+
+  WorkbenchState withChoices(Choices newChoices) {
+    return new WorkbenchState(open, review, playhead, selection, newChoices, activity);
+  }
+
+  WorkbenchState withActivity(Activity newActivity) {
+    return new WorkbenchState(open, review, playhead, selection, choices, newActivity);
+  }
+}
