@@ -1,0 +1,33 @@
+package org.fadeline.stats;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** No row of expected.csv goes unanswered. */
+class ReferenceCoverageTest {
+  @Test
+  void everyRowBelongsToAFamily() {
+    int claimed = Arrays.stream(ReferenceFamily.values()).mapToInt(f -> f.rows().size()).sum();
+    assertEquals(ReferenceData.expected().size(), claimed);
+    assertTrue(claimed > 300);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyFamilyHasItsRowsAndItsTest() {
+    return Arrays.stream(ReferenceFamily.values())
+        .map(
+            family ->
+                DynamicTest.dynamicTest(
+                    family.name(),
+                    () -> {
+                      assertTrue(family.rows().size() > 1, "rows");
+                      Class.forName("org.fadeline.stats." + family.testClass);
+                    }));
+  }
+}
