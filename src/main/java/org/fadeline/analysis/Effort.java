@@ -1,0 +1,119 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was fished when: spells, bait time, bites and fish of every line.
+ *
+ * @param session the record
+ * @param lines one entry for each line of the session, in its order
+ * @param unassigned stretches that belong to no line although the record shows no move
+ * @param warnings about the record
+ */
+public record Effort(
+    Session session,
+    List<LineEffort> lines,
+    List<Unassigned> unassigned,
+    List<Course.Warning> warnings) {
+  /** Copies the lists. */
+  public Effort {
+    lines = List.copyOf(lines);
+    unassigned = List.copyOf(unassigned);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Works out the effort of a session. */
+  public static Effort of(Session session) {
+    return new EffortBuilder(session).build();
+  }
+
+  /** Returns the effort on the line with the given id, or empty. */
+  public Optional<LineEffort> line(String id) {
+    return lines.stream().filter(l -> l.line().id().equals(id)).findFirst();
+  }
+
+  /** Returns every spell of the match in time order. */
+  public List<Spell> spells() {
+    List<Spell> all = new ArrayList<>();
+    lines.forEach(l -> all.addAll(l.spells()));
+    all.sort(java.util.Comparator.comparingLong(s -> s.span().from()));
+    return all;
+  }
+
+  /**
+   * Effort on one line.
+   *
+   * @param line the line
+   * @param spells its spells in order
+   * @param bites its bites in order of time
+   * @param fish its fish that count, one entry a fish, in order of time
+   */
+  public record LineEffort(
+      Line line, List<Spell> spells, List<BiteMark> bites, List<FishMark> fish) {
+    /** Copies the lists. */
+    public LineEffort {
+      spells = List.copyOf(spells);
+      bites = List.copyOf(bites);
+      fish = List.copyOf(fish);
+    }
+
+    /** Returns bait time before an instant, in milliseconds. */
+    public long baitMillisBefore(long instant) {
+      long millis = 0;
+      for (Spell spell : spells) {
+        for (TimeSpan span : spell.baitSpans()) {
+          millis += span.overlapMillis(Long.MIN_VALUE, instant);
+        }
+      }
+      return millis;
+    }
+  }
+
+  /** What became of a bite. */
+  public enum Became {
+    /** Nothing was hooked. */
+    MISSED,
+    /** Hooked; the outcome is not logged. */
+    HOOKED,
+    /** Landed. */
+    LANDED,
+    /** Lost. */
+    LOST,
+    /** Landed foul-hooked. */
+    FOUL
+  }
+
+  /**
+   * One bite.
+   *
+   * @param at when it showed, epoch milliseconds: the hook-up, else the outcome
+   * @param spell index of its spell on the line
+   * @param became what became of it
+   * @param opening whether it opens a spell for which no cast is logged; left out of rates
+   */
+  public record BiteMark(long at, int spell, Became became, boolean opening) {}
+
+  /**
+   * One fish that counts.
+   *
+   * @param at when it was landed, epoch milliseconds
+   * @param spell index of its spell on the line
+   * @param grams its weight, or null where none is given
+   * @param opening whether it opens a spell for which no cast is logged; left out of rates
+   */
+  public record FishMark(long at, int spell, @Nullable Double grams, boolean opening) {}
+
+  /**
+   * A stretch between two lines with no move logged.
+   *
+   * @param span when
+   * @param before the line fished before it
+   * @param after the line fished after it
+   */
+  public record Unassigned(TimeSpan span, String before, String after) {}
+}

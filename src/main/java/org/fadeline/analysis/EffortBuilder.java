@@ -1,0 +1,174 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.Effort.Unassigned;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the log once, in order, and cuts it into spells. */
+final class EffortBuilder {
+  /** A rig out for at most this long does not end a spell. */
+  static final long SHORT_OFF_MILLIS = 600_000;
+
+  private final Session session;
+  private final Map<String, List<SpellDraft>> drafts = new LinkedHashMap<>();
+  private final List<Unassigned> unassigned = new ArrayList<>();
+  private final RecordWarnings warnings = new RecordWarnings();
+
+  private @Nullable SpellDraft current;
+  private long offSince = -1;
+  private @Nullable SpellDraft atWhistle;
+
+  EffortBuilder(Session session) {
+    this.session = session;
+    for (Line line : session.lines()) {
+      drafts.put(line.id(), new ArrayList<>());
+    }
+  }
+
+  Effort build() {
+    long allOut = session.match().allOut();
+    boolean over = false;
+    for (SessionEvent event : session.events()) {
+      if (event.at() > allOut && !over) {
+        closeAtAllOut();
+        over = true;
+      }
+      if (over) {
+        takeAfterAllOut(event);
+      } else {
+        take(event);
+      }
+    }
+    if (!over) {
+      closeAtAllOut();
+    }
+    if (drafts.values().stream().allMatch(List::isEmpty)) {
+      new CountSpells(session).fill(drafts);
+    }
+    List<LineEffort> lines = new ArrayList<>();
+    for (Line line : session.lines()) {
+      lines.add(
+          new LineMarks(session, line, Objects.requireNonNull(drafts.get(line.id()))).build());
+    }
+    return new Effort(session, lines, unassigned, warnings.list());
+  }
+
+  private void take(SessionEvent event) {
+    switch (event.kind().group()) {
+      case WATER -> takeWater(event);
+      case MOVE -> {
+        if (event.kind() == EventKind.OFF) {
+          if (current != null && offSince < 0) {
+            offSince = event.at();
+          }
+        } else if (event.kind() != EventKind.RESUMED && current != null) {
+          close(current, event.at());
+        }
+      }
+      default -> {}
+    }
+  }
+
+  private void takeWater(SessionEvent event) {
+    if (event.at() < session.match().allIn()) {
+      warnings.beforeAllIn(event);
+      return;
+    }
+    String line = lineOf(event);
+    if (line == null) {
+      warnings.noLine(event);
+      return;
+    }
+    SpellDraft spell = current;
+    if (spell != null && spell.lineId().equals(line)) {
+      if (offSince >= 0) {
+        if (event.at() - offSince <= SHORT_OFF_MILLIS) {
+          spell.addOffGap(offSince, event.at());
+          offSince = -1;
+        } else {
+          close(spell, event.at());
+          spell = open(line, event.at());
+        }
+      }
+    } else {
+      if (spell != null) {
+        leaveFor(spell, line, event);
+      }
+      spell = open(line, event.at());
+    }
+    spell.add(event);
+  }
+
+  /** Ends a spell at the first sign of another line. */
+  private void leaveFor(SpellDraft spell, String line, SessionEvent event) {
+    if (offSince < 0 && event.kind() != EventKind.CAST) {
+      TimeSpan between = new TimeSpan(spell.lastWater(), event.at());
+      if (between.millis() > 0) {
+        unassigned.add(new Unassigned(between, spell.lineId(), line));
+        warnings.unassigned(between);
+      }
+      close(spell, spell.lastWater());
+    } else {
+      close(spell, event.at());
+    }
+  }
+
+  private @Nullable String lineOf(SessionEvent event) {
+    String id = event.lineId();
+    if (id != null) {
+      return drafts.containsKey(id) ? id : null;
+    }
+    return current == null ? null : current.lineId();
+  }
+
+  private SpellDraft open(String line, long at) {
+    SpellDraft spell = new SpellDraft(line, at);
+    Objects.requireNonNull(drafts.get(line)).add(spell);
+    current = spell;
+    offSince = -1;
+    return spell;
+  }
+
+  /** Ends a spell at an instant, or where the rig came out before it. */
+  private void close(SpellDraft spell, long at) {
+    spell.endAt(offSince >= 0 ? offSince : at);
+    current = null;
+    offSince = -1;
+  }
+
+  private void closeAtAllOut() {
+    if (current != null) {
+      atWhistle = offSince < 0 ? current : null;
+      close(current, session.match().allOut());
+    }
+  }
+
+  /** A fish being played at the whistle joins the last spell where the match counts it. */
+  private void takeAfterAllOut(SessionEvent event) {
+    EventKind kind = event.kind();
+    boolean outcome = kind == EventKind.LANDED || kind == EventKind.LOST || kind == EventKind.FOUL;
+    if (kind.group() != EventKind.Group.WATER) {
+      return;
+    }
+    SpellDraft spell = atWhistle;
+    double extra = session.match().rules().playingAtWhistleMinutes();
+    boolean inTime = event.at() <= session.match().allOut() + Math.round(extra * 60_000);
+    boolean sameLine =
+        spell != null && (event.lineId() == null || event.lineId().equals(spell.lineId()));
+    if (spell != null && outcome && inTime && sameLine) {
+      spell.add(event);
+      atWhistle = null;
+    } else {
+      warnings.afterAllOut(event);
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.fadeline.analysis.SpellDraft.Hook;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.SessionEvent;
+
+/**
+ * Time in which a fish was being played, unhooked and the rig put back: no bait was in the water.
+ *
+ * <p>A gap runs from the hook-up (the outcome where no hook-up is logged) to the next cast of the
+ * spell. Where another bite or fish comes before that cast, the cast was not logged, and the line's
+ * median gap stands in for it, at most up to that event: one forgotten cast must not erase an hour.
+ */
+final class Handling {
+  private static final int LONGEST_IN_MEDIANS = 3;
+
+  private final double medianMillis;
+
+  /** Learns the median gap of one line from all its spells. */
+  Handling(List<SpellDraft> spellsOfLine) {
+    List<Long> logged = new ArrayList<>();
+    for (SpellDraft spell : spellsOfLine) {
+      for (Hook hook : spell.hooks()) {
+        int cast = nextCast(spell, hook);
+        if (cast >= 0 && nextTake(spell, hook, cast) < 0) {
+          logged.add(spell.water().get(cast).at() - startOf(spell, hook));
+        }
+      }
+    }
+    medianMillis = median(logged);
+  }
+
+  /** Returns the gaps of one spell; they may overlap. */
+  List<TimeSpan> gaps(SpellDraft spell) {
+    List<TimeSpan> gaps = new ArrayList<>();
+    for (Hook hook : spell.hooks()) {
+      int cast = nextCast(spell, hook);
+      if (cast < 0) {
+        continue;
+      }
+      long start = startOf(spell, hook);
+      int take = nextTake(spell, hook, cast);
+      double length;
+      if (take < 0) {
+        length = (double) (spell.water().get(cast).at() - start);
+        length = Math.min(length, LONGEST_IN_MEDIANS * medianMillis);
+      } else if (Double.isNaN(medianMillis)) {
+        continue;
+      } else {
+        length = Math.min(medianMillis, (double) (spell.water().get(take).at() - start));
+      }
+      gaps.add(new TimeSpan(start, start + Math.round(length)));
+    }
+    return gaps;
+  }
+
+  private static long startOf(SpellDraft spell, Hook hook) {
+    return spell.water().get(hook.start()).at();
+  }
+
+  private static int nextCast(SpellDraft spell, Hook hook) {
+    for (int i = hook.start() + 1; i < spell.water().size(); i++) {
+      if (spell.water().get(i).kind() == EventKind.CAST) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Returns the first take before the cast that is not the hook's own outcome, or -1. */
+  private static int nextTake(SpellDraft spell, Hook hook, int cast) {
+    for (int i = hook.start() + 1; i < cast; i++) {
+      SessionEvent event = spell.water().get(i);
+      if (i != hook.outcome() && event.kind() != EventKind.CAST) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static double median(List<Long> values) {
+    if (values.isEmpty()) {
+      return Double.NaN;
+    }
+    long[] sorted = values.stream().mapToLong(Long::longValue).toArray();
+    Arrays.sort(sorted);
+    int middle = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2.0;
+  }
+}

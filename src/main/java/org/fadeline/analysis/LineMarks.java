@@ -1,0 +1,139 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.fadeline.analysis.Effort.Became;
+import org.fadeline.analysis.Effort.BiteMark;
+import org.fadeline.analysis.Effort.FishMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+
+/** Turns the drafts of one line into spells, bites and fish. */
+final class LineMarks {
+  /** A bite at most this long before a hook-up is the same bite. */
+  static final long SAME_BITE_MILLIS = 10_000;
+
+  private final Session session;
+  private final Line line;
+  private final List<SpellDraft> drafts;
+  private final List<BiteMark> bites = new ArrayList<>();
+  private final List<FishMark> fish = new ArrayList<>();
+
+  LineMarks(Session session, Line line, List<SpellDraft> drafts) {
+    this.session = session;
+    this.line = line;
+    this.drafts = drafts;
+  }
+
+  LineEffort build() {
+    Handling handling = new Handling(drafts);
+    List<Spell> spells = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      spells.add(spell(drafts.get(i), i, handling));
+    }
+    bites.sort(Comparator.comparingLong(BiteMark::at));
+    fish.sort(Comparator.comparingLong(FishMark::at));
+    return new LineEffort(line, spells, bites, fish);
+  }
+
+  private Spell spell(SpellDraft draft, int index, Handling handling) {
+    int firstBite = bites.size();
+    int firstFish = fish.size();
+    boolean opens = draft.opensWithFish();
+    int openingOutcome = opens ? draft.hooks().get(0).outcome() : -1;
+    boolean hookOpen = false;
+    List<SessionEvent> water = draft.water();
+    for (int i = 0; i < water.size(); i++) {
+      SessionEvent event = water.get(i);
+      switch (event.kind()) {
+        case BITE -> bites.add(new BiteMark(event.at(), index, Became.MISSED, false));
+        case HOOKED -> {
+          dropSameBite(event, firstBite);
+          bites.add(new BiteMark(event.at(), index, Became.HOOKED, opens && i == 0));
+          hookOpen = true;
+        }
+        case LANDED, LOST, FOUL -> {
+          outcome(event, index, i == openingOutcome, hookOpen);
+          hookOpen = false;
+        }
+        default -> {}
+      }
+    }
+    List<TimeSpan> fished = draft.fishedSpans();
+    return new Spell(
+        line.id(),
+        index,
+        new TimeSpan(draft.start(), draft.end()),
+        fished,
+        SpanMath.without(fished, handling.gaps(draft)),
+        caught(firstBite, firstFish),
+        opens);
+  }
+
+  private void dropSameBite(SessionEvent hooked, int firstBite) {
+    int last = bites.size() - 1;
+    if (last >= firstBite
+        && bites.get(last).became() == Became.MISSED
+        && hooked.at() - bites.get(last).at() <= SAME_BITE_MILLIS) {
+      bites.remove(last);
+    }
+  }
+
+  private void outcome(SessionEvent event, int index, boolean opening, boolean hookOpen) {
+    Fish given = event.fishOrNull();
+    int count = given == null ? 1 : given.count();
+    Became became =
+        switch (event.kind()) {
+          case LANDED -> Became.LANDED;
+          case LOST -> Became.LOST;
+          default -> Became.FOUL;
+        };
+    int more = count;
+    if (hookOpen) {
+      int last = lastHooked();
+      BiteMark hook = bites.get(last);
+      bites.set(last, new BiteMark(hook.at(), index, became, opening));
+      more--;
+    }
+    for (int i = 0; i < more; i++) {
+      bites.add(new BiteMark(event.at(), index, became, opening));
+    }
+    boolean counts =
+        event.kind() == EventKind.LANDED
+            || (event.kind() == EventKind.FOUL && session.match().rules().foulHookedCounts());
+    if (counts) {
+      Double grams = Objects.requireNonNull(given).grams();
+      for (int i = 0; i < count; i++) {
+        fish.add(new FishMark(event.at(), index, grams == null ? null : grams / count, opening));
+      }
+    }
+  }
+
+  private int lastHooked() {
+    int i = bites.size() - 1;
+    while (bites.get(i).became() != Became.HOOKED) {
+      i--;
+    }
+    return i;
+  }
+
+  private Caught caught(int firstBite, int firstFish) {
+    int lost = 0;
+    int foul = 0;
+    for (BiteMark bite : bites.subList(firstBite, bites.size())) {
+      lost += bite.became() == Became.LOST ? 1 : 0;
+      foul += bite.became() == Became.FOUL ? 1 : 0;
+    }
+    double grams = 0;
+    for (FishMark mark : fish.subList(firstFish, fish.size())) {
+      grams += mark.grams() == null ? 0 : mark.grams();
+    }
+    return new Caught(bites.size() - firstBite, fish.size() - firstFish, lost, foul, grams);
+  }
+}

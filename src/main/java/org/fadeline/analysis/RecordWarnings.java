@@ -1,0 +1,82 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.Course.Warning;
+import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
+
+/** Collects what is odd about a record; repeated oddities become one warning with a count. */
+final class RecordWarnings {
+  private final Tally noLine = new Tally();
+  private final Tally beforeAllIn = new Tally();
+  private final Tally afterAllOut = new Tally();
+  private final Tally unassigned = new Tally();
+  private long unassignedMillis;
+
+  void noLine(SessionEvent event) {
+    noLine.add(event.at());
+  }
+
+  void beforeAllIn(SessionEvent event) {
+    beforeAllIn.add(event.at());
+  }
+
+  void afterAllOut(SessionEvent event) {
+    afterAllOut.add(event.at());
+  }
+
+  void unassigned(TimeSpan span) {
+    unassigned.add(span.from());
+    unassignedMillis += span.millis();
+  }
+
+  List<Warning> list() {
+    List<Warning> warnings = new ArrayList<>();
+    noLine.warn(
+        warnings,
+        "%s on no known line, with no line being fished: left out of every figure. "
+            + "Give it a line in the log.",
+        "%d events on no known line, with no line being fished: left out of every figure. "
+            + "Give them lines in the log.");
+    beforeAllIn.warn(
+        warnings,
+        "%s in the water before all in: left out. Check the time of all in.",
+        "%d events in the water before all in: left out. Check the time of all in.");
+    afterAllOut.warn(
+        warnings,
+        "%s in the water after all out that this match does not count: left out.",
+        "%d events in the water after all out that this match does not count: left out.");
+    long minutes = Math.round(unassignedMillis / 60_000.0);
+    unassigned.warn(
+        warnings,
+        "A change of line with no move logged: "
+            + minutes
+            + " min belong to neither line. Rates are also given with that time added.",
+        "%d changes of line with no move logged: "
+            + minutes
+            + " min belong to no line. Rates are also given with that time added.");
+    return warnings;
+  }
+
+  /** How often, and when first. */
+  private static final class Tally {
+    private int count;
+    private @Nullable Long first;
+
+    void add(long at) {
+      count++;
+      if (first == null) {
+        first = at;
+      }
+    }
+
+    void warn(List<Warning> into, String one, String many) {
+      if (count == 1) {
+        into.add(new Warning(first, one.replace("%s", "One event")));
+      } else if (count > 1) {
+        into.add(new Warning(first, many.replace("%d", Integer.toString(count))));
+      }
+    }
+  }
+}
