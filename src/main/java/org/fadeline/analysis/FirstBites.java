@@ -1,0 +1,183 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.FirstBite.ResponseBin;
+import org.fadeline.analysis.FirstBite.Step;
+import org.fadeline.analysis.FirstBite.Stretch;
+import org.fadeline.stats.FollowUp;
+import org.fadeline.stats.Interval;
+import org.fadeline.stats.KaplanMeier;
+import org.jspecify.annotations.Nullable;
+
+/** Time to first bite after feeding, and the feed response, of every line. */
+final class FirstBites {
+  /** Episodes that must be at risk for the curve to start. */
+  static final int LEAST_AT_RISK = 5;
+
+  private static final double MILLIS_PER_MINUTE = 60_000;
+  private static final int BIN_MINUTES = 5;
+  private static final int FIRST_BIN_MINUTE = -15;
+  private static final int LAST_BIN_MINUTE = 60;
+
+  private final Effort effort;
+  private final Map<String, List<Long>> episodes;
+
+  FirstBites(Effort effort) {
+    this.effort = effort;
+    this.episodes = FeedingEpisodes.bySpot(effort.session());
+  }
+
+  /** Returns the first bites of one line: its own stretches on its spot's episodes. */
+  FirstBite of(LineEffort line) {
+    List<LineEffort> onSpot =
+        effort.lines().stream().filter(l -> l.line().spot().equals(line.line().spot())).toList();
+    List<Long> starts = episodes.getOrDefault(line.line().spot(), List.of());
+    List<Stretch> rows = new ArrayList<>();
+    int fished = 0;
+    int bites = 0;
+    int late = 0;
+    for (int i = 0; i < starts.size(); i++) {
+      long start = starts.get(i);
+      long next = i + 1 < starts.size() ? starts.get(i + 1) : effort.session().match().allOut();
+      List<Stretch> own = stretches(line, onSpot, start, next);
+      if (!own.isEmpty()) {
+        fished++;
+        bites += own.get(own.size() - 1).bite() ? 1 : 0;
+        late += own.get(0).entry() > 0 ? 1 : 0;
+        rows.addAll(own);
+      }
+    }
+    FirstBite.Tally tally =
+        new FirstBite.Tally(fished, bites, fished - bites, late, starts.size() - fished);
+    return withCurve(tally, rows, feedResponse(line, starts));
+  }
+
+  /** Returns the stretches of one episode on one line, up to the spot's first bite. */
+  private static List<Stretch> stretches(
+      LineEffort line, List<LineEffort> onSpot, long start, long next) {
+    long firstBite = Long.MAX_VALUE;
+    for (LineEffort any : onSpot) {
+      for (Effort.BiteMark bite : any.bites()) {
+        if (bite.at() > start && bite.at() <= next) {
+          firstBite = Math.min(firstBite, bite.at());
+        }
+      }
+    }
+    List<Stretch> rows = new ArrayList<>();
+    for (Spell spell : line.spells()) {
+      for (TimeSpan span : spell.baitSpans()) {
+        long from = Math.max(span.from(), start);
+        long to = Math.min(Math.min(span.to(), next), firstBite);
+        if (from < to) {
+          boolean bite = to == firstBite && hasBite(line, firstBite);
+          rows.add(new Stretch(start, minutes(from - start), minutes(to - start), bite));
+        }
+      }
+    }
+    rows.sort(Comparator.comparingDouble(Stretch::entry));
+    return rows;
+  }
+
+  private static boolean hasBite(LineEffort line, long at) {
+    return line.bites().stream().anyMatch(b -> b.at() == at);
+  }
+
+  private static double minutes(long millis) {
+    return millis / MILLIS_PER_MINUTE;
+  }
+
+  private static FirstBite withCurve(
+      FirstBite.Tally tally, List<Stretch> rows, List<ResponseBin> response) {
+    Double from = firstWithEnoughAtRisk(rows);
+    if (from == null) {
+      return new FirstBite(tally, null, null, List.of(), rows, response);
+    }
+    int n = rows.size();
+    double[] entry = new double[n];
+    double[] exit = new double[n];
+    boolean[] event = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      entry[i] = rows.get(i).entry();
+      exit[i] = rows.get(i).exit();
+      event[i] = rows.get(i).bite();
+    }
+    KaplanMeier curve = KaplanMeier.of(FollowUp.of(entry, exit, event)).from(from);
+    List<Step> steps = new ArrayList<>();
+    for (KaplanMeier.Step step : curve.steps()) {
+      Interval limits = step.limits();
+      steps.add(
+          new Step(
+              step.time(),
+              step.atRisk(),
+              step.events(),
+              step.survival(),
+              limits == null ? null : limits.low(),
+              limits == null ? null : limits.high()));
+    }
+    KaplanMeier.Median median = curve.median();
+    FirstBite.Median shown =
+        median.time() == null
+            ? null
+            : new FirstBite.Median(median.time(), median.low(), median.high(), median.level());
+    return new FirstBite(tally, from, shown, steps, rows, response);
+  }
+
+  /** Returns the earliest entry from which at least five stretches are at risk, or null. */
+  private static @Nullable Double firstWithEnoughAtRisk(List<Stretch> rows) {
+    List<Double> entries = rows.stream().map(Stretch::entry).sorted().distinct().toList();
+    for (double t : entries) {
+      if (rows.stream().filter(r -> r.entry() <= t && t < r.exit()).count() >= LEAST_AT_RISK) {
+        return t;
+      }
+    }
+    return null;
+  }
+
+  /**
+   * Returns bites per bait hour in five-minute bins: those before a feed tell whether it was fed
+   * because bites were coming anyway.
+   */
+  private static List<ResponseBin> feedResponse(LineEffort line, List<Long> starts) {
+    if (starts.isEmpty() || line.spells().isEmpty()) {
+      return List.of();
+    }
+    List<ResponseBin> bins = new ArrayList<>();
+    for (int m = FIRST_BIN_MINUTE; m < LAST_BIN_MINUTE; m += BIN_MINUTES) {
+      long millis = 0;
+      int bites = 0;
+      for (int i = 0; i < starts.size(); i++) {
+        long from = starts.get(i) + m * 60_000L;
+        long to = from + BIN_MINUTES * 60_000L;
+        if (m < 0) {
+          from = i == 0 ? from : Math.max(from, starts.get(i - 1));
+        } else {
+          to = i + 1 < starts.size() ? Math.min(to, starts.get(i + 1)) : to;
+        }
+        if (from < to) {
+          millis += baitMillis(line, from, to);
+          bites += bitesIn(line, from, to);
+        }
+      }
+      double hours = millis / TimeSpan.MILLIS_PER_HOUR;
+      bins.add(new ResponseBin(m, m + BIN_MINUTES, bites, hours, Rates.perHour(bites, hours)));
+    }
+    return bins;
+  }
+
+  private static long baitMillis(LineEffort line, long from, long to) {
+    long millis = 0;
+    for (Spell spell : line.spells()) {
+      millis += SpanMath.overlapMillis(spell.baitSpans(), from, to);
+    }
+    return millis;
+  }
+
+  private static int bitesIn(LineEffort line, long from, long to) {
+    return (int)
+        line.bites().stream().filter(b -> !b.opening() && b.at() >= from && b.at() < to).count();
+  }
+}

@@ -1,0 +1,108 @@
+package org.fadeline.analysis;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.fadeline.analysis.Effort.BiteMark;
+import org.fadeline.analysis.Effort.FishMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.Effort.Unassigned;
+import org.fadeline.stats.Interval;
+import org.fadeline.stats.PoissonInterval;
+import org.fadeline.stats.WeightedPoissonInterval;
+import org.jspecify.annotations.Nullable;
+
+/** Rates with their limits from counts and exposures. */
+final class Rates {
+  private static final PoissonInterval POISSON = PoissonInterval.atLevel(ReviewSettings.LEVEL);
+
+  private Rates() {}
+
+  /** Returns events per hour with exact Poisson limits, or null without exposure. */
+  static @Nullable Rate perHour(double count, double hours) {
+    if (!(hours > 0)) {
+      return null;
+    }
+    return rate(count / hours, POISSON.ofRate(count, hours));
+  }
+
+  /**
+   * Returns grams per hour with Fay–Feuer limits; null without exposure, where no fish came (no
+   * largest weight is known then), or where a fish has no weight.
+   */
+  static @Nullable Rate gramsPerHour(Collection<FishMark> fish, double hours) {
+    if (!(hours > 0) || fish.isEmpty()) {
+      return null;
+    }
+    double[] grams = new double[fish.size()];
+    int i = 0;
+    double sum = 0;
+    for (FishMark mark : fish) {
+      if (mark.grams() == null || !(mark.grams() > 0)) {
+        return null;
+      }
+      grams[i++] = mark.grams();
+      sum += mark.grams();
+    }
+    Optional<Interval> limits = WeightedPoissonInterval.of(grams, hours, ReviewSettings.LEVEL);
+    return limits.isPresent() ? rate(sum / hours, limits.get()) : null;
+  }
+
+  private static Rate rate(double perHour, Interval limits) {
+    return new Rate(perHour, limits.low(), limits.high(), limits.level());
+  }
+
+  /** Returns the rates of a whole line. */
+  static LineReview.Rates ofLine(LineEffort line, List<Unassigned> unassigned) {
+    double fished = line.spells().stream().mapToDouble(Spell::fishedHours).sum();
+    double bait = line.spells().stream().mapToDouble(Spell::baitHours).sum();
+    List<FishMark> fish = line.fish().stream().filter(f -> !f.opening()).toList();
+    int bites = (int) line.bites().stream().filter(b -> !b.opening()).count();
+    double beside =
+        unassigned.stream()
+            .filter(u -> u.before().equals(line.line().id()) || u.after().equals(line.line().id()))
+            .mapToDouble(u -> u.span().hours())
+            .sum();
+    return new LineReview.Rates(
+        perHour(fish.size(), fished),
+        perHour(bites, bait),
+        gramsPerHour(fish, fished),
+        beside > 0 ? perHour(fish.size(), fished + beside) : null);
+  }
+
+  /** Returns the rates of one spell. */
+  static LineReview.Rates ofSpell(LineEffort line, Spell spell) {
+    List<FishMark> fish =
+        line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).toList();
+    int bites = (int)
+        line.bites().stream().filter(b -> b.spell() == spell.index() && !b.opening()).count();
+    return new LineReview.Rates(
+        perHour(fish.size(), spell.fishedHours()),
+        perHour(bites, spell.baitHours()),
+        gramsPerHour(fish, spell.fishedHours()),
+        null);
+  }
+
+  /** Returns what a line gave in (from, to]. */
+  static Caught caught(LineEffort line, long from, long to) {
+    int bites = 0;
+    int lost = 0;
+    int foul = 0;
+    for (BiteMark bite : line.bites()) {
+      if (bite.at() > from && bite.at() <= to) {
+        bites++;
+        lost += bite.became() == Effort.Became.LOST ? 1 : 0;
+        foul += bite.became() == Effort.Became.FOUL ? 1 : 0;
+      }
+    }
+    int landed = 0;
+    double grams = 0;
+    for (FishMark mark : line.fish()) {
+      if (mark.at() > from && mark.at() <= to) {
+        landed++;
+        grams += mark.grams() == null ? 0 : mark.grams();
+      }
+    }
+    return new Caught(bites, landed, lost, foul, grams);
+  }
+}

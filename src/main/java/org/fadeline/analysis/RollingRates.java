@@ -1,0 +1,106 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.Course.Rolling;
+import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.Effort.BiteMark;
+import org.fadeline.analysis.Effort.FishMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.Match;
+
+/** Rolling catch rate: fish of the window (t − W, t] over the hours fished inside it. */
+final class RollingRates {
+  private static final double LEAST_MINUTES = 3;
+  private static final long STEP_MILLIS = 60_000;
+
+  private final Match match;
+  private final long window;
+
+  RollingRates(Match match, ReviewSettings settings) {
+    this.match = match;
+    this.window = Math.round(settings.windowMinutes() * STEP_MILLIS);
+  }
+
+  /**
+   * Returns one point a minute.
+   *
+   * @param bunching the bunching known at each instant, from what had been seen by then
+   */
+  Rolling of(LineEffort line, BunchingInTime bunching) {
+    List<TimeSpan> fished = line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+    List<FishMark> fish = line.fish().stream().filter(f -> !f.opening()).toList();
+    List<BiteMark> bites = line.bites();
+    List<RollingPoint> points = new ArrayList<>();
+    Window fishIn = new Window();
+    Window bitesIn = new Window();
+    for (long at = match.allIn() + STEP_MILLIS; at <= match.allOut(); at += STEP_MILLIS) {
+      long from = at - window;
+      fishIn.slide(fish.size(), i -> fish.get(i).at(), from, at);
+      bitesIn.slide(bites.size(), i -> bites.get(i).at(), from, at);
+      double hours = SpanMath.overlapMillis(fished, from, at) / TimeSpan.MILLIS_PER_HOUR;
+      points.add(
+          point(
+              at,
+              hours,
+              fish.subList(fishIn.from, fishIn.to),
+              bites.subList(bitesIn.from, bitesIn.to),
+              bunching.at(at)));
+    }
+    return new Rolling(line.line().id(), points);
+  }
+
+  private static RollingPoint point(
+      long at, double hours, List<FishMark> fish, List<BiteMark> bites, double bunching) {
+    double grams = 0;
+    for (FishMark mark : fish) {
+      grams += mark.grams() == null ? 0 : mark.grams();
+    }
+    int lost = 0;
+    int foul = 0;
+    for (BiteMark bite : bites) {
+      lost += bite.became() == Effort.Became.LOST ? 1 : 0;
+      foul += bite.became() == Effort.Became.FOUL ? 1 : 0;
+    }
+    Caught caught = new Caught(bites.size(), fish.size(), lost, foul, grams);
+    double minutes = hours * 60;
+    if (minutes < LEAST_MINUTES) {
+      return new RollingPoint(at, minutes, caught, null, null, null);
+    }
+    Rate pure = Rates.perHour(fish.size(), hours);
+    return new RollingPoint(
+        at,
+        minutes,
+        caught,
+        pure,
+        bunching > 1 ? Rates.perHour(fish.size() / bunching, hours / bunching) : pure,
+        Rates.gramsPerHour(fish, hours));
+  }
+
+  /** How much the bites of a line bunch, as known at an instant. */
+  interface BunchingInTime {
+    /** Returns the factor, 1 or more, from what had been seen by then. */
+    double at(long instant);
+  }
+
+  /** Instants of an indexed list. */
+  interface Instants {
+    /** Returns the instant of the i-th entry, epoch milliseconds. */
+    long at(int i);
+  }
+
+  /** A window that slides along a sorted list. */
+  private static final class Window {
+    private int from;
+    private int to;
+
+    void slide(int size, Instants instants, long after, long upTo) {
+      while (to < size && instants.at(to) <= upTo) {
+        to++;
+      }
+      while (from < to && instants.at(from) <= after) {
+        from++;
+      }
+    }
+  }
+}

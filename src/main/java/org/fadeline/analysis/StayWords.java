@@ -1,0 +1,159 @@
+package org.fadeline.analysis;
+
+import java.util.List;
+import org.fadeline.analysis.StayOrGo.OtherLine;
+import org.fadeline.analysis.StayOrGo.PastPlain;
+import org.fadeline.analysis.StayOrGo.Source;
+import org.fadeline.analysis.StayOrGo.Verdict;
+import org.fadeline.analysis.StayOrGo.Wording;
+import org.jspecify.annotations.Nullable;
+
+/** The words of a stay: what was seen and how sure, never blame. */
+final class StayWords {
+  /** Leaving within this many minutes of the plain moment is leaving in time. */
+  private static final double IN_TIME_MINUTES = 5;
+
+  /** Bait minutes that must follow the moment before "it had faded" is said to be borne out. */
+  private static final double VERIFY_MINUTES = 20;
+
+  private final Words words;
+  private final long allOut;
+
+  StayWords(Words words, long allOut) {
+    this.words = words;
+    this.allOut = allOut;
+  }
+
+  Wording of(
+      Spell spell,
+      LineReview.Rates paid,
+      @Nullable Fade fade,
+      @Nullable PastPlain past,
+      List<OtherLine> others) {
+    StringBuilder text = new StringBuilder(paid(spell, paid));
+    Verdict verdict;
+    boolean toTheEnd = spell.span().to() >= allOut;
+    String left = toTheEnd ? "Stayed to all out" : "Left " + words.clock(spell.span().to());
+    if (fade == null) {
+      text.append(" Too little to judge a fade by. ").append(left).append('.');
+      verdict = Verdict.CANNOT_TELL;
+    } else {
+      text.append(' ').append(fade.verdict()).append('.');
+      if (past != null) {
+        text.append(" Plain by ").append(words.clock(past.plainAt())).append(". ").append(left);
+        text.append(", ").append(Words.minutes(past.minutes())).append(" after.");
+        text.append(' ').append(asked(past, others));
+        verdict =
+            toTheEnd
+                ? Verdict.STAYED_TO_ALL_OUT
+                : past.minutes() <= IN_TIME_MINUTES
+                    ? Verdict.LEFT_IN_TIME
+                    : Verdict.STAYED_PAST_PLAIN;
+        if (fade.strength().baitMinutesAfter() < VERIFY_MINUTES) {
+          text.append(" Only ")
+              .append(Math.round(fade.strength().baitMinutesAfter()))
+              .append(" bait minutes followed: too few to bear it out.");
+        }
+      } else {
+        text.append(' ').append(left).append(notPlain(fade, toTheEnd));
+        verdict = verdictWithoutPlain(fade, toTheEnd);
+      }
+    }
+    text.append(after(others));
+    return new Wording(verdict, text.toString());
+  }
+
+  private String paid(Spell spell, LineReview.Rates paid) {
+    StringBuilder text = new StringBuilder();
+    text.append(words.clocks(spell.span().from(), spell.span().to())).append(": ");
+    text.append(Words.fish(spell.caught().landed()));
+    if (spell.caught().weightG() > 0) {
+      text.append(", ").append(words.weight(spell.caught().weightG()));
+    }
+    text.append(" in ").append(Words.minutes(spell.fishedHours() * 60)).append(" fished");
+    if (paid.weight() != null) {
+      text.append(", ").append(words.weightRate(paid.weight()));
+    } else if (paid.fish() != null) {
+      text.append(", ").append(Words.rate(paid.fish()));
+    }
+    return text.append('.').toString();
+  }
+
+  private static String notPlain(Fade fade, boolean toTheEnd) {
+    if (cameGood(fade)) {
+      return "; it had looked faded and came back.";
+    }
+    if (fade.probability() >= 0.5) {
+      return toTheEnd ? "; it was never plain before then." : " before it was plain.";
+    }
+    return ".";
+  }
+
+  private static Verdict verdictWithoutPlain(Fade fade, boolean toTheEnd) {
+    if (cameGood(fade)) {
+      return Verdict.STAYED_AND_CAME_GOOD;
+    }
+    if (toTheEnd) {
+      return Verdict.STAYED_TO_ALL_OUT;
+    }
+    if (fade.probability() >= 0.5) {
+      return Verdict.LEFT_IN_TIME;
+    }
+    return fade.probability() < 0.2 ? Verdict.LEFT_BEFORE_ANY_SIGN : Verdict.CANNOT_TELL;
+  }
+
+  private static boolean cameGood(Fade fade) {
+    return fade.probability() < 0.5 && fade.call().crossings().stream().anyMatch(c -> c.up());
+  }
+
+  /** Says what another line had to give to beat staying. */
+  private String asked(PastPlain past, List<OtherLine> others) {
+    Caught caught = past.caught();
+    String gave =
+        "In those minutes it gave "
+            + Words.fish(caught.landed())
+            + (caught.weightG() > 0 ? ", " + words.weight(caught.weightG()) : "");
+    if (caught.landed() == 0) {
+      return gave + ": any fish would have beaten it.";
+    }
+    if (past.breakEvenPerHour() == null) {
+      return gave + "; a move would have taken up the time that was left.";
+    }
+    String who =
+        others.stream()
+            .filter(OtherLine::nextFished)
+            .findFirst()
+            .map(o -> words.line(o.lineId()))
+            .orElse("another line");
+    String rate =
+        past.breakEvenGPerHour() == null
+            ? Words.rate(past.breakEvenPerHour()) + " fish an hour"
+            : words.weight(past.breakEvenGPerHour())
+                + " an hour ("
+                + Words.rate(past.breakEvenPerHour())
+                + " fish)";
+    return gave + ": " + who + " had to give " + rate + " to beat that.";
+  }
+
+  /** Says what the line fished next gave. */
+  private String after(List<OtherLine> others) {
+    for (OtherLine other : others) {
+      if (other.nextFished() && other.source() == Source.LATER) {
+        String gave =
+            other.weight() != null
+                ? words.weightRate(other.weight())
+                : Words.rate(other.evidence().rate());
+        return " Afterwards "
+            + words.line(other.lineId())
+            + " gave "
+            + gave
+            + ", "
+            + Words.fish(other.evidence().fish())
+            + " in "
+            + Words.minutes(other.evidence().fishedMinutes())
+            + ", rested and fed meanwhile.";
+      }
+    }
+    return "";
+  }
+}

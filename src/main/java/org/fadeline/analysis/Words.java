@@ -1,0 +1,95 @@
+package org.fadeline.analysis;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.model.WeightText;
+
+/** Says numbers the way anglers read them: clock times, rates, weights, counts. */
+final class Words {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
+  private final Session session;
+  private final Units units;
+
+  Words(Session session, Units units) {
+    this.session = session;
+    this.units = units;
+  }
+
+  /** Returns a clock time, to the minute it lies in. */
+  String clock(long at) {
+    return CLOCK.format(session.clock(at));
+  }
+
+  /** Returns two clock times as a range. */
+  String clocks(long from, long to) {
+    return clock(from) + "–" + clock(to);
+  }
+
+  /** Returns the line's name as written in a sentence. */
+  String line(String id) {
+    return session.line(id).map(l -> lineName(l.name())).orElse("that line");
+  }
+
+  private static String lineName(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    boolean saysLine = lower.endsWith("line") || lower.endsWith("edge") || lower.endsWith("margin");
+    return "the " + lower + (saysLine || lower.matches(".*\\d.*|waggler|feeder|bomb|whip") ? "" : " line");
+  }
+
+  /** Returns a weight in the chosen unit. */
+  String weight(double grams) {
+    return WeightText.format(grams, units.weight());
+  }
+
+  /** Returns a rate to one decimal below ten, whole above. */
+  static String rate(double perHour) {
+    return String.format(Locale.ROOT, perHour < 9.95 ? "%.1f" : "%.0f", perHour);
+  }
+
+  /** Returns a rate with its limits. */
+  static String rate(Rate rate) {
+    return rate(rate.perHour()) + " an hour (" + rate(rate.low()) + "–" + rate(rate.high()) + ")";
+  }
+
+  /** Returns a weight rate with its limits. */
+  String weightRate(Rate rate) {
+    return weight(rate.perHour())
+        + " an hour ("
+        + weight(rate.low())
+        + "–"
+        + weight(rate.high())
+        + ")";
+  }
+
+  /** Returns whole minutes, with hours from ninety on. */
+  static String minutes(double minutes) {
+    long whole = Math.round(minutes);
+    return whole < 100 ? whole + " min" : whole / 60 + " h " + pad(whole % 60);
+  }
+
+  private static String pad(long value) {
+    return value < 10 ? "0" + value : Long.toString(value);
+  }
+
+  /** Returns a number of fish in words an angler uses. */
+  static String fish(int count) {
+    return switch (count) {
+      case 0 -> "no fish";
+      case 1 -> "one fish";
+      default -> count + " fish";
+    };
+  }
+
+  /** Returns a number of bites. */
+  static String bites(int count) {
+    return count == 0 ? "no bites" : count == 1 ? "one bite" : count + " bites";
+  }
+
+  /** Returns the sentence with its first letter in upper case. */
+  static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}
