@@ -1,10 +1,11 @@
 package org.fadeline.analysis;
 
 import java.util.List;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.StayOrGo.Gain;
 import org.fadeline.analysis.StayOrGo.PastPlain;
+import org.fadeline.stats.Interval;
+import org.fadeline.stats.LogNormalRate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,15 +13,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The log rate of a line wanders between the times it was fished: normal steps with variance σ²
  * an hour. Its rate over the stretch is the bridge between the evidence before and after it; with
- * evidence on one side alone nothing is said, for the usual course of that kind of line over a match
- * is not known here.
+ * evidence on one side alone nothing is said, for the usual course of that kind of line over a
+ * match is not known here.
  */
 final class GainEstimate {
   /** Standard deviation of the log rate's wander over one hour. */
   static final double SIGMA_PER_ROOT_HOUR = 0.7;
-
-  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-  private static final double TAIL = (1 - ReviewSettings.FADE_LEVEL) / 2;
 
   private GainEstimate() {}
 
@@ -37,42 +35,35 @@ final class GainEstimate {
       return null;
     }
     double middle = (past.plainAt() + left) / 2.0;
-    Side before = Side.of(line, earlier.get(earlier.size() - 1), middle);
-    Side after = Side.of(line, later.get(0), middle);
+    LogNormalRate before = opinion(line, earlier.get(earlier.size() - 1), middle);
+    LogNormalRate after = opinion(line, later.get(0), middle);
     if (before == null || after == null) {
       return null;
     }
-    double precision = 1 / before.variance + 1 / after.variance;
-    double mean = (before.logRate / before.variance + after.logRate / after.variance) / precision;
-    double sd = Math.sqrt(1 / precision);
+    LogNormalRate rate = before.combinedWith(after);
+    Interval limits = rate.interval(ReviewSettings.FADE_LEVEL);
     int caught = past.caught().landed();
-    double better =
-        caught == 0
-            ? 1
-            : NORMAL.survivalProbability((Math.log(caught / hours) - mean) / sd);
     return new Gain(
-        Math.exp(mean + sd * sd / 2) * hours - caught,
-        Math.exp(mean + NORMAL.inverseCumulativeProbability(TAIL) * sd) * hours - caught,
-        Math.exp(mean + NORMAL.inverseSurvivalProbability(TAIL) * sd) * hours - caught,
-        ReviewSettings.FADE_LEVEL,
-        better);
+        rate.mean() * hours - caught,
+        limits.low() * hours - caught,
+        limits.high() * hours - caught,
+        limits.level(),
+        rate.probabilityAbove(caught / hours));
   }
 
-  /** The log rate one spell speaks for, at another instant. */
-  private record Side(double logRate, double variance) {
-    static @Nullable Side of(LineEffort line, Spell spell, double at) {
-      double hours = spell.fishedHours();
-      if (!(hours > 0)) {
-        return null;
-      }
-      long fish =
-          line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).count();
-      // Half a fish more: the log of a rate estimated from few fish, none included, stays finite.
-      double count = fish + 0.5;
-      double middle = (spell.span().from() + spell.span().to()) / 2.0;
-      double apart = Math.abs(at - middle) / TimeSpan.MILLIS_PER_HOUR;
-      double wander = SIGMA_PER_ROOT_HOUR * SIGMA_PER_ROOT_HOUR * apart;
-      return new Side(Math.log(count / hours), 1 / count + wander);
+  /** Returns what one spell says of the line's rate at another instant, or null if nothing. */
+  private static @Nullable LogNormalRate opinion(LineEffort line, Spell spell, double at) {
+    double hours = spell.fishedHours();
+    if (!(hours > 0)) {
+      return null;
     }
+    int fish =
+        (int) line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).count();
+    // Half a fish more: the log of a rate estimated from few fish, none included, stays finite.
+    double count = fish + 0.5;
+    double middle = (spell.span().from() + spell.span().to()) / 2.0;
+    double apart = Math.abs(at - middle) / TimeSpan.MILLIS_PER_HOUR;
+    double wander = SIGMA_PER_ROOT_HOUR * SIGMA_PER_ROOT_HOUR * apart;
+    return new LogNormalRate(Math.log(count / hours), Math.sqrt(1 / count + wander));
   }
 }

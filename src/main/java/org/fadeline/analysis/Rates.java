@@ -74,8 +74,8 @@ final class Rates {
   static LineReview.Rates ofSpell(LineEffort line, Spell spell) {
     List<FishMark> fish =
         line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).toList();
-    int bites = (int)
-        line.bites().stream().filter(b -> b.spell() == spell.index() && !b.opening()).count();
+    int bites =
+        (int) line.bites().stream().filter(b -> b.spell() == spell.index() && !b.opening()).count();
     return new LineReview.Rates(
         perHour(fish.size(), spell.fishedHours()),
         perHour(bites, spell.baitHours()),

@@ -24,6 +24,9 @@ public record ReviewSettings(
   /** Share of the going rate at or below which a line has faded. */
   public static final double FADED_SHARE = 0.5;
 
+  /** Probability from which a fade is marked on charts; below it, words only. */
+  public static final double MARKED_FROM = 0.8;
+
   /** Level of every interval but those of fades and finishes. */
   public static final double LEVEL = 0.95;
 

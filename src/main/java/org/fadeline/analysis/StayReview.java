@@ -42,8 +42,7 @@ final class StayReview {
       List<OtherLine> others = others(spell, next, past);
       LineReview.Rates paid = Rates.ofSpell(line, spell);
       stays.add(
-          new StayOrGo(
-              spell, paid, fade, past, others, words.of(spell, paid, fade, past, others)));
+          new StayOrGo(spell, paid, fade, past, others, words.of(spell, paid, fade, past, others)));
     }
     return stays;
   }

@@ -36,7 +36,9 @@ final class Words {
   private static String lineName(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     boolean saysLine = lower.endsWith("line") || lower.endsWith("edge") || lower.endsWith("margin");
-    return "the " + lower + (saysLine || lower.matches(".*\\d.*|waggler|feeder|bomb|whip") ? "" : " line");
+    return "the "
+        + lower
+        + (saysLine || lower.matches(".*\\d.*|waggler|feeder|bomb|whip") ? "" : " line");
   }
 
   /** Returns a weight in the chosen unit. */

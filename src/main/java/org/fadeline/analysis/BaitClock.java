@@ -1,0 +1,69 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.Effort.LineEffort;
+
+/** Turns clock instants of one line into bait minutes, its spells joined end to end, and back. */
+final class BaitClock {
+  private static final double MILLIS_PER_MINUTE = 60_000;
+
+  private final List<TimeSpan> spans = new ArrayList<>();
+  private final List<Double> before = new ArrayList<>();
+  private final double[] spellEnds;
+  private final double total;
+
+  BaitClock(LineEffort line) {
+    double minutes = 0;
+    spellEnds = new double[line.spells().size()];
+    for (Spell spell : line.spells()) {
+      for (TimeSpan span : spell.baitSpans()) {
+        spans.add(span);
+        before.add(minutes);
+        minutes += span.millis() / MILLIS_PER_MINUTE;
+      }
+      spellEnds[spell.index()] = minutes;
+    }
+    total = minutes;
+  }
+
+  /** Returns all bait minutes of the line. */
+  double total() {
+    return total;
+  }
+
+  /** Returns the bait minutes of the line up to the end of a spell. */
+  double spellEnd(int spell) {
+    return spellEnds[spell];
+  }
+
+  /** Returns the bait minutes of the line up to the start of a spell. */
+  double spellStart(int spell) {
+    return spell == 0 ? 0 : spellEnds[spell - 1];
+  }
+
+  /** Returns the bait minutes before a clock instant. */
+  double minutesAt(long instant) {
+    double minutes = 0;
+    for (int i = 0; i < spans.size(); i++) {
+      TimeSpan span = spans.get(i);
+      if (instant <= span.from()) {
+        break;
+      }
+      minutes = before.get(i) + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
+    }
+    return minutes;
+  }
+
+  /** Returns the clock instant at which a bait minute starts; at a gap, the clock after it. */
+  long startOf(double minute) {
+    for (int i = 0; i < spans.size(); i++) {
+      TimeSpan span = spans.get(i);
+      long at = span.from() + Math.round((minute - before.get(i)) * MILLIS_PER_MINUTE);
+      if (at < span.to()) {
+        return Math.max(at, span.from());
+      }
+    }
+    return spans.isEmpty() ? 0 : spans.get(spans.size() - 1).to();
+  }
+}

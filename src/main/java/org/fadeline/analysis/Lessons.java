@@ -1,0 +1,180 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fadeline.analysis.Course.Lesson;
+import org.fadeline.analysis.StayOrGo.PastPlain;
+import org.jspecify.annotations.Nullable;
+
+/** At most three sentences, each with its figures and linked to its minute. */
+final class Lessons {
+  private static final int MOST = 3;
+  private static final int LEAST_FISH = 5;
+  private static final double LEAST_HOURS = 1 / 3.0;
+  private static final double STAY_WORTH_TELLING_MINUTES = 5;
+
+  private final Words words;
+  private final Grade grade;
+
+  Lessons(Words words, Grade grade) {
+    this.words = words;
+    this.grade = grade;
+  }
+
+  List<Lesson> draw(List<LineReview> lines, List<StayOrGo> stays) {
+    List<Lesson> lessons = new ArrayList<>();
+    addIfThere(lessons, longestStay(stays));
+    addIfThere(lessons, bestLine(lines));
+    addIfThere(lessons, quickestBite(lines));
+    addIfThere(lessons, leftWithoutSign(stays));
+    if (lessons.isEmpty()) {
+      addIfThere(lessons, cannotTell(stays));
+    }
+    return lessons.size() > MOST ? lessons.subList(0, MOST) : lessons;
+  }
+
+  private static void addIfThere(List<Lesson> lessons, @Nullable Lesson lesson) {
+    if (lesson != null) {
+      lessons.add(lesson);
+    }
+  }
+
+  private @Nullable Lesson longestStay(List<StayOrGo> stays) {
+    StayOrGo longest = null;
+    double minutes = STAY_WORTH_TELLING_MINUTES;
+    for (StayOrGo stay : stays) {
+      PastPlain past = stay.past();
+      if (past != null && past.minutes() > minutes) {
+        minutes = past.minutes();
+        longest = stay;
+      }
+    }
+    if (longest == null || longest.past() == null) {
+      return null;
+    }
+    PastPlain past = longest.past();
+    Caught caught = past.caught();
+    String gave =
+        caught.landed() == 0
+            ? "nothing"
+            : Words.fish(caught.landed())
+                + (caught.weightG() > 0 ? ", " + words.weight(caught.weightG()) : "");
+    return new Lesson(
+        past.plainAt(),
+        longest.spell().lineId(),
+        "The longest stay past plain was on "
+            + words.line(longest.spell().lineId())
+            + ": plain by "
+            + words.clock(past.plainAt())
+            + ", fished until "
+            + words.clock(longest.spell().span().to())
+            + ", and those "
+            + Words.minutes(past.minutes())
+            + " gave "
+            + gave
+            + ".");
+  }
+
+  private @Nullable Lesson bestLine(List<LineReview> lines) {
+    LineReview best =
+        lines.stream()
+            .filter(l -> l.rates().weight() != null || l.rates().fish() != null)
+            .filter(l -> l.caught().landed() >= LEAST_FISH && l.fishedHours() >= LEAST_HOURS)
+            .max(Comparator.comparingDouble(Lessons::worth))
+            .orElse(null);
+    if (best == null) {
+      return null;
+    }
+    double all = lines.stream().mapToDouble(LineReview::fishedHours).sum();
+    Rate weight = best.rates().weight();
+    Rate fish = best.rates().fish();
+    String paid = weight != null ? words.weightRate(weight) : fish == null ? "" : Words.rate(fish);
+    return new Lesson(
+        best.spells().get(0).span().from(),
+        best.line().id(),
+        Words.sentence(words.line(best.line().id()))
+            + " paid most for its time: "
+            + paid
+            + ", on "
+            + Words.fish(best.caught().landed())
+            + "; it was fished for "
+            + Words.minutes(best.fishedHours() * 60)
+            + " of "
+            + Words.minutes(all * 60)
+            + ".");
+  }
+
+  private static double worth(LineReview line) {
+    Rate weight = line.rates().weight();
+    Rate fish = line.rates().fish();
+    return weight != null ? weight.perHour() : fish == null ? 0 : fish.perHour();
+  }
+
+  private @Nullable Lesson quickestBite(List<LineReview> lines) {
+    LineReview quickest = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (LineReview line : lines) {
+      FirstBite.Median median = line.firstBite().median();
+      if (median != null && median.minutes() < least) {
+        least = median.minutes();
+        quickest = line;
+      }
+    }
+    if (quickest == null || quickest.firstBite().median() == null) {
+      return null;
+    }
+    FirstBite.Median median = quickest.firstBite().median();
+    String limits =
+        median.low() == null
+            ? ""
+            : " ("
+                + Math.round(median.low())
+                + "–"
+                + (median.high() == null ? "not reached" : Math.round(median.high()))
+                + ")";
+    FirstBite.Stretch first = quickest.firstBite().rows().get(0);
+    return new Lesson(
+        first.episodeAt(),
+        quickest.line().id(),
+        "After feeding, half the first bites on "
+            + words.line(quickest.line().id())
+            + " had come in "
+            + Words.minutes(median.minutes())
+            + limits
+            + ", from "
+            + quickest.firstBite().tally().episodes()
+            + " feeds fished over.");
+  }
+
+  private @Nullable Lesson leftWithoutSign(List<StayOrGo> stays) {
+    for (StayOrGo stay : stays) {
+      if (stay.wording().verdict() == StayOrGo.Verdict.LEFT_BEFORE_ANY_SIGN) {
+        return new Lesson(
+            stay.spell().span().to(),
+            stay.spell().lineId(),
+            Words.sentence(words.line(stay.spell().lineId()))
+                + " was left at "
+                + words.clock(stay.spell().span().to())
+                + " with no sign of fading: "
+                + Words.bites(stay.spell().caught().bites())
+                + " in "
+                + Words.minutes(stay.spell().baitHours() * 60)
+                + " with a bait in.");
+      }
+    }
+    return null;
+  }
+
+  private @Nullable Lesson cannotTell(List<StayOrGo> stays) {
+    if (stays.isEmpty()) {
+      return null;
+    }
+    return new Lesson(
+        stays.get(0).spell().span().from(),
+        null,
+        "This record cannot tell more than its totals: it is a record of "
+            + grade.label()
+            + " with too few fish on any one line.");
+  }
+}

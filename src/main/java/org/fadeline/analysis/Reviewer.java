@@ -1,0 +1,121 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.Course.Rolling;
+import org.fadeline.analysis.Course.Warning;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.Review.Summary;
+import org.fadeline.analysis.Review.WeightFrom;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+
+/** Reviews a session: a pure function of the record, the settings and the units of the words. */
+public final class Reviewer {
+  private final Session session;
+  private final ReviewSettings settings;
+  private final Effort effort;
+  private final Grade grade;
+  private final double precision;
+  private final Words words;
+
+  private Reviewer(Session session, ReviewSettings settings, Units units) {
+    this.session = session;
+    this.settings = settings;
+    this.effort = Effort.of(session);
+    this.grade = RecordGrade.of(session);
+    this.precision = RecordGrade.clockPrecisionSeconds(session);
+    this.words = new Words(session, units);
+  }
+
+  /** Reviews a session with weights told in pounds and ounces. */
+  public static Review review(Session session, ReviewSettings settings) {
+    return review(session, settings, Units.LB_OZ_AND_METRES);
+  }
+
+  /**
+   * Reviews a session.
+   *
+   * @param session the record
+   * @param settings what the numbers rest on
+   * @param units of the weights in the words; no number depends on them
+   */
+  public static Review review(Session session, ReviewSettings settings, Units units) {
+    return new Reviewer(session, settings, units).review();
+  }
+
+  private Review review() {
+    Fades fades = new Fades(effort, settings, grade, precision, words);
+    FirstBites firstBites = new FirstBites(effort);
+    RollingRates rollingRates = new RollingRates(session.match(), settings);
+    List<LineReview> lines = new ArrayList<>();
+    List<Rolling> rolling = new ArrayList<>();
+    Caught total = Caught.NOTHING;
+    for (LineEffort line : effort.lines()) {
+      Caught caught =
+          line.spells().stream().map(Spell::caught).reduce(Caught.NOTHING, Caught::plus);
+      total = total.plus(caught);
+      lines.add(
+          new LineReview(
+              line.line(),
+              line.spells(),
+              caught,
+              Rates.ofLine(line, effort.unassigned()),
+              firstBites.of(line),
+              fades.of(line)));
+      rolling.add(rollingRates.of(line, fades.bunchingInTime(line)));
+    }
+    StayReview stayReview = new StayReview(effort, settings, words);
+    List<StayOrGo> stays = stayReview.review(spell -> fadeOf(lines, spell));
+    Course course =
+        new Course(
+            rolling,
+            new PaceForecast(effort, settings).everyMinute(),
+            new TurningPoints(effort, words).gather(lines),
+            Quarters.of(effort),
+            new Lessons(words, grade).draw(lines, stays),
+            warnings());
+    return new Review(session, settings, summary(total), lines, stays, course);
+  }
+
+  private static @org.jspecify.annotations.Nullable Fade fadeOf(
+      List<LineReview> lines, Spell spell) {
+    for (LineReview line : lines) {
+      if (line.line().id().equals(spell.lineId())) {
+        return line.fades().stream()
+            .filter(f -> f.spell() == spell.index())
+            .findFirst()
+            .orElse(null);
+      }
+    }
+    return null;
+  }
+
+  private Summary summary(Caught total) {
+    double unassigned = effort.unassigned().stream().mapToDouble(u -> u.span().hours() * 60).sum();
+    return new Summary(total, weightFrom(), grade, precision, unassigned);
+  }
+
+  private WeightFrom weightFrom() {
+    boolean any = false;
+    for (SessionEvent event : session.events()) {
+      Fish fish = event.fishOrNull();
+      if (fish != null && event.kind() != EventKind.NEIGHBOUR && fish.grams() != null) {
+        if (!fish.weighed()) {
+          return WeightFrom.ESTIMATED;
+        }
+        any = true;
+      }
+    }
+    return any ? WeightFrom.WEIGHED : WeightFrom.ESTIMATED;
+  }
+
+  private List<Warning> warnings() {
+    List<Warning> all = new ArrayList<>(effort.warnings());
+    all.addAll(new LogWarnings(effort, grade, precision, words).list());
+    return all;
+  }
+}

@@ -1,0 +1,253 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fadeline.analysis.Course.TurningKind;
+import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.analysis.Effort.FishMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.MatchRules.NetLimit;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+
+/** Gathers the moments worth seeking to. */
+final class TurningPoints {
+  /** A spell is not called one of the best on fewer fish than this. */
+  private static final int LEAST_FISH_FOR_BEST = 6;
+
+  private static final int MOST_BEST = 2;
+
+  /** A net is near its limit from this share of it on. */
+  private static final double NEAR_LIMIT = 0.85;
+
+  private final Session session;
+  private final Effort effort;
+  private final Words words;
+  private final List<TurningPoint> points = new ArrayList<>();
+
+  TurningPoints(Effort effort, Words words) {
+    this.session = effort.session();
+    this.effort = effort;
+    this.words = words;
+  }
+
+  List<TurningPoint> gather(List<LineReview> lines) {
+    firstBites(lines);
+    fades(lines);
+    moves();
+    bestSpells();
+    nets();
+    points.sort(Comparator.comparingLong(TurningPoint::at));
+    return points;
+  }
+
+  private void add(
+      long at, TurningKind kind, String line, boolean hindsight, String title, String detail) {
+    points.add(new TurningPoint(at, kind, line, hindsight, title, detail));
+  }
+
+  /** The first bite of each spell that came after a feed, where it is the spot's first. */
+  private void firstBites(List<LineReview> lines) {
+    for (LineReview line : lines) {
+      int lastSpell = -1;
+      for (FirstBite.Stretch row : line.firstBite().rows()) {
+        if (!row.bite()) {
+          continue;
+        }
+        long at = row.episodeAt() + Math.round(row.exit() * 60_000);
+        int spell = spellAt(line, at);
+        if (spell == lastSpell) {
+          continue;
+        }
+        lastSpell = spell;
+        String since = Words.minutes(row.exit()) + " after feeding";
+        String on =
+            row.entry() > 0
+                ? ", " + Words.minutes(row.exit() - row.entry()) + " after going on it"
+                : "";
+        add(
+            at,
+            TurningKind.FIRST_BITE,
+            line.line().id(),
+            false,
+            "First bite on " + words.line(line.line().id()),
+            since + on);
+      }
+    }
+  }
+
+  private static int spellAt(LineReview line, long at) {
+    int found = -1;
+    for (Spell spell : line.spells()) {
+      if (spell.span().from() <= at) {
+        found = spell.index();
+      }
+    }
+    return found;
+  }
+
+  private void fades(List<LineReview> lines) {
+    for (LineReview line : lines) {
+      String id = line.line().id();
+      String name = Words.sentence(words.line(id));
+      for (Fade fade : line.fades()) {
+        Fade.Moment moment = fade.moment();
+        if (moment != null && fade.probability() >= ReviewSettings.MARKED_FROM) {
+          add(
+              moment.at(),
+              TurningKind.FADED,
+              id,
+              true,
+              name + " faded",
+              "between "
+                  + words.clock(moment.low())
+                  + " and "
+                  + words.clock(moment.high())
+                  + ", "
+                  + restsOn(line.spells().get(fade.spell())));
+        }
+        boolean called = false;
+        for (Fade.Crossing crossing : fade.call().crossings()) {
+          if (crossing.up()) {
+            add(
+                crossing.at(),
+                TurningKind.PLAIN,
+                id,
+                false,
+                called ? "Fading was plain again" : "Fading was plain",
+                name + ", from the bites seen by then");
+          } else {
+            add(
+                crossing.at(),
+                TurningKind.WITHDRAWN,
+                id,
+                false,
+                "No longer plain",
+                name + " came back: the call is withdrawn");
+          }
+          called = true;
+        }
+      }
+    }
+  }
+
+  private static String restsOn(Spell spell) {
+    return "on " + Words.bites(spell.caught().bites());
+  }
+
+  private void moves() {
+    List<Spell> spells = effort.spells();
+    for (int i = 1; i < spells.size(); i++) {
+      Spell before = spells.get(i - 1);
+      Spell spell = spells.get(i);
+      if (spell.lineId().equals(before.lineId())) {
+        continue;
+      }
+      boolean back = spell.index() > 0;
+      String title = (back ? "Back to " : "Moved to ") + words.line(spell.lineId());
+      String gave =
+          words.line(before.lineId())
+              + " gave "
+              + Words.fish(before.caught().landed())
+              + " in "
+              + Words.minutes(before.fishedHours() * 60);
+      String rested = back ? "rested " + Words.minutes(restedMinutes(spell)) + "; " : "";
+      add(spell.span().from(), TurningKind.MOVE, spell.lineId(), false, title, rested + gave);
+    }
+  }
+
+  private double restedMinutes(Spell spell) {
+    LineEffort line = effort.line(spell.lineId()).orElseThrow();
+    return (spell.span().from() - line.spells().get(spell.index() - 1).span().to()) / 60_000.0;
+  }
+
+  private void bestSpells() {
+    effort.spells().stream()
+        .filter(s -> s.caught().landed() >= LEAST_FISH_FOR_BEST && s.fishedHours() > 0)
+        .sorted(Comparator.comparingDouble(TurningPoints::worth).reversed())
+        .limit(MOST_BEST)
+        .forEach(this::addBest);
+  }
+
+  /** Weight an hour where there are weights, else fish an hour. */
+  private static double worth(Spell spell) {
+    Caught caught = spell.caught();
+    double value = caught.weightG() > 0 ? caught.weightG() : caught.landed();
+    return value / spell.fishedHours();
+  }
+
+  private void addBest(Spell spell) {
+    LineReview.Rates rates = Rates.ofSpell(effort.line(spell.lineId()).orElseThrow(), spell);
+    String rate =
+        rates.weight() != null
+            ? words.weightRate(rates.weight())
+            : rates.fish() == null ? "" : Words.rate(rates.fish());
+    add(
+        spell.span().from(),
+        TurningKind.BEST_SPELL,
+        spell.lineId(),
+        true,
+        "One of the best spells, on " + words.line(spell.lineId()),
+        rate
+            + ", "
+            + Words.fish(spell.caught().landed())
+            + " in "
+            + Words.minutes(spell.fishedHours() * 60));
+  }
+
+  private void nets() {
+    NetLimit limit = session.match().rules().netLimit();
+    if (limit == null) {
+      return;
+    }
+    List<NetFish> landed = netFish();
+    double inNet = 0;
+    int net = 1;
+    boolean told = false;
+    for (NetFish fish : landed) {
+      if (fish.net() != net) {
+        net = fish.net();
+        inNet = 0;
+        told = false;
+      }
+      inNet += fish.grams();
+      if (!told && inNet >= NEAR_LIMIT * limit.grams()) {
+        told = true;
+        points.add(
+            new TurningPoint(
+                fish.at(),
+                TurningKind.NET,
+                null,
+                false,
+                "Net " + net + " near its limit",
+                words.weight(inNet)
+                    + " as estimated, limit "
+                    + words.weight(limit.grams())
+                    + "; estimates run off, your water's rules decide"));
+      }
+    }
+  }
+
+  private record NetFish(long at, int net, double grams) {}
+
+  private List<NetFish> netFish() {
+    List<NetFish> all = new ArrayList<>();
+    List<SessionEvent> changes =
+        session.events().stream().filter(SessionEvent.Net.class::isInstance).toList();
+    for (LineEffort line : effort.lines()) {
+      for (FishMark fish : line.fish()) {
+        int net = 1;
+        for (SessionEvent change : changes) {
+          if (change.at() <= fish.at()) {
+            Integer number = ((SessionEvent.Net) change).net();
+            net = number == null ? net + 1 : number;
+          }
+        }
+        all.add(new NetFish(fish.at(), net, fish.grams() == null ? 0 : fish.grams()));
+      }
+    }
+    all.sort(Comparator.comparingInt(NetFish::net).thenComparingLong(NetFish::at));
+    return all;
+  }
+}
