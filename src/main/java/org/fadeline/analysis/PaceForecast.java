@@ -5,15 +5,9 @@ import org.fadeline.analysis.Course.Pace;
 
 /** The finish as it could be told at each minute. */
 final class PaceForecast {
-  private final Effort effort;
-  private final ReviewSettings settings;
-
-  PaceForecast(Effort effort, ReviewSettings settings) {
-    this.effort = effort;
-    this.settings = settings;
-  }
+  PaceForecast(Effort effort, ReviewSettings settings) {}
 
   List<Pace> everyMinute() {
-    return effort.spells().isEmpty() || settings.changeHazard() <= 0 ? List.of() : List.of();
+    return List.of();
   }
 }
