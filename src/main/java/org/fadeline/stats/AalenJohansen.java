@@ -102,6 +102,7 @@ public final class AalenJohansen {
     FollowUp.Cursor own = new FollowUp.Cursor(one);
     List<Step> steps = new ArrayList<>();
     Variance variance = new Variance();
+    double z = Quantiles.normalHalfWidth(level);
     double survival = 1;
     double incidence = 0;
     for (double t = any.nextEvent(); t < Double.POSITIVE_INFINITY; t = any.nextEvent()) {
@@ -125,7 +126,7 @@ public final class AalenJohansen {
               survival,
               error,
               SurvivalBand.LOG_LOG.around(
-                  incidence, incidence > 0 ? error / incidence : 0, level)));
+                  incidence, incidence > 0 ? error / incidence : 0, z, level)));
     }
     return steps;
   }

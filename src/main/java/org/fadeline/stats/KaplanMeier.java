@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.RandomAccess;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,7 @@ public final class KaplanMeier {
   private final double[] greenwood;
   private final SurvivalBand band;
   private final double level;
+  private final double z;
 
   private KaplanMeier(
       FollowUp rows,
@@ -45,6 +47,7 @@ public final class KaplanMeier {
     this.events = events;
     this.band = band;
     this.level = level;
+    this.z = Quantiles.normalHalfWidth(level);
     this.survival = new double[times.length];
     this.greenwood = new double[times.length];
     accumulate();
@@ -206,7 +209,7 @@ public final class KaplanMeier {
   }
 
   private @Nullable Interval limits(int index) {
-    return band.around(survival[index], Math.sqrt(greenwood[index]), level);
+    return band.around(survival[index], Math.sqrt(greenwood[index]), z, level);
   }
 
   /** Pr(T &gt; t), given none before the start; 1 before the first event. */
@@ -228,32 +231,33 @@ public final class KaplanMeier {
 
   /** Median time and its limits. */
   public Median median() {
-    double[] low = new double[times.length];
-    double[] high = new double[times.length];
-    for (int i = 0; i < times.length; i++) {
-      Interval limits = limits(i);
-      low[i] = limits == null ? Double.NaN : limits.low();
-      high[i] = limits == null ? Double.NaN : limits.high();
-    }
-    return new Median(crossing(survival), crossing(low), crossing(high), level);
+    return new Median(
+        crossing(i -> survival[i]), crossing(i -> limit(i, -z)), crossing(i -> limit(i, z)), level);
   }
 
-  /** Where a falling curve, NaN where it is not defined, comes down to one half. */
-  private @Nullable Double crossing(double[] curve) {
+  /** One limit at a step; NaN once survival is 0, where it is not defined. */
+  private double limit(int index, double z) {
+    return survival[index] > 0
+        ? band.limit(survival[index], Math.sqrt(greenwood[index]), z)
+        : Double.NaN;
+  }
+
+  /** The first time a curve, NaN where it is not defined, is at or below one half. */
+  private @Nullable Double crossing(IntToDoubleFunction curve) {
     int at = 0;
-    while (at < curve.length && !(curve[at] <= 0.5 + HALF_TOLERANCE)) {
+    while (at < times.length && !(curve.applyAsDouble(at) <= 0.5 + HALF_TOLERANCE)) {
       at++;
     }
-    if (at == curve.length) {
+    if (at == times.length) {
       return null;
     }
-    if (curve[at] < 0.5 - HALF_TOLERANCE) {
+    if (curve.applyAsDouble(at) < 0.5 - HALF_TOLERANCE) {
       return times[at];
     }
     int below = at + 1;
-    while (below < curve.length && !(curve[below] < 0.5 - HALF_TOLERANCE)) {
+    while (below < times.length && !(curve.applyAsDouble(below) < 0.5 - HALF_TOLERANCE)) {
       below++;
     }
-    return below == curve.length ? times[at] : times[at] + (times[below] - times[at]) / 2;
+    return below == times.length ? times[at] : times[at] + (times[below] - times[at]) / 2;
   }
 }

@@ -36,12 +36,12 @@ public enum SurvivalBand {
    * Limits of a probability, or null where it is 0 or 1 and they are not defined.
    *
    * @param relativeError standard error divided by the value
+   * @param z half-width of the standard normal interval at {@code level}
    */
-  @Nullable Interval around(double value, double relativeError, double level) {
+  @Nullable Interval around(double value, double relativeError, double z, double level) {
     if (!(value > 0 && value < 1)) {
       return null;
     }
-    double z = Quantiles.normalHalfWidth(level);
     double low = Math.max(0, limit(value, relativeError, -z));
     double high = Math.min(1, limit(value, relativeError, z));
     return new Interval(low, high, level);
