@@ -1,0 +1,69 @@
+package org.fadeline.stats;
+
+/**
+ * How far counts bunch beyond what independent events would do, from differences of successive
+ * blocks, so that a rate that changes slowly does not count as bunching (von Neumann's successive
+ * differences, here of Poisson counts; shrunk towards 1 by ten pairs' worth of prior).
+ *
+ * <p>φ = max(1, (10 + Σ (a − b)²/(a + b)) / (10 + pairs)) over successive 10-bin counts a, b with a
+ * + b &gt; 0. Blocks start afresh with each spell, so no pair reaches across a rest, and only whole
+ * blocks count.
+ */
+public final class Bunching {
+  /** Bins of a block. */
+  public static final int BLOCK = 10;
+
+  private static final double PRIOR_PAIRS = 10;
+
+  private double sum;
+  private int pairs;
+  private double previous = Double.NaN;
+
+  /** Bunching of nothing yet: 1. */
+  public Bunching() {}
+
+  /**
+   * Bunching factor of the whole blocks in bins [from, to) of one spell.
+   *
+   * @param counts events in each bin
+   * @param from first bin, counted from 0
+   * @param to bin after the last
+   */
+  public static double factor(double[] counts, int from, int to) {
+    Bunching bunching = new Bunching();
+    for (int i = from; i + BLOCK <= to; i += BLOCK) {
+      double block = 0;
+      for (int j = i; j < i + BLOCK; j++) {
+        block += counts[j];
+      }
+      bunching.add(block);
+    }
+    return bunching.factor();
+  }
+
+  /** Starts a new spell: the next block is not compared with the one before. */
+  public void rest() {
+    previous = Double.NaN;
+  }
+
+  /**
+   * Takes in the next whole block of the spell.
+   *
+   * @param count events in it, finite and in [0, ∞)
+   * @throws IllegalArgumentException if the count is out of range
+   */
+  public void add(double count) {
+    Checks.notNegative(count, "count of a block");
+    if (previous + count > 0) {
+      double difference = count - previous;
+      sum += difference * difference / (count + previous);
+      pairs++;
+    }
+    previous = count;
+  }
+
+  /** The factor so far, in [1, ∞). */
+  public double factor() {
+    return Math.max(1, (PRIOR_PAIRS + sum) / (PRIOR_PAIRS + pairs));
+  }
+}

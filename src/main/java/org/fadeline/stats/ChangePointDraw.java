@@ -1,0 +1,34 @@
+package org.fadeline.stats;
+
+import java.util.List;
+
+/**
+ * One exact draw from the posterior of a piecewise constant rate.
+ *
+ * @param segments in order, joined end to end, at least one where there are bins
+ */
+public record ChangePointDraw(List<ChangePointSegment> segments) {
+  /** Copies the list. */
+  public ChangePointDraw {
+    segments = List.copyOf(segments);
+  }
+
+  /** Number of changes, 0 or more. */
+  public int changes() {
+    return Math.max(0, segments.size() - 1);
+  }
+
+  /**
+   * Rate in bin {@code bin}, counted from 0.
+   *
+   * @throws IndexOutOfBoundsException if there is no such bin
+   */
+  public double rateAt(int bin) {
+    for (ChangePointSegment segment : segments) {
+      if (bin >= segment.from() && bin < segment.to()) {
+        return segment.rate();
+      }
+    }
+    throw new IndexOutOfBoundsException("no bin " + bin);
+  }
+}

@@ -1,0 +1,58 @@
+package org.fadeline.stats;
+
+/**
+ * Prior of a piecewise constant rate: each segment's rate is Gamma(shape, rate); a segment of d
+ * bins has probability h(1 − h)^(d − minimum length) for d ≥ minimum length, and the last, unended
+ * one (1 − h)^max(0, d − minimum length).
+ *
+ * @param shape of the gamma prior of a segment's rate, in (0, ∞)
+ * @param rate of that prior in units of exposure, in (0, ∞); shape / rate is the prior mean rate
+ * @param hazard probability h of a change at one boundary between two bins, in [0, 1)
+ * @param minimumLength fewest bins of a segment that ends within the record, at least 1
+ */
+public record ChangePointPrior(double shape, double rate, double hazard, int minimumLength) {
+  /**
+   * Checks the ranges.
+   *
+   * @throws IllegalArgumentException if a value is outside its range
+   */
+  public ChangePointPrior {
+    Checks.positive(shape, "prior shape");
+    Checks.positive(rate, "prior rate");
+    hazard(hazard);
+    if (minimumLength < 1) {
+      throw new IllegalArgumentException(
+          "the minimum length of a segment must be at least 1 bin, got " + minimumLength);
+    }
+  }
+
+  /**
+   * An exponential prior of this mean with segments of any length.
+   *
+   * @param mean prior mean rate, in (0, ∞)
+   * @param hazard probability of a change at one boundary, in [0, 1)
+   * @throws IllegalArgumentException if a value is outside its range
+   */
+  public static ChangePointPrior exponential(double mean, double hazard) {
+    return new ChangePointPrior(1, 1 / Checks.positive(mean, "prior mean"), hazard, 1);
+  }
+
+  /** The same prior with another minimum length, at least 1 bin. */
+  public ChangePointPrior withMinimumLength(int bins) {
+    return new ChangePointPrior(shape, rate, hazard, bins);
+  }
+
+  /** The same prior with its mean rate at this value, in (0, ∞). */
+  public ChangePointPrior withMean(double mean) {
+    return new ChangePointPrior(
+        shape, shape / Checks.positive(mean, "prior mean"), hazard, minimumLength);
+  }
+
+  /** Returns {@code hazard} if it is in [0, 1). */
+  static double hazard(double hazard) {
+    if (hazard >= 0 && hazard < 1) {
+      return hazard;
+    }
+    throw new IllegalArgumentException("a hazard must be in [0, 1), got " + hazard);
+  }
+}
