@@ -13,6 +13,12 @@ final class Checks {
     }
   }
 
+  static void instant(long at) {
+    if (at < Stamp.EARLIEST || at > Stamp.LATEST) {
+      throw new IllegalArgumentException("instant must lie in the years 1900 to 2199: " + at);
+    }
+  }
+
   static void optionalBetween(String what, @Nullable Double value, double low, double high) {
     if (value != null) {
       between(what, value, low, high);

@@ -79,6 +79,9 @@ public record Feed(
     /** Checks the range. */
     public Pattern {
       Checks.between("every", everySeconds, Double.MIN_VALUE, 86_400);
+      if (until != null) {
+        Checks.instant(until);
+      }
     }
   }
 }

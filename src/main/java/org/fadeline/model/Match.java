@@ -10,6 +10,8 @@ package org.fadeline.model;
 public record Match(long allIn, long allOut, MatchRules rules) {
   /** Checks that the match ends after it starts. */
   public Match {
+    Checks.instant(allIn);
+    Checks.instant(allOut);
     if (allOut <= allIn) {
       throw new IllegalArgumentException("all out must come after all in");
     }

@@ -21,6 +21,7 @@ public record WeatherNote(
     @Nullable String note) {
   /** Checks the ranges. */
   public WeatherNote {
+    Checks.instant(at);
     Checks.optionalBetween("cloud", cloudOktas, 0, 8);
     Checks.optionalBetween("air temperature", airC, -60, 60);
     Checks.optionalBetween("water temperature", waterC, -2, 50);

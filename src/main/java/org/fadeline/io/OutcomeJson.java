@@ -1,0 +1,99 @@
+package org.fadeline.io;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.model.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what came of a session: weigh-in, result and footage. */
+final class OutcomeJson {
+  private static final double MOST = 1e6;
+
+  private OutcomeJson() {}
+
+  static Outcome read(JsonFields root) {
+    List<Outcome.NetWeight> nets = new ArrayList<>();
+    int index = 0;
+    for (JsonFields one : root.objects("weighIn")) {
+      Integer net = one.whole("net", 1, Integer.MAX_VALUE);
+      if (one.isMissing("net")) {
+        one.error("net", "the net has no number", "write 1 for the first");
+      }
+      Double grams = OccasionJson.required(one, "weightG", 0, MOST);
+      String holds = one.text("holds");
+      if (net != null && grams != null) {
+        nets.add(new Outcome.NetWeight(net, grams, holds));
+      }
+      one.keepRest("/weighIn/" + index++);
+    }
+    return new Outcome(nets, result(root.object("result")), media(root));
+  }
+
+  private static Outcome.@Nullable Result result(@Nullable JsonFields fields) {
+    if (fields == null) {
+      return null;
+    }
+    List<Outcome.NeighbourWeight> neighbours = new ArrayList<>();
+    int index = 0;
+    for (JsonFields one : fields.objects("neighbours")) {
+      String peg = one.requiredText("peg", "write the peg's number in quotes");
+      Double grams = OccasionJson.required(one, "weightG", 0, MOST);
+      if (peg != null && grams != null) {
+        neighbours.add(new Outcome.NeighbourWeight(peg, grams));
+      }
+      one.keepRest("/result/neighbours/" + index++);
+    }
+    Outcome.Result result =
+        new Outcome.Result(
+            fields.whole("position", 1, Integer.MAX_VALUE),
+            fields.text("section"),
+            fields.whole("sectionPosition", 1, Integer.MAX_VALUE),
+            fields.whole("of", 1, Integer.MAX_VALUE),
+            neighbours);
+    fields.keepRest("/result");
+    return result;
+  }
+
+  private static List<Outcome.Media> media(JsonFields root) {
+    List<Outcome.Media> media = new ArrayList<>();
+    int index = 0;
+    for (JsonFields one : root.objects("media")) {
+      String path = one.requiredText("path", "write where it is from the session file");
+      if (path != null && !isInside(path)) {
+        one.error(
+            "path",
+            Shown.value(path) + " leads out of the session's folder",
+            "put the footage beside the session and write its name with forward slashes");
+        path = null;
+      }
+      one.notNull("offsetMs");
+      one.notNull("rate");
+      Long offset = one.wholeLong("offsetMs", -(1L << 53), 1L << 53);
+      Double rate = one.number("rate", 0.001, 1000);
+      if (path != null) {
+        media.add(new Outcome.Media(path, offset == null ? 0 : offset, rate == null ? 1 : rate));
+      }
+      one.keepRest("/media/" + index++);
+    }
+    return media;
+  }
+
+  /**
+   * Returns whether a path of a session file stays in the file's folder: relative, with forward
+   * slashes, without drive, scheme, "." or "..".
+   */
+  static boolean isInside(String path) {
+    for (int i = 0; i < path.length(); i++) {
+      char c = path.charAt(i);
+      if (c == '\\' || c == ':' || c < ' ') {
+        return false;
+      }
+    }
+    for (String step : path.split("/", -1)) {
+      if (step.isEmpty() || step.equals(".") || step.equals("..")) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
