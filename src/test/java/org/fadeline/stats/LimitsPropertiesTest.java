@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
+import org.apache.commons.numbers.gamma.RegularizedBeta;
 import org.apache.commons.numbers.gamma.RegularizedGamma;
 
 /** What must hold of limits, predictive counts and the leaving rule whatever the figures. */
@@ -91,6 +92,21 @@ class LimitsPropertiesTest {
     }
     Double ratio = one.ratio();
     assertTrue(ratio == null ? count1 + count2 == 0 : one.limits().contains(ratio));
+  }
+
+  @Property(seed = SEED, tries = 500)
+  void betaQuantilesInvert(
+      @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 30_000) double a,
+      @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 300) double b,
+      @ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 0.9999) double p) {
+    double odds = Quantiles.betaOddsLower(a, b, p);
+    double share = odds / (1 + odds);
+    // Where nearly all odds are above 1, the share of the other end keeps the digits.
+    double got =
+        odds < 1
+            ? RegularizedBeta.value(share, a, b)
+            : RegularizedBeta.complement(1 / (1 + odds), b, a);
+    assertEquals(p, got, 1e-10);
   }
 
   @Property(seed = SEED, tries = 300)
