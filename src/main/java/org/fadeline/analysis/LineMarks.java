@@ -52,6 +52,7 @@ final class LineMarks {
     for (int i = 0; i < water.size(); i++) {
       SessionEvent event = water.get(i);
       switch (event.kind()) {
+        case CAST -> hookOpen = false;
         case BITE -> bites.add(new BiteMark(event.at(), index, Became.MISSED, false));
         case HOOKED -> {
           dropSameBite(event, firstBite);

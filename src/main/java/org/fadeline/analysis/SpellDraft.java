@@ -62,11 +62,12 @@ final class SpellDraft {
     int open = -1;
     for (int i = 0; i < water.size(); i++) {
       switch (water.get(i).kind()) {
-        case HOOKED -> {
+        case HOOKED, CAST -> {
+          // What became of the last hook-up was not logged: a new cast ends it all the same.
           if (open >= 0) {
             hooks.add(new Hook(open, open));
           }
-          open = i;
+          open = water.get(i).kind() == EventKind.HOOKED ? i : -1;
         }
         case LANDED, LOST, FOUL -> {
           hooks.add(new Hook(open >= 0 ? open : i, i));

@@ -266,6 +266,7 @@ public final class ReplayTrack {
     /** Counts bites as they become known: what follows a bite or a hook-up adds none. */
     void bite(SessionEvent event) {
       switch (event.kind()) {
+        case CAST -> hookOpen = false;
         case BITE -> {
           bites.add(event.at(), 1, 0);
           lastMissed = event.at();

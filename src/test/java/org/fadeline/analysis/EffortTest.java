@@ -1,0 +1,315 @@
+package org.fadeline.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.MatchRules;
+import org.junit.jupiter.api.Test;
+
+/** The definitions of spells, fished time, bait time and bites, one by one. */
+class EffortTest {
+  private static LineEffort line(Log log, String name) {
+    return log.effort().line(name).orElseThrow();
+  }
+
+  private static TimeSpan span(String from, String to) {
+    return new TimeSpan(Log.millis(from), Log.millis(to));
+  }
+
+  @Test
+  void aSpellStartsAtTheFirstWaterEventAndEndsAtTheMove() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "short")
+            .cast("10:05", "short")
+            .move("10:40", "short")
+            .cast("10:45", "long");
+    assertEquals(span("10:05", "10:40"), line(log, "short").spells().get(0).span());
+    assertEquals(span("10:45", "15:00"), line(log, "long").spells().get(0).span());
+  }
+
+  @Test
+  void aCastOnAnotherLineEndsTheSpell() {
+    Log log = Log.from("10:00", "15:00").cast("10:00", "short").cast("10:30", "long");
+    assertEquals(span("10:00", "10:30"), line(log, "short").spells().get(0).span());
+  }
+
+  @Test
+  void stoppedEndsTheSpell() {
+    Log log =
+        Log.from("10:00", "15:00").cast("10:00", "short").stopped("10:20").cast("11:00", "short");
+    List<Spell> spells = line(log, "short").spells();
+    assertEquals(span("10:00", "10:20"), spells.get(0).span());
+    assertEquals(span("11:00", "15:00"), spells.get(1).span());
+  }
+
+  @Test
+  void aRigOutForUpToTenMinutesIsAGapInTheSpell() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .off("10:20", "short")
+            .cast("10:30", "short");
+    List<Spell> spells = line(log, "short").spells();
+    assertEquals(1, spells.size());
+    assertEquals(50 / 60.0, spells.get(0).fishedHours(), 1e-12);
+    assertEquals(
+        List.of(span("10:00", "10:20"), span("10:30", "11:00")), spells.get(0).baitSpans());
+  }
+
+  @Test
+  void aRigOutForLongerEndsTheSpellWhereItCameOut() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .off("10:20", "short")
+            .cast("10:30:01", "short");
+    List<Spell> spells = line(log, "short").spells();
+    assertEquals(span("10:00", "10:20"), spells.get(0).span());
+    assertEquals(span("10:30:01", "11:00"), spells.get(1).span());
+  }
+
+  @Test
+  void aFishOnAnotherLineWithNoMoveLeavesTheTimeBetweenUnassigned() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .landed("10:30", "long", 800);
+    Effort effort = log.effort();
+    assertEquals(span("10:00", "10:10"), line(log, "short").spells().get(0).span());
+    assertEquals(span("10:30", "11:00"), line(log, "long").spells().get(0).span());
+    assertEquals(
+        List.of(new Effort.Unassigned(span("10:10", "10:30"), "short", "long")),
+        effort.unassigned());
+    assertTrue(effort.warnings().get(0).text().contains("20 min belong to neither line"));
+    LineReview.Rates rates = Rates.ofLine(line(log, "short"), effort.unassigned());
+    assertEquals(6, assertPresent(rates.fish()).perHour(), 1e-12);
+    assertEquals(2, assertPresent(rates.fishWithUnassigned()).perHour(), 1e-12);
+  }
+
+  private static Rate assertPresent(@org.jspecify.annotations.Nullable Rate rate) {
+    assertNotNull(rate);
+    return rate;
+  }
+
+  @Test
+  void afterAnOffTheNextLineLeavesNothingUnassigned() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .off("10:20", "short")
+            .landed("10:30", "long", 800);
+    assertEquals(List.of(), log.effort().unassigned());
+    assertEquals(span("10:00", "10:20"), line(log, "short").spells().get(0).span());
+  }
+
+  @Test
+  void theFishThatOpensASpellIsLeftOutOfItsRates() {
+    Log log =
+        Log.from("10:00", "11:00").landed("10:00", "short", 500).landed("10:30", "short", 700);
+    LineEffort line = line(log, "short");
+    assertTrue(line.spells().get(0).opensWithFish());
+    assertEquals(2, line.spells().get(0).caught().landed());
+    LineReview.Rates rates = Rates.ofLine(line, List.of());
+    assertEquals(1, assertPresent(rates.fish()).perHour(), 1e-12);
+    assertEquals(700, assertPresent(rates.weight()).perHour(), 1e-9);
+  }
+
+  @Test
+  void handlingRunsFromTheHookUpToTheNextCast() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .hooked("10:10", "short")
+            .landed("10:12", "short", 500)
+            .cast("10:13", "short")
+            .bite("10:20", "short")
+            .landed("10:30", "short", 500)
+            .cast("10:31", "short");
+    Spell spell = line(log, "short").spells().get(0);
+    assertEquals(1, spell.fishedHours(), 1e-12);
+    assertEquals(56 / 60.0, spell.baitHours(), 1e-12);
+  }
+
+  @Test
+  void aForgottenCastCostsTheLinesMedianGapAndNoMore() {
+    // Logged gaps of 2 and 4 min: the median is 3 min; the fish at 10:40 has no cast after it
+    // before the one at 10:50, and the last one none at all.
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .cast("10:12", "short")
+            .landed("10:20", "short", 500)
+            .cast("10:24", "short")
+            .landed("10:40", "short", 500)
+            .landed("10:50", "short", 500)
+            .cast("10:51", "short");
+    // Gaps: 2, 4, median of {2, 4, 1} = 2 for the forgotten one, 1.
+    assertEquals((120 - 9) / 60.0, line(log, "short").spells().get(0).baitHours(), 1e-12);
+  }
+
+  @Test
+  void theMedianGapStopsAtTheNextTake() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .cast("10:16", "short")
+            .landed("10:40", "short", 500)
+            .bite("10:41", "short")
+            .cast("10:50", "short");
+    assertEquals((120 - 7) / 60.0, line(log, "short").spells().get(0).baitHours(), 1e-12);
+  }
+
+  @Test
+  void noGapIsLongerThanThreeMedians() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .cast("10:11", "short")
+            .landed("10:20", "short", 500)
+            .cast("10:21", "short")
+            .landed("10:30", "short", 500)
+            .cast("11:00", "short");
+    assertEquals((120 - 5) / 60.0, line(log, "short").spells().get(0).baitHours(), 1e-12);
+  }
+
+  @Test
+  void withoutLoggedGapsNothingIsTakenOff() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .landed("10:10", "short", 500)
+            .landed("10:20", "short", 500)
+            .bite("10:30", "short");
+    Spell spell = line(log, "short").spells().get(0);
+    assertEquals(spell.fishedHours(), spell.baitHours(), 1e-12);
+  }
+
+  @Test
+  void aBiteJustBeforeAHookUpIsTheSameBite() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .bite("10:10:00", "short")
+            .hooked("10:10:10", "short")
+            .landed("10:12", "short", 500)
+            .cast("10:13", "short")
+            .bite("10:20:00", "short")
+            .hooked("10:20:11", "short")
+            .lost("10:21", "short");
+    LineEffort line = line(log, "short");
+    assertEquals(3, line.bites().size());
+    assertEquals(Log.millis("10:10:10"), line.bites().get(0).at());
+    assertEquals(Effort.Became.LANDED, line.bites().get(0).became());
+    assertEquals(1, line.spells().get(0).caught().lost());
+  }
+
+  @Test
+  void anUnresolvedHookUpIsABiteAndALandingOfSeveralIsThatMany() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .hooked("10:05", "short")
+            .cast("10:06", "short")
+            .landed("10:10", "short", 3, 900);
+    LineEffort line = line(log, "short");
+    assertEquals(4, line.bites().size());
+    assertEquals(3, line.fish().size());
+    assertEquals(300.0, line.fish().get(2).grams());
+  }
+
+  @Test
+  void foulHookedFishCountOnlyWhereTheMatchSaysSo() {
+    Log log = Log.from("10:00", "11:00").cast("10:00", "short").foul("10:05", "short", 900);
+    assertEquals(0, line(log, "short").fish().size());
+    assertEquals(1, line(log, "short").spells().get(0).caught().foul());
+    log.rules(new MatchRules(0, true, false, null, null));
+    assertEquals(1, line(log, "short").fish().size());
+  }
+
+  @Test
+  void aFishBeingPlayedAtAllOutJoinsTheLastSpellWhereItCounts() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .hooked("10:59", "short")
+            .landed("11:09", "short", 900);
+    assertEquals(0, line(log, "short").fish().size());
+    assertTrue(log.effort().warnings().get(0).text().contains("after all out"));
+    log.rules(new MatchRules(10, false, false, null, null));
+    LineEffort line = line(log, "short");
+    assertEquals(1, line.fish().size());
+    assertEquals(span("10:00", "11:00"), line.spells().get(0).span());
+  }
+
+  @Test
+  void aWaterEventWithoutALineBelongsToTheLineBeingFished() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .landed("10:10", null, 400)
+            .move("10:20", "short")
+            .landed("10:30", null, 400);
+    assertEquals(1, line(log, "short").fish().size());
+    assertTrue(log.effort().warnings().get(0).text().contains("no line being fished"));
+  }
+
+  @Test
+  void theGradeTellsWhatTheRecordCanCarry() {
+    Log full = Log.from("10:00", "11:00");
+    for (int m = 10; m < 50; m += 2) {
+      full.cast("10:" + m, "short").landed("10:" + (m + 1), "short", 300);
+    }
+    assertEquals(Grade.FULL, RecordGrade.of(full.session()));
+    Log one = Log.from("10:00", "11:00").cast("10:00", "short");
+    for (int m = 10; m < 50; m += 2) {
+      one.landed("10:" + m, "short", 300);
+    }
+    assertEquals(Grade.MOVES_AND_FISH, RecordGrade.of(one.session()));
+    Log fish = Log.from("10:00", "11:00").landed("10:10", "short", 300);
+    assertEquals(Grade.FISH_ONLY, RecordGrade.of(fish.session()));
+    Log counts = Log.from("10:00", "11:00").count("10:30", "short", 12, 4000);
+    assertEquals(Grade.COUNTS, RecordGrade.of(counts.session()));
+  }
+
+  @Test
+  void clickerCountsAloneTellOfTheTimeSinceTheLastCount() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .count("10:30", "short", 12, 4000)
+            .count("11:00", "short", 6, 2000)
+            .move("11:05", "short")
+            .count("11:45", "long", 2, 3000);
+    LineEffort line = line(log, "short");
+    assertEquals(span("10:00", "11:00"), line.spells().get(0).span());
+    assertEquals(18, line.fish().size());
+    assertEquals(span("11:05", "11:45"), line(log, "long").spells().get(0).span());
+  }
+
+  @Test
+  void aClockToldToTheMinuteIsSeen() {
+    Log log = Log.from("10:00", "12:00");
+    for (int m = 10; m < 30; m++) {
+      log.landed("10:" + m, "short", 100);
+    }
+    assertEquals(60, RecordGrade.clockPrecisionSeconds(log.session()));
+    Log fine = Log.from("10:00", "12:00").landed("10:10:07", "short", 100);
+    assertEquals(1, RecordGrade.clockPrecisionSeconds(fine.session()));
+  }
+
+  @Test
+  void aLineNotFishedHasNoRate() {
+    Log log = Log.from("10:00", "11:00").fed("10:00", "edge").cast("10:00", "short");
+    LineReview.Rates rates = Rates.ofLine(line(log, "edge"), List.of());
+    assertNull(rates.fish());
+    assertFalse(line(log, "edge").spells().iterator().hasNext());
+  }
+}
