@@ -1,13 +1,171 @@
 package org.fadeline.analysis;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
+import org.fadeline.analysis.Effort.FishMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.Match;
+import org.fadeline.stats.ChangePointBins;
+import org.fadeline.stats.ChangePointPrior;
+import org.fadeline.stats.CompoundSum;
+import org.fadeline.stats.RunLengthPosterior;
+import org.fadeline.stats.RunLengthPredictive;
+import org.fadeline.stats.RunLengthRate;
+import org.jspecify.annotations.Nullable;
 
-/** The finish as it could be told at each minute. */
+/**
+ * The finish as it could be told at each minute, staying on the line being fished: the catch so far
+ * and a negative binomial predictive for the time left, mixed over how long the present rate has
+ * run.
+ */
 final class PaceForecast {
-  PaceForecast(Effort effort, ReviewSettings settings) {}
+  private static final long STEP_MILLIS = 60_000;
+  private static final double PRIOR_HOURS = 1 / 6.0;
+  private static final double NEGLIGIBLE = 1e-3;
+  private static final double COVERAGE = 0.9999;
+  private static final int LEAST_WEIGHTS = 3;
 
+  private final Effort effort;
+  private final Match match;
+  private final ReviewSettings settings;
+  private final List<FishMark> fish = new ArrayList<>();
+  private final Map<String, RunLengthPosterior> runs = new HashMap<>();
+
+  PaceForecast(Effort effort, ReviewSettings settings) {
+    this.effort = effort;
+    this.match = effort.session().match();
+    this.settings = settings;
+    for (LineEffort line : effort.lines()) {
+      fish.addAll(line.fish());
+      List<TimeSpan> fished = fished(line);
+      int minutes =
+          (int) (SpanMath.overlapMillis(fished, match.allIn(), match.allOut()) / STEP_MILLIS);
+      if (minutes > 0) {
+        runs.put(line.line().id(), run(line, fished, minutes));
+      }
+    }
+    fish.sort(Comparator.comparingLong(FishMark::at));
+  }
+
+  private static List<TimeSpan> fished(LineEffort line) {
+    return line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+  }
+
+  private RunLengthPosterior run(LineEffort line, List<TimeSpan> fished, int minutes) {
+    double[] counts = new double[minutes];
+    for (FishMark mark : line.fish()) {
+      long before = SpanMath.overlapMillis(fished, match.allIn(), mark.at());
+      int bin = (int) (before / STEP_MILLIS);
+      if (!mark.opening() && bin < minutes) {
+        counts[bin]++;
+      }
+    }
+    double hazard = -Math.expm1(-settings.changeHazard() / 60);
+    return RunLengthPosterior.of(
+        ChangePointBins.of(counts, 1 / 60.0), new ChangePointPrior(1, PRIOR_HOURS, hazard, 1));
+  }
+
+  /** Returns one entry for each minute of the match at which a line is being fished. */
   List<Pace> everyMinute() {
-    return List.of();
+    List<Pace> all = new ArrayList<>();
+    int next = 0;
+    int count = 0;
+    Weights weights = new Weights();
+    for (long at = match.allIn() + STEP_MILLIS; at < match.allOut(); at += STEP_MILLIS) {
+      for (; next < fish.size() && fish.get(next).at() <= at; next++) {
+        count++;
+        weights.add(fish.get(next).grams());
+      }
+      LineEffort line = fishedAt(at);
+      if (line != null) {
+        all.add(pace(at, line, count, weights));
+      }
+    }
+    return all;
+  }
+
+  private @Nullable LineEffort fishedAt(long at) {
+    for (LineEffort line : effort.lines()) {
+      for (Spell spell : line.spells()) {
+        if (spell.span().from() < at && at <= spell.span().to()) {
+          return line;
+        }
+      }
+    }
+    return null;
+  }
+
+  private Pace pace(long at, LineEffort line, int count, Weights weights) {
+    double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
+    double[] probabilities = RunLengthPredictive.of(rates(at, line), left).probabilities(COVERAGE);
+    double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
+    Finish finish =
+        new Finish(
+            count + quantile(probabilities, tail),
+            count + quantile(probabilities, 0.5),
+            count + quantile(probabilities, 1 - tail),
+            ReviewSettings.FADE_LEVEL);
+    return new Pace(at, count, finish, weights.sum, weights.finish(probabilities));
+  }
+
+  private List<RunLengthRate> rates(long at, LineEffort line) {
+    RunLengthPosterior run = runs.get(line.line().id());
+    if (run == null) {
+      return List.of(new RunLengthRate(0, 1, 1, PRIOR_HOURS));
+    }
+    long before = SpanMath.overlapMillis(fished(line), match.allIn(), at);
+    int bins = (int) Math.min(run.size(), before / STEP_MILLIS);
+    List<RunLengthRate> kept =
+        run.rates(bins).stream().filter(r -> r.weight() >= NEGLIGIBLE).toList();
+    return kept.isEmpty() ? run.rates(bins) : kept;
+  }
+
+  private static int quantile(double[] probabilities, double p) {
+    double sum = 0;
+    for (int k = 0; k < probabilities.length; k++) {
+      sum += probabilities[k];
+      if (sum >= p) {
+        return k;
+      }
+    }
+    return probabilities.length - 1;
+  }
+
+  /** Weights of the fish so far. */
+  private static final class Weights {
+    private int count;
+    private boolean complete = true;
+    private double sum;
+    private double squares;
+
+    void add(@Nullable Double grams) {
+      if (grams == null) {
+        complete = false;
+      } else {
+        count++;
+        sum += grams;
+        squares += grams * grams;
+      }
+    }
+
+    @Nullable Finish finish(double[] probabilities) {
+      if (!complete || count < LEAST_WEIGHTS) {
+        return null;
+      }
+      double mean = sum / count;
+      double variance = Math.max(0, (squares - sum * mean) / (count - 1));
+      CompoundSum more = new CompoundSum(probabilities, mean, variance);
+      double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
+      return new Finish(
+          sum + more.quantile(tail),
+          sum + more.quantile(0.5),
+          sum + more.quantile(1 - tail),
+          ReviewSettings.FADE_LEVEL);
+    }
   }
 }

@@ -66,8 +66,11 @@ final class Words {
         + ")";
   }
 
-  /** Returns whole minutes, with hours from ninety on. */
+  /** Returns whole minutes, with hours from a hundred on. */
   static String minutes(double minutes) {
+    if (minutes > 0 && minutes < 1) {
+      return "under a minute";
+    }
     long whole = Math.round(minutes);
     return whole < 100 ? whole + " min" : whole / 60 + " h " + pad(whole % 60);
   }

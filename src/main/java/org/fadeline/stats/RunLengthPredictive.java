@@ -93,6 +93,42 @@ public final class RunLengthPredictive {
     }
   }
 
+  /**
+   * Probabilities of the counts 0, 1, 2, … until they sum to at least {@code coverage}, by the
+   * recursion p(k+1) = p(k)·(k + A)/(k + 1)·f/(B + f): what many quantiles of one distribution
+   * need.
+   *
+   * @param coverage in (0, 1)
+   * @throws IllegalArgumentException if it is not
+   */
+  public double[] probabilities(double coverage) {
+    Checks.insideUnit(coverage, "coverage");
+    double[] terms = new double[rates.size()];
+    for (int i = 0; i < terms.length; i++) {
+      terms[i] = rates.get(i).weight() / total * Math.exp(logProbability(rates.get(i), 0));
+    }
+    double[] result = new double[(int) Math.ceil(4 * (mean() + 8))];
+    double sum = 0;
+    double most = 100 + 1000 * (mean() + 1);
+    int k = 0;
+    for (; k < most; k++) {
+      if (k == result.length) {
+        result = java.util.Arrays.copyOf(result, 2 * k);
+      }
+      for (int i = 0; i < terms.length; i++) {
+        result[k] += terms[i];
+        RunLengthRate rate = rates.get(i);
+        terms[i] *= (k + rate.shape()) / (k + 1.0) * exposure / (rate.rate() + exposure);
+      }
+      sum += result[k];
+      if (sum >= coverage) {
+        k++;
+        break;
+      }
+    }
+    return java.util.Arrays.copyOf(result, k);
+  }
+
   private double logProbability(RunLengthRate rate, int count) {
     if (exposure == 0) {
       return count == 0 ? 0 : Double.NEGATIVE_INFINITY;

@@ -1,0 +1,167 @@
+package org.fadeline.analysis;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.fadeline.analysis.Effort.Became;
+import org.fadeline.analysis.Effort.BiteMark;
+import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.stats.Bunching;
+import org.fadeline.stats.FadeRecord;
+
+/** One line's record of bites in bait minutes, and the way back to the clock. */
+final class FadeTrack {
+  private final BaitClock clock;
+  private final List<Integer> spellIndices = new ArrayList<>();
+  private final boolean empty;
+  private final FadeRecord record;
+  private final LineEffort line;
+
+  FadeTrack(Session session, LineEffort line, ReviewSettings.Measure measure, Grade grade) {
+    this.line = line;
+    clock = new BaitClock(line);
+    for (Spell spell : line.spells()) {
+      if (clock.spellEnd(spell.index()) > clock.spellStart(spell.index())) {
+        spellIndices.add(spell.index());
+      }
+    }
+    empty = spellIndices.isEmpty();
+    double[] times = biteMinutes(line, measure, grade);
+    record =
+        empty
+            ? FadeRecord.ofTimes(new double[0], new double[] {1})
+            : grade == Grade.COUNTS ? reports(session, times) : FadeRecord.ofTimes(times, ends());
+  }
+
+  boolean isEmpty() {
+    return empty;
+  }
+
+  FadeRecord record() {
+    return record;
+  }
+
+  /** Returns the index on the line of a spell of the record. */
+  int spellIndex(int spellOfRecord) {
+    return spellIndices.get(spellOfRecord);
+  }
+
+  private double[] ends() {
+    return spellIndices.stream().mapToDouble(clock::spellEnd).toArray();
+  }
+
+  private double[] biteMinutes(LineEffort line, ReviewSettings.Measure measure, Grade grade) {
+    return line.bites().stream()
+        .filter(b -> !b.opening() && counts(b, measure, grade))
+        .mapToDouble(
+            b ->
+                Math.min(
+                    clock.spellEnd(b.spell()),
+                    Math.max(clock.spellStart(b.spell()), clock.minutesAt(b.at()))))
+        .sorted()
+        .toArray();
+  }
+
+  private static boolean counts(BiteMark bite, ReviewSettings.Measure measure, Grade grade) {
+    return switch (measure) {
+      case BITES -> grade == Grade.FULL || bite.became() != Became.MISSED;
+      case HOOK_UPS -> bite.became() != Became.MISSED;
+      case FISH -> bite.became() == Became.LANDED;
+    };
+  }
+
+  /** Makes bins of the times between two clicker counts: changes are looked for only there. */
+  private FadeRecord reports(Session session, double[] times) {
+    List<Double> edges = new ArrayList<>(List.of(0.0));
+    List<Integer> spellEnds = new ArrayList<>();
+    for (int spell : spellIndices) {
+      double end = clock.spellEnd(spell);
+      for (SessionEvent event : session.events()) {
+        double minute = clock.minutesAt(event.at());
+        boolean inside =
+            line.spells().get(spell).span().overlapMillis(event.at() - 1, event.at()) > 0;
+        if (event instanceof SessionEvent.Count && inside && minute > last(edges) && minute < end) {
+          edges.add(minute);
+        }
+      }
+      edges.add(end);
+      spellEnds.add(edges.size() - 1);
+    }
+    double[] counts = new double[edges.size() - 1];
+    for (double time : times) {
+      int bin = 0;
+      while (bin < counts.length - 1 && time > edges.get(bin + 1) + 1e-9) {
+        bin++;
+      }
+      counts[bin]++;
+    }
+    return FadeRecord.ofReports(
+        edges.stream().mapToDouble(Double::doubleValue).toArray(),
+        counts,
+        spellEnds.stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  private static double last(List<Double> values) {
+    return values.get(values.size() - 1);
+  }
+
+  /** Returns the instant at which a bait minute starts; at a gap, the clock after it. */
+  long startOf(double minute) {
+    return clock.startOf(minute);
+  }
+
+  /** Returns the instant at which a bait minute of a spell ends, at the latest the spell's end. */
+  long endOf(double minute, Spell spell) {
+    return Math.min(clock.startOf(minute), spell.span().to());
+  }
+
+  /** Returns the stretch of clock that a bin covers, any gaps within it included. */
+  TimeSpan binOnClock(int bin) {
+    long from = clock.startOf(record.edge(bin));
+    long to = clock.startOf(record.edge(bin + 1));
+    for (Spell spell : line.spells()) {
+      if (from >= spell.span().from() && from < spell.span().to()) {
+        to = Math.min(to, spell.span().to());
+      }
+    }
+    return new TimeSpan(from, Math.max(from, to));
+  }
+
+  /** Returns the bait minutes of a spell from an instant to its end. */
+  double minutesFrom(long instant, Spell spell) {
+    return clock.spellEnd(spell.index())
+        - Math.min(clock.minutesAt(instant), clock.spellEnd(spell.index()));
+  }
+
+  /** Returns the bunching factor as it stood at each instant: it moves when a block closes. */
+  RollingRates.BunchingInTime bunchingInTime() {
+    if (empty || !record.even()) {
+      return at -> 1;
+    }
+    List<Long> since = new ArrayList<>();
+    List<Double> factors = new ArrayList<>();
+    Bunching bunching = new Bunching();
+    for (int s = 0; s < record.spells().size(); s++) {
+      FadeRecord.Spell spell = record.spells().get(s);
+      Spell onClock = line.spells().get(spellIndices.get(s));
+      bunching.rest();
+      for (int i = spell.from(); i + Bunching.BLOCK <= spell.to(); i += Bunching.BLOCK) {
+        double block = 0;
+        for (int j = i; j < i + Bunching.BLOCK; j++) {
+          block += record.count(j);
+        }
+        bunching.add(block);
+        since.add(endOf(record.edge(i + Bunching.BLOCK), onClock));
+        factors.add(bunching.factor());
+      }
+    }
+    long[] instants = since.stream().mapToLong(Long::longValue).toArray();
+    return at -> {
+      int found = Arrays.binarySearch(instants, at);
+      int index = found >= 0 ? found : -found - 2;
+      return index < 0 ? 1 : factors.get(index);
+    };
+  }
+}

@@ -1,0 +1,49 @@
+package org.fadeline.analysis;
+
+import org.fadeline.analysis.Fade.Moment;
+import org.fadeline.analysis.Fade.Strength;
+import org.jspecify.annotations.Nullable;
+
+/** The words of a fade: what was seen and how sure. */
+final class FadeWords {
+  private static final double WIDE_MINUTES = 60;
+
+  private final Words words;
+
+  FadeWords(Words words) {
+    this.words = words;
+  }
+
+  String of(double probability, @Nullable Moment moment, Strength strength, double notComeBack) {
+    if (moment == null || probability < 0.2) {
+      return notComeBack >= 0.5 ? "Had faded before and had not come back" : "No sign of fading";
+    }
+    if (probability < 0.5) {
+      return "Cannot tell whether it faded";
+    }
+    String start = probability < 0.8 ? "Probably faded" : "Faded";
+    String bunching =
+        strength.bunching() >= 1.05
+            ? String.format(
+                java.util.Locale.ROOT, ", allowing for bunching (×%.1f)", strength.bunching())
+            : "";
+    if ((moment.high() - moment.low()) / 60_000.0 > WIDE_MINUTES) {
+      return start
+          + " some time between "
+          + words.clock(moment.low())
+          + " and "
+          + words.clock(moment.high())
+          + bunching;
+    }
+    String around =
+        "around "
+            + words.clock(moment.at())
+            + " ("
+            + words.clocks(moment.low(), moment.high())
+            + ")"
+            + bunching;
+    return strength.shape() == Fade.Shape.GRADUAL
+        ? start + " gradually, " + around
+        : start + " " + around;
+  }
+}
