@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.fadeline.model.EventKind;
 import org.jspecify.annotations.Nullable;
 
@@ -31,10 +32,10 @@ public record CsvMapping(
   /** Value of the field {@code format} of a mapping file. */
   public static final String FORMAT = "fadeline-csv-mapping";
 
-  /** Copies the maps. */
+  /** Copies the maps, in order of their names. */
   public CsvMapping {
-    columns = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(columns));
-    events = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(events));
+    columns = java.util.Collections.unmodifiableMap(new TreeMap<>(columns));
+    events = java.util.Collections.unmodifiableMap(new TreeMap<>(events));
   }
 
   /** Order of day, month and year, such as 15/08/2026. */

@@ -1,0 +1,116 @@
+package org.fadeline.io;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fadeline.model.Session;
+
+/**
+ * The event CSV (RFC 4180, UTF-8, header row), both ways.
+ *
+ * <p>Only the columns {@code time} and {@code event} are needed. What the file leaves open (date,
+ * zone, start and finish) is taken from the options, or from defaults that a warning states.
+ */
+public final class EventCsv {
+  private static final Pattern DATE_IN_NAME =
+      Pattern.compile("(?<!\\d)(\\d{4}-\\d{2}-\\d{2})(?!\\d)");
+
+  private EventCsv() {}
+
+  /** Reads a file. */
+  public static ReadResult read(Path path, ReadOptions options) {
+    ImportReport.Collector problems = new ImportReport.Collector();
+    String text = FileText.read(path, problems);
+    String name = FileText.nameOf(path);
+    return text == null
+        ? ReadResult.refused(problems.report())
+        : parse(name, text, options, problems, otherDate(name, lastChange(path)));
+  }
+
+  /**
+   * Reads text.
+   *
+   * @param name of the file, for messages, the title and, where it holds one, the date
+   */
+  public static ReadResult parse(String name, String text, ReadOptions options) {
+    CsvImport.Dated today = new CsvImport.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
+    return parse(name, text, options, new ImportReport.Collector(), otherDate(name, today));
+  }
+
+  private static ReadResult parse(
+      String name,
+      String text,
+      ReadOptions options,
+      ImportReport.Collector problems,
+      CsvImport.Dated otherDate) {
+    if (text.isBlank()) {
+      problems.add(
+          Problem.ofFile(name, "the file is empty", "choose another file, or open a backup"));
+      return ReadResult.refused(problems.report());
+    }
+    int zero = text.indexOf('\0');
+    if (zero >= 0) {
+      int row = 1 + (int) text.substring(0, zero).chars().filter(c -> c == '\n').count();
+      problems.add(
+          new Problem(
+              name,
+              row,
+              1,
+              null,
+              Problem.Severity.WARNING,
+              "there is a NUL sign in the text",
+              "check the row; it is kept as it is"));
+    }
+    CsvMapping mapping = options.mapping();
+    CsvTable table =
+        CsvTable.parse(name, text, mapping == null ? CsvMapping.NONE : mapping, problems);
+    return table == null
+        ? ReadResult.refused(problems.report())
+        : new CsvImport(table, options, problems)
+            .session(titleOf(name), SessionReader.idFrom(text), otherDate);
+  }
+
+  private static String titleOf(String name) {
+    return name.replaceFirst("(?i)\\.csv$", "");
+  }
+
+  private static CsvImport.Dated otherDate(String name, CsvImport.Dated otherwise) {
+    Matcher matcher = DATE_IN_NAME.matcher(name);
+    try {
+      return matcher.find()
+          ? new CsvImport.Dated(ClockTimes.date(matcher.group(1)), "that in the file's name")
+          : otherwise;
+    } catch (Refused notADate) {
+      return otherwise;
+    }
+  }
+
+  private static CsvImport.Dated lastChange(Path path) {
+    ZoneId zone = ZoneId.systemDefault();
+    try {
+      Instant changed = Files.getLastModifiedTime(path).toInstant();
+      return new CsvImport.Dated(
+          changed.atZone(zone).toLocalDate(), "that of the file's last change");
+    } catch (IOException e) {
+      return new CsvImport.Dated(LocalDate.now(zone), "today's");
+    }
+  }
+
+  /** Returns the session's events as CSV text. */
+  public static String write(Session session) {
+    return CsvExport.write(session);
+  }
+
+  /**
+   * Returns the rows that could not be used as CSV text, with the header, or empty text where there
+   * are none.
+   */
+  public static String rejects(ImportReport report) {
+    return CsvExport.rejects(report.rejects());
+  }
+}

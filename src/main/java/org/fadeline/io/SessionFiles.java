@@ -1,0 +1,28 @@
+package org.fadeline.io;
+
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Reads session files of every kind, by the ending of the name. */
+public final class SessionFiles {
+  private SessionFiles() {}
+
+  /**
+   * Reads a session: {@code .csv} as event CSV, {@code .json} (so {@code .session.json} too) as
+   * session JSON. The whole file is looked at before anything is returned.
+   */
+  public static ReadResult read(Path path, ReadOptions options) {
+    String name = FileText.nameOf(path).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".csv")) {
+      return EventCsv.read(path, options);
+    }
+    if (name.endsWith(".json")) {
+      return SessionReader.read(path, options);
+    }
+    return ReadResult.refused(
+        Problem.ofFile(
+            FileText.nameOf(path),
+            "the ending of the name tells no kind of session",
+            "choose a file that ends in .session.json or .csv"));
+  }
+}
