@@ -51,10 +51,21 @@ public record ReviewSettings(
   /** What a fade is judged on. */
   public enum Measure {
     /** Bites where the record is full, else hook-ups. */
-    BITES,
+    BITES("bites"),
     /** Hook-ups: landed, lost, foul-hooked. */
-    HOOK_UPS,
+    HOOK_UPS("hook-ups"),
     /** Fish landed. */
-    FISH
+    FISH("fish");
+
+    private final String word;
+
+    Measure(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word used in files and on screen. */
+    public String word() {
+      return word;
+    }
   }
 }

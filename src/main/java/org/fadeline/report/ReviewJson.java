@@ -1,0 +1,352 @@
+package org.fadeline.report;
+
+import java.util.List;
+import org.fadeline.analysis.Caught;
+import org.fadeline.analysis.Course;
+import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Spell;
+import org.fadeline.analysis.StayOrGo;
+import org.fadeline.model.Session;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The review as JSON, format {@code fadeline-review} version 1. */
+public final class ReviewJson {
+  private final Review review;
+  private final Session session;
+
+  private ReviewJson(Review review) {
+    this.review = review;
+    this.session = review.session();
+  }
+
+  /** Returns the JSON text, ending in a line feed. */
+  public static String toJson(Review review) {
+    return JsonOut.text(new ReviewJson(review).root());
+  }
+
+  private ObjectNode root() {
+    ObjectNode root = JsonOut.object();
+    root.put("format", "fadeline-review");
+    root.put("version", 1);
+    root.set("session", session());
+    root.set("parameters", parameters(review.settings()));
+    ArrayNode lines = root.putArray("lines");
+    review.lines().forEach(l -> lines.add(line(l)));
+    root.set("rolling", rolling());
+    ArrayNode stays = root.putArray("stayOrGo");
+    review.stays().forEach(s -> stays.add(stay(s)));
+    root.set("pace", pace());
+    root.set("turningPoints", turningPoints());
+    root.set("quarters", quarters());
+    root.set("lessons", lessons());
+    root.set("warnings", warnings());
+    return root;
+  }
+
+  private ObjectNode session() {
+    Review.Summary summary = review.summary();
+    ObjectNode node = JsonOut.object();
+    node.put("title", session.occasion().title());
+    node.put("date", session.occasion().date().toString());
+    JsonOut.time(node, "allIn", session, session.match().allIn());
+    JsonOut.time(node, "allOut", session, session.match().allOut());
+    node.put("fish", summary.caught().landed());
+    JsonOut.number(node, "weightG", summary.caught().weightG());
+    node.put("weightFrom", summary.weightFrom().word());
+    node.put("grade", summary.grade().word());
+    JsonOut.number(node, "clockPrecisionS", summary.clockPrecisionS());
+    JsonOut.number(node, "unassignedMinutes", summary.unassignedMinutes());
+    node.put("bites", summary.caught().bites());
+    node.put("lost", summary.caught().lost());
+    node.put("foul", summary.caught().foul());
+    return node;
+  }
+
+  static ObjectNode parameters(ReviewSettings settings) {
+    ObjectNode node = JsonOut.object();
+    JsonOut.number(node, "windowMinutes", settings.windowMinutes());
+    JsonOut.number(node, "callLevel", settings.callLevel());
+    JsonOut.number(node, "changeHazardPerHour", settings.changeHazard());
+    node.put("measure", settings.measure().word());
+    JsonOut.number(node, "moveCostMinutes", settings.moveCostMinutes());
+    node.put("seed", settings.seed());
+    JsonOut.number(node, "fadedShare", ReviewSettings.FADED_SHARE);
+    JsonOut.number(node, "level", ReviewSettings.LEVEL);
+    JsonOut.number(node, "fadeLevel", ReviewSettings.FADE_LEVEL);
+    return node;
+  }
+
+  private ObjectNode line(LineReview line) {
+    ObjectNode node = JsonOut.object();
+    node.put("id", line.line().id());
+    node.put("name", line.line().name());
+    JsonOut.number(node, "fishedMinutes", line.fishedHours() * 60);
+    JsonOut.number(node, "baitMinutes", line.baitHours() * 60);
+    caught(node, line.caught());
+    ArrayNode spells = node.putArray("spells");
+    line.spells().forEach(s -> spells.add(spell(s)));
+    node.set("fishRate", JsonOut.rate(line.rates().fish(), "perHour"));
+    node.set("biteRate", JsonOut.rate(line.rates().bite(), "perHour"));
+    node.set("weightRate", weightRate(line.rates()));
+    node.set("fishRateWithUnassigned", JsonOut.rate(line.rates().fishWithUnassigned(), "perHour"));
+    node.set("firstBite", firstBite(line.firstBite()));
+    ArrayNode fades = node.putArray("fades");
+    line.fades().forEach(f -> fades.add(fade(f)));
+    return node;
+  }
+
+  /** Without a fish no largest weight is known, so that no upper limit can be given. */
+  private static tools.jackson.databind.JsonNode weightRate(LineReview.Rates rates) {
+    if (rates.weight() == null && rates.fish() != null && rates.fish().perHour() == 0) {
+      ObjectNode none = JsonOut.object();
+      none.put("gPerHour", 0);
+      none.put("low", 0);
+      none.putNull("high");
+      JsonOut.number(none, "level", ReviewSettings.LEVEL);
+      return none;
+    }
+    return JsonOut.rate(rates.weight(), "gPerHour");
+  }
+
+  private static void caught(ObjectNode node, Caught caught) {
+    node.put("bites", caught.bites());
+    node.put("landed", caught.landed());
+    node.put("lost", caught.lost());
+    node.put("foul", caught.foul());
+    JsonOut.number(node, "weightG", caught.weightG());
+  }
+
+  private ObjectNode spell(Spell spell) {
+    ObjectNode node = JsonOut.object();
+    JsonOut.time(node, "from", session, spell.span().from());
+    JsonOut.time(node, "to", session, spell.span().to());
+    JsonOut.number(node, "fishedMinutes", spell.fishedHours() * 60);
+    JsonOut.number(node, "baitMinutes", spell.baitHours() * 60);
+    caught(node, spell.caught());
+    node.put("opensWithFish", spell.opensWithFish());
+    return node;
+  }
+
+  private ObjectNode firstBite(FirstBite first) {
+    ObjectNode node = JsonOut.object();
+    node.put("episodes", first.tally().episodes());
+    node.put("bites", first.tally().bites());
+    node.put("censored", first.tally().censored());
+    node.put("late", first.tally().late());
+    node.put("unfished", first.tally().unfished());
+    JsonOut.number(node, "fromMinute", first.fromMinute());
+    FirstBite.Median median = first.median();
+    JsonOut.number(node, "medianMinutes", median == null ? null : median.minutes());
+    JsonOut.number(node, "low", median == null ? null : median.low());
+    JsonOut.number(node, "high", median == null ? null : median.high());
+    JsonOut.number(node, "level", ReviewSettings.LEVEL);
+    ArrayNode curve = node.putArray("curve");
+    for (FirstBite.Step step : first.curve()) {
+      ObjectNode point = curve.addObject();
+      JsonOut.number(point, "minutes", step.minutes());
+      point.put("atRisk", step.atRisk());
+      point.put("bites", step.bites());
+      JsonOut.number(point, "survival", step.survival());
+      JsonOut.number(point, "low", step.low());
+      JsonOut.number(point, "high", step.high());
+    }
+    ArrayNode rows = node.putArray("rows");
+    for (FirstBite.Stretch row : first.rows()) {
+      ObjectNode item = rows.addObject();
+      JsonOut.time(item, "fedAt", session, row.episodeAt());
+      JsonOut.number(item, "entry", row.entry());
+      JsonOut.number(item, "exit", row.exit());
+      item.put("bite", row.bite());
+    }
+    ArrayNode response = node.putArray("feedResponse");
+    for (FirstBite.ResponseBin bin : first.feedResponse()) {
+      ObjectNode item = response.addObject();
+      JsonOut.number(item, "fromMinute", bin.fromMinute());
+      JsonOut.number(item, "toMinute", bin.toMinute());
+      item.put("bites", bin.bites());
+      JsonOut.number(item, "baitMinutes", bin.baitHours() * 60);
+      item.set("rate", JsonOut.rate(bin.rate(), "perHour"));
+    }
+    return node;
+  }
+
+  private ObjectNode fade(Fade fade) {
+    ObjectNode node = JsonOut.object();
+    node.put("spell", fade.spell());
+    Fade.Moment moment = fade.moment();
+    JsonOut.time(node, "at", session, moment == null ? null : moment.at());
+    JsonOut.time(node, "low", session, moment == null ? null : moment.low());
+    JsonOut.time(node, "high", session, moment == null ? null : moment.high());
+    JsonOut.number(node, "level", ReviewSettings.FADE_LEVEL);
+    JsonOut.number(node, "probability", fade.probability());
+    JsonOut.number(node, "before", fade.strength().before());
+    JsonOut.number(node, "after", fade.strength().after());
+    JsonOut.time(node, "plainAt", session, fade.call().plainAt());
+    ArrayNode crossings = node.putArray("crossings");
+    for (Fade.Crossing crossing : fade.call().crossings()) {
+      ObjectNode item = crossings.addObject();
+      JsonOut.time(item, "at", session, crossing.at());
+      item.put("up", crossing.up());
+    }
+    JsonOut.number(node, "bunching", fade.strength().bunching());
+    node.put("shape", fade.strength().shape().word());
+    node.put("verdict", fade.verdict());
+    return node;
+  }
+
+  private ObjectNode rolling() {
+    ObjectNode node = JsonOut.object();
+    JsonOut.number(node, "windowMinutes", review.settings().windowMinutes());
+    node.put("stepMinutes", 1);
+    ObjectNode lines = node.putObject("lines");
+    for (Course.Rolling rolling : review.course().rolling()) {
+      ArrayNode points = lines.putArray(rolling.lineId());
+      for (Course.RollingPoint point : rolling.points()) {
+        ObjectNode item = points.addObject();
+        JsonOut.time(item, "at", session, point.at());
+        JsonOut.number(item, "fishedMinutes", point.fishedMinutes());
+        item.put("landed", point.caught().landed());
+        JsonOut.number(item, "perHour", point.fish() == null ? null : point.fish().perHour());
+        JsonOut.number(item, "low", point.fish() == null ? null : point.fish().low());
+        JsonOut.number(item, "high", point.fish() == null ? null : point.fish().high());
+        JsonOut.number(item, "lowWide", point.fishWide() == null ? null : point.fishWide().low());
+        JsonOut.number(item, "highWide", point.fishWide() == null ? null : point.fishWide().high());
+        item.set("weight", JsonOut.rate(point.weight(), "gPerHour"));
+      }
+    }
+    return node;
+  }
+
+  private ObjectNode stay(StayOrGo stay) {
+    ObjectNode node = JsonOut.object();
+    node.put("line", stay.spell().lineId());
+    node.put("spell", stay.spell().index());
+    JsonOut.time(node, "arrived", session, stay.spell().span().from());
+    JsonOut.time(node, "left", session, stay.spell().span().to());
+    Fade fade = stay.fade();
+    JsonOut.number(node, "probability", fade == null ? null : fade.probability());
+    Fade.Moment moment = fade == null || fade.probability() < 0.5 ? null : fade.moment();
+    JsonOut.time(node, "fadedAt", session, moment == null ? null : moment.at());
+    JsonOut.time(node, "plainAt", session, fade == null ? null : fade.call().plainAt());
+    StayOrGo.PastPlain past = stay.past();
+    JsonOut.number(node, "minutesPastPlain", past == null ? null : past.minutes());
+    JsonOut.number(node, "fishAfterPlain", past == null ? null : (double) past.caught().landed());
+    JsonOut.number(node, "weightAfterPlainG", past == null ? null : past.caught().weightG());
+    JsonOut.number(node, "breakEvenPerHour", past == null ? null : past.breakEvenPerHour());
+    JsonOut.number(node, "breakEvenGPerHour", past == null ? null : past.breakEvenGPerHour());
+    ArrayNode others = node.putArray("others");
+    stay.others().forEach(o -> others.add(other(o)));
+    node.set("fishRate", JsonOut.rate(stay.paid().fish(), "perHour"));
+    node.set("weightRate", weightRate(stay.paid()));
+    node.put("finding", stay.wording().verdict().name().toLowerCase(java.util.Locale.ROOT));
+    node.put("wording", stay.wording().text());
+    return node;
+  }
+
+  private static ObjectNode other(StayOrGo.OtherLine other) {
+    ObjectNode node = JsonOut.object();
+    node.put("line", other.lineId());
+    node.put("source", other.source().word());
+    node.put("nextFished", other.nextFished());
+    JsonOut.number(node, "fishedMinutes", other.evidence().fishedMinutes());
+    node.put("fish", other.evidence().fish());
+    JsonOut.number(node, "perHour", other.evidence().rate().perHour());
+    JsonOut.number(node, "low", other.evidence().rate().low());
+    JsonOut.number(node, "high", other.evidence().rate().high());
+    node.set("weightRate", JsonOut.rate(other.weight(), "gPerHour"));
+    StayOrGo.Gain gain = other.gain();
+    if (gain == null) {
+      node.putNull("gain");
+    } else {
+      ObjectNode item = node.putObject("gain");
+      JsonOut.number(item, "mean", gain.mean());
+      JsonOut.number(item, "low", gain.low());
+      JsonOut.number(item, "high", gain.high());
+      JsonOut.number(item, "level", gain.level());
+      JsonOut.number(item, "probabilityBetter", gain.probabilityBetter());
+    }
+    return node;
+  }
+
+  private ArrayNode pace() {
+    ArrayNode all = JsonOut.array();
+    for (Course.Pace pace : review.course().pace()) {
+      ObjectNode node = all.addObject();
+      JsonOut.time(node, "at", session, pace.at());
+      node.put("fishSoFar", pace.fishSoFar());
+      JsonOut.number(node, "finishLow", pace.fish().low());
+      JsonOut.number(node, "finishMedian", pace.fish().median());
+      JsonOut.number(node, "finishHigh", pace.fish().high());
+      JsonOut.number(node, "level", pace.fish().level());
+      JsonOut.number(node, "weightSoFarG", pace.weightSoFarG());
+      Course.Finish weight = pace.weight();
+      JsonOut.number(node, "weightLowG", weight == null ? null : weight.low());
+      JsonOut.number(node, "weightMedianG", weight == null ? null : weight.median());
+      JsonOut.number(node, "weightHighG", weight == null ? null : weight.high());
+    }
+    return all;
+  }
+
+  private ArrayNode turningPoints() {
+    ArrayNode all = JsonOut.array();
+    for (Course.TurningPoint point : review.course().turningPoints()) {
+      ObjectNode node = all.addObject();
+      JsonOut.time(node, "at", session, point.at());
+      node.put("kind", point.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+      node.put("line", point.lineId());
+      node.put("hindsight", point.hindsight());
+      node.put("title", point.title());
+      node.put("detail", point.detail());
+    }
+    return all;
+  }
+
+  private ArrayNode quarters() {
+    ArrayNode all = JsonOut.array();
+    for (Course.Quarter quarter : review.course().quarters()) {
+      ObjectNode node = all.addObject();
+      JsonOut.time(node, "from", session, quarter.span().from());
+      JsonOut.time(node, "to", session, quarter.span().to());
+      JsonOut.number(node, "fishedMinutes", quarter.fishedMinutes());
+      caught(node, quarter.caught());
+    }
+    return all;
+  }
+
+  private ArrayNode lessons() {
+    return texts(
+        review.course().lessons().stream()
+            .map(l -> new Text(l.at(), l.lineId(), l.text()))
+            .toList(),
+        true);
+  }
+
+  private ArrayNode warnings() {
+    return texts(
+        review.course().warnings().stream().map(w -> new Text(w.at(), null, w.text())).toList(),
+        false);
+  }
+
+  private record Text(
+      @org.jspecify.annotations.Nullable Long at,
+      @org.jspecify.annotations.Nullable String line,
+      String text) {}
+
+  private ArrayNode texts(List<Text> texts, boolean withLine) {
+    ArrayNode all = JsonOut.array();
+    for (Text text : texts) {
+      ObjectNode node = all.addObject();
+      JsonOut.time(node, "at", session, text.at());
+      if (withLine) {
+        node.put("line", text.line());
+      }
+      node.put("text", text.text());
+    }
+    return all;
+  }
+}
