@@ -5,7 +5,7 @@ import org.fadeline.stats.ReferenceData.Expected;
 
 /**
  * Which test answers for which rows of expected.csv. A test takes its rows from here and nowhere
- * else, so that a row claimed is a row checked.
+ * else, but for the exceptions named, so that a row claimed is a row checked.
  */
 enum ReferenceFamily {
   POISSON_LIMITS("PoissonIntervalReferenceTest"),
@@ -14,7 +14,10 @@ enum ReferenceFamily {
   LOG_RANK("LogRankReferenceTest"),
   PREDICTIVE("PredictiveCountReferenceTest"),
   MARGINAL_VALUE("MarginalValueReferenceTest"),
-  CHANGE_POINT("ChangePointReferenceTest");
+  /** Finds its rows itself, by data set. */
+  CHANGE_POINT("ChangePointReferenceTest"),
+  /** Change points in continuous time, which this package does not offer: no test answers yet. */
+  UNANSWERED("");
 
   final String testClass;
 
@@ -38,8 +41,8 @@ enum ReferenceFamily {
           SURVIVAL;
       case "airline_bda.csv" -> PREDICTIVE;
       case "mvt_exponential_gain.csv" -> MARGINAL_VALUE;
-      case "coal_events.csv", "coal_annual.csv", "coal_weeks_nonzero.csv", "cp_small.csv" ->
-          CHANGE_POINT;
+      case "coal_events.csv" -> UNANSWERED;
+      case "coal_annual.csv", "coal_weeks_nonzero.csv", "cp_small.csv" -> CHANGE_POINT;
       case "(none)" -> row.quantity().startsWith("asthma") ? PREDICTIVE : MARGINAL_VALUE;
       default -> throw new AssertionError("no test answers for " + row);
     };

@@ -233,6 +233,10 @@ class RobustnessTest {
     // Corless et al. 1996: W₋₁(−1/e) = −1; W₋₁(−ln 2 / 2) = −2 ln 2, exactly.
     assertEquals(-1, LambertW.minusOne(-1 / Math.E), 2e-8);
     assertEquals(-2 * Math.log(2), LambertW.minusOne(-Math.log(2) / 2), 1e-15);
+    // Beside the branch point, by Newton's method in 60 decimal digits.
+    assertEquals(-1.0071814889510784, LambertW.minusOne(-0.36787), 1e-15);
+    assertEquals(-1.0000028002418166, LambertW.minusOne(-0.36787944117), 1e-15);
+    assertEquals(-1.000000479789748, LambertW.minusOne(-0.3678794411714), 1e-15);
     assertTrue(LambertW.minusOne(-Double.MIN_VALUE) > -760);
     assertAll(
         () -> assertEquals(0, MarginalValue.exponential(5, 0.1, 0).leaveAfter()),
