@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 final class Lessons {
   private static final int MOST = 3;
   private static final int LEAST_FISH = 5;
+  private static final int LEAST_BITES = 8;
   private static final double LEAST_HOURS = 1 / 3.0;
   private static final double STAY_WORTH_TELLING_MINUTES = 5;
 
@@ -149,7 +150,8 @@ final class Lessons {
 
   private @Nullable Lesson leftWithoutSign(List<StayOrGo> stays) {
     for (StayOrGo stay : stays) {
-      if (stay.wording().verdict() == StayOrGo.Verdict.LEFT_BEFORE_ANY_SIGN) {
+      if (stay.wording().verdict() == StayOrGo.Verdict.LEFT_BEFORE_ANY_SIGN
+          && stay.spell().caught().bites() >= LEAST_BITES) {
         return new Lesson(
             stay.spell().span().to(),
             stay.spell().lineId(),

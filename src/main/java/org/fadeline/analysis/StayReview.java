@@ -21,7 +21,7 @@ final class StayReview {
     this.effort = effort;
     this.settings = settings;
     this.spells = effort.spells();
-    this.words = new StayWords(words, effort.session().match().allOut());
+    this.words = new StayWords(words, effort);
   }
 
   /** Looks up the fade found in a spell. */

@@ -6,6 +6,9 @@ import org.fadeline.analysis.StayOrGo.PastPlain;
 import org.fadeline.analysis.StayOrGo.Source;
 import org.fadeline.analysis.StayOrGo.Verdict;
 import org.fadeline.analysis.StayOrGo.Wording;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Line;
+import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
 /** The words of a stay: what was seen and how sure, never blame. */
@@ -17,11 +20,13 @@ final class StayWords {
   private static final double VERIFY_MINUTES = 20;
 
   private final Words words;
+  private final Effort effort;
   private final long allOut;
 
-  StayWords(Words words, long allOut) {
+  StayWords(Words words, Effort effort) {
     this.words = words;
-    this.allOut = allOut;
+    this.effort = effort;
+    this.allOut = effort.session().match().allOut();
   }
 
   Wording of(
@@ -59,7 +64,7 @@ final class StayWords {
         verdict = verdictWithoutPlain(fade, toTheEnd);
       }
     }
-    text.append(after(others));
+    text.append(after(others, spell.span().to()));
     return new Wording(verdict, text.toString());
   }
 
@@ -136,7 +141,7 @@ final class StayWords {
   }
 
   /** Says what the line fished next gave. */
-  private String after(List<OtherLine> others) {
+  private String after(List<OtherLine> others, long left) {
     for (OtherLine other : others) {
       if (other.nextFished() && other.source() == Source.LATER) {
         String gave =
@@ -151,9 +156,42 @@ final class StayWords {
             + Words.fish(other.evidence().fish())
             + " in "
             + Words.minutes(other.evidence().fishedMinutes())
-            + ", rested and fed meanwhile.";
+            + meanwhile(other.lineId(), left)
+            + ".";
       }
     }
     return "";
+  }
+
+  /** Says whether the line had been rested and fed before it was fished again. */
+  private String meanwhile(String lineId, long left) {
+    Effort.LineEffort line = effort.line(lineId).orElseThrow();
+    long restedFrom = effort.session().match().allIn();
+    long again = Long.MAX_VALUE;
+    boolean fishedBefore = false;
+    for (Spell spell : line.spells()) {
+      if (spell.span().from() >= left) {
+        again = Math.min(again, spell.span().from());
+      } else {
+        restedFrom = Math.max(restedFrom, spell.span().to());
+        fishedBefore = true;
+      }
+    }
+    boolean fed = false;
+    for (SessionEvent event : effort.session().events()) {
+      fed |=
+          event.kind() == EventKind.FED
+              && event.at() >= restedFrom
+              && event.at() <= again
+              && onSpotOf(line.line(), event);
+    }
+    String before = fishedBefore ? ", rested" : ", not fished before";
+    return before + (fed ? " and fed meanwhile" : "");
+  }
+
+  private boolean onSpotOf(Line line, SessionEvent event) {
+    String id = event.lineId();
+    return id != null
+        && effort.session().line(id).map(l -> l.spot().equals(line.spot())).orElse(false);
   }
 }

@@ -10,6 +10,9 @@ import org.fadeline.model.WeightText;
 final class Words {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
+  private static final String STANDS_ALONE =
+      ".*(line|edge|margin|waggler|feeder|bomb|whip|pole|caster)";
+
   private final Session session;
   private final Units units;
 
@@ -33,12 +36,13 @@ final class Words {
     return session.line(id).map(l -> lineName(l.name())).orElse("that line");
   }
 
+  /** "the short line", "the left edge", but "pole 11 m" as it stands. */
   private static String lineName(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
-    boolean saysLine = lower.endsWith("line") || lower.endsWith("edge") || lower.endsWith("margin");
-    return "the "
-        + lower
-        + (saysLine || lower.matches(".*\\d.*|waggler|feeder|bomb|whip") ? "" : " line");
+    if (lower.matches(".*\\d.*")) {
+      return name;
+    }
+    return "the " + lower + (lower.matches(STANDS_ALONE) ? "" : " line");
   }
 
   /** Returns a weight in the chosen unit. */

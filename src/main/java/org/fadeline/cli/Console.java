@@ -1,0 +1,25 @@
+package org.fadeline.cli;
+
+import java.io.PrintStream;
+
+/**
+ * Where a command writes; the only place in the program that knows the standard streams is the
+ * caller that makes one.
+ *
+ * @param out results
+ * @param err problems and notices
+ */
+public record Console(PrintStream out, PrintStream err) {
+  /** Returns the process's own streams, in UTF-8. */
+  public static Console ofProcess() {
+    return new Console(
+        new PrintStream(
+            new java.io.FileOutputStream(java.io.FileDescriptor.out),
+            true,
+            java.nio.charset.StandardCharsets.UTF_8),
+        new PrintStream(
+            new java.io.FileOutputStream(java.io.FileDescriptor.err),
+            true,
+            java.nio.charset.StandardCharsets.UTF_8));
+  }
+}

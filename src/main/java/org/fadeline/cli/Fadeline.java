@@ -1,0 +1,70 @@
+package org.fadeline.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line as a whole. */
+@Command(
+    name = "fadeline",
+    mixinStandardHelpOptions = true,
+    version = "Fadeline " + Fadeline.VERSION,
+    description = {
+      "Replays a fishing match and says what each line paid and when it faded.",
+      "Without a command the workbench opens."
+    })
+public final class Fadeline implements Callable<Integer> {
+  /** The program's version. */
+  public static final String VERSION = "0.1.0";
+
+  private final Console console;
+  private final WindowLauncher window;
+
+  private Fadeline(Console console, WindowLauncher window) {
+    this.console = console;
+    this.window = window;
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @return the exit code: 0 done, 1 the input or output is at fault, 2 wrong usage, 70 our fault
+   */
+  public static int run(Console console, WindowLauncher window, String... args) {
+    CommandLine line = new CommandLine(new Fadeline(console, window));
+    line.addSubcommand(new OpenCommand(console, window));
+    line.addSubcommand(new ReviewCommand(console));
+    line.addSubcommand(new CheckCommand(console));
+    line.addSubcommand(new ConvertCommand(console));
+    line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler((failure, command, result) -> tell(console, failure));
+    return line.execute(args);
+  }
+
+  private static int tell(Console console, Exception failure) {
+    if (failure instanceof InputFault fault) {
+      String message = fault.getMessage();
+      if (message != null && !message.isEmpty()) {
+        console.err().println(message);
+      }
+      return ExitCode.INPUT;
+    }
+    console
+        .err()
+        .println(
+            "Fadeline failed: "
+                + failure
+                + ". This is a fault of the program, not of your file; nothing was changed.");
+    return ExitCode.OURS;
+  }
+
+  @Override
+  public Integer call() {
+    return new OpenCommand(console, window).open((Path) null);
+  }
+}

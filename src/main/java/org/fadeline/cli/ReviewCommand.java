@@ -1,0 +1,75 @@
+package org.fadeline.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.io.WholeFile;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.report.ReviewJson;
+import org.fadeline.report.ReviewText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints the review of a session. */
+@Command(
+    name = "review",
+    mixinStandardHelpOptions = true,
+    description = "Prints the review of a session; with --json - prints JSON alone.")
+final class ReviewCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private final Reading reading = new Reading();
+  @Mixin private final UnitsOption units = new UnitsOption();
+
+  @Parameters(paramLabel = "SESSION", description = "a .session.json or an event .csv")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+  private Path file;
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "writes the review as JSON; - for standard output")
+  private @Nullable String json;
+
+  @Option(names = "--figures", paramLabel = "DIR", description = "writes the figures there")
+  private @Nullable Path figures;
+
+  ReviewCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Session session = reading.read(console, file);
+    Units chosen = units.units();
+    Review review = Reviewer.review(session, ReviewSettings.DEFAULT, chosen);
+    if ("-".equals(json)) {
+      console.out().print(ReviewJson.toJson(review));
+      console.out().flush();
+    } else {
+      console.out().print(ReviewText.toText(review, chosen));
+    }
+    if (json != null && !"-".equals(json)) {
+      Path target = Path.of(json);
+      try {
+        WholeFile.write(target, ReviewJson.toJson(review));
+      } catch (IOException e) {
+        throw Writing.fault(target, e);
+      }
+    }
+    if (figures != null) {
+      int written = ReviewFigures.write(review, chosen, figures);
+      // Standard output holds JSON alone where it was asked for.
+      ("-".equals(json) ? console.err() : console.out())
+          .println(written + " figures written to " + figures);
+    }
+    return ExitCode.DONE;
+  }
+}
