@@ -1,0 +1,212 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.Review;
+import org.fadeline.replay.ReplayFrame;
+import org.fadeline.replay.ReplayTrack;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The match over time, a lane a line: what went in hangs from the lane's top, what came out stands
+ * on a string below it, and the rolling rate with its band fills the rest.
+ *
+ * <p>What is known is an argument. As known at an instant, nothing that came later shows: no fish,
+ * no total, no rate, no scale, and a fade only as it could be called by then. A screen asks for a
+ * {@link TimelineLayout} and draws its layers apart.
+ */
+public final class TimelineFigure implements Figure {
+  private final Review review;
+  private final FigureStyle style;
+  private final TimelineView view;
+  private final Knowledge knowledge;
+  private final Shared shared;
+
+  /** What does not depend on view, style or knowledge, worked out once for a review. */
+  record Shared(LaneRecord.Lanes lanes, ReplayTrack track) {}
+
+  /** Makes the timeline of a whole match as it looks afterwards. */
+  public TimelineFigure(Review review, FigureStyle style) {
+    this(review, style, TimelineView.whole(review.session()), Knowledge.hindsight());
+  }
+
+  /** Makes a timeline. */
+  public TimelineFigure(
+      Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
+    this(
+        review,
+        style,
+        view,
+        knowledge,
+        new Shared(LaneRecord.of(review), ReplayTrack.of(review.session())));
+  }
+
+  private TimelineFigure(
+      Review review, FigureStyle style, TimelineView view, Knowledge knowledge, Shared shared) {
+    this.review = review;
+    this.style = style;
+    this.view = view;
+    this.knowledge = knowledge;
+    this.shared = shared;
+  }
+
+  /** Returns this timeline over another view; the session is not read again. */
+  public TimelineFigure with(TimelineView newView) {
+    return new TimelineFigure(review, style, newView, knowledge, shared);
+  }
+
+  /** Returns this timeline in another style; the session is not read again. */
+  public TimelineFigure with(FigureStyle newStyle) {
+    return new TimelineFigure(review, newStyle, view, knowledge, shared);
+  }
+
+  /** Returns this timeline from another moment; the session is not read again. */
+  public TimelineFigure with(Knowledge newKnowledge) {
+    return new TimelineFigure(review, style, view, newKnowledge, shared);
+  }
+
+  /** Returns the review it draws. */
+  public Review review() {
+    return review;
+  }
+
+  /** Returns the part of the match it shows. */
+  public TimelineView view() {
+    return view;
+  }
+
+  /** Returns from which moment the match is looked at. */
+  public Knowledge knowledge() {
+    return knowledge;
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  Shared shared() {
+    return shared;
+  }
+
+  /** Returns the lanes shown, top down. */
+  List<LaneRecord> lanes() {
+    List<LaneRecord> shown = new ArrayList<>();
+    for (String id : view.lanes()) {
+      LaneRecord lane = shared.lanes().byLine().get(id);
+      if (lane != null) {
+        shown.add(lane);
+      }
+    }
+    return shown;
+  }
+
+  @Override
+  public String title() {
+    return "The match, line by line";
+  }
+
+  @Override
+  public double aspect() {
+    return 16.0 / 9;
+  }
+
+  @Override
+  public String description() {
+    Words words = new Words(review.session(), style.units());
+    StringBuilder text = new StringBuilder("Timeline from ");
+    text.append(words.clock(view.from())).append(" to ").append(words.clock(view.to()));
+    Long known = knowledge.at();
+    if (known != null) {
+      text.append(", as known at ").append(words.clock(known));
+    }
+    text.append(". ");
+    List<List<String>> figures = figures(knowledge);
+    List<LaneRecord> lanes = lanes();
+    for (int i = 0; i < lanes.size(); i++) {
+      LineReview line = lanes.get(i).review;
+      text.append(words.line(line.line())).append(": ").append(figures.get(i).get(0)).append(". ");
+      if (knowledge.isHindsight()) {
+        line.fades().stream()
+            .filter(f -> f.probability() >= FadePainter.DRAWN_FROM)
+            .forEach(f -> text.append(Words.capital(f.verdict())).append(". "));
+      }
+    }
+    return text.toString().strip();
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    TimelineLayout layout = layout(width, height);
+    layout.paintAll(g, knowledge, Set.of());
+  }
+
+  /**
+   * Lays the timeline out for a size.
+   *
+   * @param width pixels, above 0
+   * @param height pixels, above 0
+   */
+  public TimelineLayout layout(double width, double height) {
+    return new TimelineLayout(this, width, height);
+  }
+
+  /**
+   * Returns what each shown lane had given, top down, each as texts from the longest to the
+   * shortest; weight first.
+   */
+  public List<List<String>> figures(Knowledge seen) {
+    Words words = new Words(review.session(), style.units());
+    ReplayFrame frame =
+        seen.at() == null
+            ? null
+            : shared.track().frameAt(java.util.Objects.requireNonNull(seen.at()));
+    List<List<String>> all = new ArrayList<>();
+    for (LaneRecord lane : lanes()) {
+      all.add(LaneFigures.of(lane, words, frame));
+    }
+    return all;
+  }
+
+  /** Returns the top of the curve's even scale as far as it is known. */
+  double scaleTop(Knowledge seen) {
+    double highest = 0;
+    for (LaneRecord lane : shared.lanes().byLine().values()) {
+      for (RollingPoint point : lane.rolling) {
+        if (!seen.knows(point.at())) {
+          break;
+        }
+        Rate rate = lane.isDrawn(point) ? rate(point) : null;
+        if (rate != null) {
+          highest = Math.max(highest, scaled(rate.perHour()));
+        }
+      }
+    }
+    return RateScale.ladder(highest);
+  }
+
+  /** Returns the curve's rate at a point, or null where there is none. */
+  @Nullable Rate rate(RollingPoint point) {
+    return view.measure() == TimelineView.Measure.WEIGHT ? point.weight() : point.fish();
+  }
+
+  /** Returns the limits drawn at a point: those that allow for bunching where there are. */
+  @Nullable Rate band(RollingPoint point) {
+    if (view.measure() == TimelineView.Measure.WEIGHT) {
+      return point.weight();
+    }
+    return point.fishWide() == null ? point.fish() : point.fishWide();
+  }
+
+  /** Returns a rate in the unit of the lane's scale. */
+  double scaled(double perHour) {
+    return view.measure() == TimelineView.Measure.WEIGHT
+        ? new Words(review.session(), style.units()).axisWeight(perHour)
+        : perHour;
+  }
+}

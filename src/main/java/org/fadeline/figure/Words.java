@@ -1,0 +1,133 @@
+package org.fadeline.figure;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.Locale;
+import org.fadeline.analysis.Rate;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.model.WeightText;
+
+/** Numbers and times as figures say them. */
+final class Words {
+  private final Units units;
+  private final ZoneId zone;
+
+  Words(Session session, Units units) {
+    this.units = units;
+    this.zone = session.occasion().zone();
+  }
+
+  Units units() {
+    return units;
+  }
+
+  /** Returns 24 h clock time to the minute. */
+  String clock(long at) {
+    ZonedDateTime time = time(at);
+    return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
+  }
+
+  /** Returns 24 h clock time to the second. */
+  String clockSeconds(long at) {
+    ZonedDateTime time = time(at);
+    return String.format(
+        Locale.ROOT, "%02d:%02d:%02d", time.getHour(), time.getMinute(), time.getSecond());
+  }
+
+  private ZonedDateTime time(long at) {
+    return java.time.Instant.ofEpochMilli(at).atZone(zone);
+  }
+
+  String weight(double grams) {
+    return WeightText.format(grams, units.weight());
+  }
+
+  String fineWeight(double grams) {
+    return WeightText.formatFine(grams, units.weight());
+  }
+
+  /** Returns grams in the unit an axis counts in. */
+  double axisWeight(double grams) {
+    return grams / gramsPerAxisUnit();
+  }
+
+  double gramsPerAxisUnit() {
+    return units.weight() == Units.Weight.KG ? 1000 : WeightText.GRAMS_PER_POUND;
+  }
+
+  String axisUnit() {
+    return units.weight() == Units.Weight.KG ? "kg" : "lb";
+  }
+
+  /** Returns a rate of weight, no finer than it can be known: whole pounds from 10 lb up. */
+  String weightAmount(double gramsPerHour) {
+    double amount = axisWeight(gramsPerHour);
+    if (units.weight() == Units.Weight.LB_OZ) {
+      return amount >= 10
+          ? String.format(Locale.ROOT, "%.0f lb", amount)
+          : fineWeight(gramsPerHour);
+    }
+    return amount >= 1 ? number(amount) + " kg" : fineWeight(gramsPerHour);
+  }
+
+  String weightPerHour(double gramsPerHour) {
+    return weightAmount(gramsPerHour) + " an hour";
+  }
+
+  String weightPerHour(Rate rate) {
+    return weightPerHour(rate.perHour())
+        + " ("
+        + weightAmount(rate.low())
+        + "–"
+        + weightAmount(rate.high())
+        + ")";
+  }
+
+  static String perHour(double rate) {
+    return number(rate) + " an hour";
+  }
+
+  static String perHour(Rate rate) {
+    return perHour(rate.perHour()) + " (" + number(rate.low()) + "–" + number(rate.high()) + ")";
+  }
+
+  /** Returns a number to a tenth below 20, else whole; no trailing ".0". */
+  static String number(double value) {
+    if (Math.abs(value) >= 19.95) {
+      return String.format(Locale.ROOT, "%.0f", value);
+    }
+    String text = String.format(Locale.ROOT, "%.1f", value);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  static String fish(int count) {
+    return count == 0 ? "no fish" : count + " fish";
+  }
+
+  static String bites(int count) {
+    return count == 0 ? "no bites" : count == 1 ? "1 bite" : count + " bites";
+  }
+
+  static String minutes(double minutes) {
+    return Math.round(minutes) + " min";
+  }
+
+  String line(Line line) {
+    Double distance = line.place().distanceM();
+    return distance == null ? line.name() : line.name() + ", " + distance(line);
+  }
+
+  /** Returns how far a line lies, or an empty text. */
+  String distance(Line line) {
+    Double distance = line.place().distanceM();
+    return distance == null ? "" : units.distance(distance);
+  }
+
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
