@@ -169,7 +169,7 @@ final class Pen {
   static List<String> wrapped(Font font, double width, String text) {
     List<String> rows = new ArrayList<>();
     StringBuilder row = new StringBuilder();
-    for (String word : text.split(" +")) {
+    for (String word : text.split(" ", -1)) {
       if (row.length() > 0 && Type.width(font, row + " " + word) > width) {
         rows.add(row.toString());
         row.setLength(0);
