@@ -63,8 +63,7 @@ final class FadePainter {
     }
     for (Fade fade : record.review.fades()) {
       Spell spell = record.review.spells().get(fade.spell());
-      Shown shown =
-          knowledge.isHindsight() ? inHindsight(fade, spell) : asSeen(fade, spell);
+      Shown shown = knowledge.isHindsight() ? inHindsight(fade, spell) : asSeen(fade, spell);
       if (shown != null) {
         paint(shown);
       }
@@ -173,10 +172,7 @@ final class FadePainter {
       double x = layout.axis.x(plain);
       if (inRange(x)) {
         pen.stroke(
-            red,
-            1.8,
-            new float[] {1, 1.6f},
-            new Line2D.Double(x, plot.getY(), x, plot.getMaxY()));
+            red, 1.8, new float[] {1, 1.6f}, new Line2D.Double(x, plot.getY(), x, plot.getMaxY()));
       }
       if (moment != null) {
         double x1 = clamp(x);
@@ -219,10 +215,7 @@ final class FadePainter {
     double left = clamp(layout.axis.x(endOfSpellBefore(shown.spell))) + 2;
     Long until = shown.wordsUntil;
     double right =
-        clamp(
-                until == null
-                    ? layout.axis.x(startOfSpellAfter(shown.spell))
-                    : layout.axis.x(until))
+        clamp(until == null ? layout.axis.x(startOfSpellAfter(shown.spell)) : layout.axis.x(until))
             - 2;
     double anchor =
         shown.moment != null
@@ -252,9 +245,7 @@ final class FadePainter {
       return null;
     }
     double[] xs = {
-      anchor + 4,
-      anchor - 4 - width,
-      Math.max(left, Math.min(right - width, anchor + 4)),
+      anchor + 4, anchor - 4 - width, Math.max(left, Math.min(right - width, anchor + 4)),
     };
     double[] ys = {area.getY() + 2, area.getMaxY() - height - 3};
     Rectangle2D best = null;
@@ -283,10 +274,7 @@ final class FadePainter {
     for (RollingPoint point : record.rolling) {
       double x = layout.axis.x(point.at());
       Rate rate = layout.figure.rate(point);
-      if (x + minute >= box.getX()
-          && x <= box.getMaxX()
-          && rate != null
-          && record.isDrawn(point)) {
+      if (x + minute >= box.getX() && x <= box.getMaxX() && rate != null && record.isDrawn(point)) {
         double y = scale.y(layout.figure.scaled(rate.perHour()));
         pixels += y >= box.getY() - 3 && y <= box.getMaxY() + 3 ? minute : 0;
       }
@@ -312,9 +300,7 @@ final class FadePainter {
 
   private long endOfSpellBefore(Spell spell) {
     List<Spell> spells = record.review.spells();
-    return spell.index() == 0
-        ? layout.axis.from()
-        : spells.get(spell.index() - 1).span().to();
+    return spell.index() == 0 ? layout.axis.from() : spells.get(spell.index() - 1).span().to();
   }
 
   private long startOfSpellAfter(Spell spell) {

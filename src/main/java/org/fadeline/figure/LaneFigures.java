@@ -71,8 +71,8 @@ final class LaneFigures {
     if (got.grams <= 0 || got.gramsPerHour == null) {
       return List.of(fishRate + "  ·  " + total + effort, fishRate + "  ·  " + total, fishRate);
     }
-    String rates = words.weightPerHour(got.gramsPerHour) + ", " + Words.number(got.fishPerHour)
-        + " fish";
+    String rates =
+        words.weightPerHour(got.gramsPerHour) + ", " + Words.number(got.fishPerHour) + " fish";
     return List.of(
         rates + "  ·  " + total + effort,
         rates + "  ·  " + total,

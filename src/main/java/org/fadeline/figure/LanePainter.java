@@ -191,8 +191,7 @@ final class LanePainter {
     double middle = scale.y(scale.top() / 2) + ascent / 2;
     if (middle - ascent > top + ascent / 2 + pen.smallRow() * 1.2
         && scale.floor() - middle > ascent * 0.6) {
-      pen.text(
-          Words.number(scale.top() / 2), x, middle, pen.small, ink, Pen.Align.RIGHT);
+      pen.text(Words.number(scale.top() / 2), x, middle, pen.small, ink, Pen.Align.RIGHT);
     }
   }
 
@@ -211,8 +210,7 @@ final class LanePainter {
     Rectangle2D header = lane.header();
     if (header.getHeight() <= 0) {
       double width = pen.badge(record.index, 4, lane.plot().getCenterY());
-      String name =
-          Pen.shortened(pen.small, left - width - 14, record.review.line().name());
+      String name = Pen.shortened(pen.small, left - width - 14, record.review.line().name());
       pen.text(
           name,
           width + 8,
@@ -232,8 +230,7 @@ final class LanePainter {
   }
 
   private double clampX(long instant) {
-    return Math.max(
-        layout.axis.left(), Math.min(layout.axis.right(), layout.axis.x(instant)));
+    return Math.max(layout.axis.left(), Math.min(layout.axis.right(), layout.axis.x(instant)));
   }
 
   static @Nullable TimeSpan visible(TimeSpan span, TimeAxis axis) {

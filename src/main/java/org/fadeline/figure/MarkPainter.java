@@ -168,7 +168,11 @@ final class MarkPainter {
   private void paintTickColumn(long end, int count) {
     double tall = stringHeight() * 0.5 * columnShare(count);
     pen.fill(
-        Theme.mix(hue, 0.5, pen.theme.panel()), layout.axis.x(end), lane.stringY() + 1, columnWidth(), tall);
+        Theme.mix(hue, 0.5, pen.theme.panel()),
+        layout.axis.x(end),
+        lane.stringY() + 1,
+        columnWidth(),
+        tall);
   }
 
   private double columnWidth() {

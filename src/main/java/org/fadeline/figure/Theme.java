@@ -1,7 +1,6 @@
 package org.fadeline.figure;
 
 import java.awt.Color;
-import java.util.List;
 
 /**
  * Colours of all figures and screens.
@@ -12,87 +11,90 @@ import java.util.List;
 public enum Theme {
   /** Dark ink on white, for screens in daylight. */
   LIGHT(
-      new Grounds(0xFFFFFF, 0xF3F6F4, 0xEAF2F3, 0xE2E3D3),
-      new Inks(0x1C2B2D, 0x526364, 0xD9E0DE, 0x0B6E69, 0xB23A2E),
-      List.of(0x0072B2, 0x8F6A00, 0x007A59, 0xB4480A, 0x9C4F7C)),
+      "FFFFFF F3F6F4 EAF2F3 E2E3D3",
+      "1C2B2D 526364 D9E0DE 0B6E69 B23A2E",
+      "0072B2 8F6A00 007A59 B4480A 9C4F7C"),
   /** Light ink on deep green-grey, for evenings. */
   DARK(
-      new Grounds(0x16262A, 0x0E1A1D, 0x1B3138, 0x2E3330),
-      new Inks(0xE7EFEE, 0xA3B5B6, 0x30464B, 0x4FC3B8, 0xFF8A75),
-      List.of(0x56B4E9, 0xE6A928, 0x2BC79A, 0xF08A4B, 0xDD9CC4)),
+      "16262A 0E1A1D 1B3138 2E3330",
+      "E7EFEE A3B5B6 30464B 4FC3B8 FF8A75",
+      "56B4E9 E6A928 2BC79A F08A4B DD9CC4"),
   /** Pure white on black with bright hues. */
   HIGH_CONTRAST(
-      new Grounds(0x000000, 0x000000, 0x000A12, 0x1A1A12),
-      new Inks(0xFFFFFF, 0xE2E8E8, 0x7A8A8A, 0x6FF2E4, 0xFF9C8C),
-      List.of(0x6FC8FF, 0xFFCB52, 0x52EDBD, 0xFFA871, 0xF7BFE2)),
+      "000000 000000 000A12 1A1A12",
+      "FFFFFF E2E8E8 7A8A8A 6FF2E4 FF9C8C",
+      "6FC8FF FFCB52 52EDBD FFA871 F7BFE2"),
   /** White paper, hardly any tint. */
   PRINT(
-      new Grounds(0xFFFFFF, 0xFFFFFF, 0xF4F8F8, 0xF0F0E8),
-      new Inks(0x000000, 0x4A4A4A, 0xCFCFCF, 0x0B5F5A, 0xA12A1F),
-      List.of(0x00609A, 0x7A5A00, 0x00684B, 0x9C3D06, 0x87406A)),
+      "FFFFFF FFFFFF F4F8F8 F0F0E8",
+      "000000 4A4A4A CFCFCF 0B5F5A A12A1F",
+      "00609A 7A5A00 00684B 9C3D06 87406A"),
   /** White ground with heavy ink and deep hues, readable from the back row. */
   PROJECTOR(
-      new Grounds(0xFFFFFF, 0xFFFFFF, 0xEEF4F5, 0xE9E9DD),
-      new Inks(0x0B1517, 0x37474A, 0xC3CCCA, 0x075550, 0x9A2318),
-      List.of(0x005489, 0x664B00, 0x005B41, 0x8A3405, 0x7A2F5E));
+      "FFFFFF FFFFFF EEF4F5 E9E9DD",
+      "0B1517 37474A C3CCCA 075550 9A2318",
+      "005489 664B00 005B41 8A3405 7A2F5E");
 
-  private final Grounds grounds;
-  private final Inks inks;
-  private final List<Integer> lines;
+  private static final int HUES = 5;
 
-  Theme(Grounds grounds, Inks inks, List<Integer> lines) {
+  private final String grounds;
+  private final String inks;
+  private final String lines;
+
+  /** Takes colours as RGB in hexadecimal, each six digits, a space between. */
+  Theme(String grounds, String inks, String lines) {
     this.grounds = grounds;
     this.inks = inks;
     this.lines = lines;
   }
 
-  private record Grounds(int panel, int ground, int water, int bank) {}
-
-  private record Inks(int ink, int secondInk, int hairline, int accent, int warning) {}
+  private static Color colour(String palette, int index) {
+    return new Color(Integer.parseInt(palette.substring(7 * index, 7 * index + 6), 16));
+  }
 
   /** Returns the ground figures stand on. */
   public Color panel() {
-    return new Color(grounds.panel);
+    return colour(grounds, 0);
   }
 
   /** Returns the ground behind panels. */
   public Color ground() {
-    return new Color(grounds.ground);
+    return colour(grounds, 1);
   }
 
   /** Returns the water of the peg diagram. */
   public Color water() {
-    return new Color(grounds.water);
+    return colour(grounds, 2);
   }
 
   /** Returns the bank of the peg diagram. */
   public Color bank() {
-    return new Color(grounds.bank);
+    return colour(grounds, 3);
   }
 
   /** Returns the ink of text and main strokes. */
   public Color ink() {
-    return new Color(inks.ink);
+    return colour(inks, 0);
   }
 
   /** Returns the ink of secondary text. */
   public Color secondInk() {
-    return new Color(inks.secondInk);
+    return colour(inks, 1);
   }
 
   /** Returns the colour of rules that separate; never of anything that must be read. */
   public Color hairline() {
-    return new Color(inks.hairline);
+    return colour(inks, 2);
   }
 
   /** Returns the one accent, for what can be acted on. */
   public Color accent() {
-    return new Color(inks.accent);
+    return colour(inks, 3);
   }
 
   /** Returns the colour of fades and warnings. */
   public Color warning() {
-    return new Color(inks.warning);
+    return colour(inks, 4);
   }
 
   /**
@@ -102,12 +104,12 @@ public enum Theme {
    * @param index place of the line in the session, from 0
    */
   public Color line(int index) {
-    return new Color(lines.get(Math.floorMod(index, lines.size())));
+    return colour(lines, Math.floorMod(index, HUES));
   }
 
   /** Returns how many lines have a hue of their own. */
   public int hues() {
-    return lines.size();
+    return HUES;
   }
 
   /**
@@ -117,7 +119,7 @@ public enum Theme {
    * @param index place of the line in the session, from 0
    */
   public float[] dash(int index) {
-    return switch (Math.floorMod(index / lines.size(), 3)) {
+    return switch (Math.floorMod(index / HUES, 3)) {
       case 1 -> new float[] {5, 2.5f};
       case 2 -> new float[] {1.5f, 2};
       default -> new float[0];

@@ -36,8 +36,7 @@ public final class TimelineFigure implements Figure {
   }
 
   /** Makes a timeline. */
-  public TimelineFigure(
-      Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
+  public TimelineFigure(Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
     this(
         review,
         style,

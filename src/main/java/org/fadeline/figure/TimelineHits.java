@@ -94,7 +94,8 @@ final class TimelineHits {
     Words words = layout.words;
     List<String> rows = new ArrayList<>();
     rows.add(
-        words.clockSeconds(event.at()) + (record == null ? "" : ", " + record.review.line().name()));
+        words.clockSeconds(event.at())
+            + (record == null ? "" : ", " + record.review.line().name()));
     Fish fish = event.fishOrNull();
     if (fish != null) {
       rows.add(fishRow(fish));
@@ -159,8 +160,8 @@ final class TimelineHits {
       if (knowledge.isHindsight()) {
         boolean drawn = fade.probability() >= FadePainter.DRAWN_FROM;
         boolean near =
-            moment != null && Math.abs(layout.xOf(moment.at()) - x) <= REACH
-                || plain != null && Math.abs(layout.xOf(plain) - x) <= REACH;
+            (moment != null && Math.abs(layout.xOf(moment.at()) - x) <= REACH)
+                || (plain != null && Math.abs(layout.xOf(plain) - x) <= REACH);
         if (drawn && near && moment != null) {
           return Optional.of(
               new Hit(
@@ -229,8 +230,13 @@ final class TimelineHits {
     }
     Rate fish = point.fishWide() == null ? point.fish() : point.fishWide();
     if (fish != null) {
-      rows.add(Words.number(fish.perHour()) + " fish an hour ("
-          + Words.number(fish.low()) + "–" + Words.number(fish.high()) + ")");
+      rows.add(
+          Words.number(fish.perHour())
+              + " fish an hour ("
+              + Words.number(fish.low())
+              + "–"
+              + Words.number(fish.high())
+              + ")");
     }
     rows.add(
         Words.fish(point.caught().landed())

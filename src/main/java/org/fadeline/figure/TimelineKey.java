@@ -48,8 +48,7 @@ final class TimelineKey {
     return rows * row(style) + 8;
   }
 
-  private static List<Placed> place(
-      FigureStyle style, double width, TimelineView.Measure measure) {
+  private static List<Placed> place(FigureStyle style, double width, TimelineView.Measure measure) {
     var font = Type.regular(11 * style.textScale());
     List<Placed> placed = new ArrayList<>();
     double x = 12;

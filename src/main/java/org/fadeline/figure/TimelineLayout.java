@@ -59,8 +59,7 @@ public final class TimelineLayout {
             figure.review().session().occasion().zone());
     this.axisBottom = Math.ceil(20 * scale);
     this.aroundBottom = axisBottom + Math.ceil(9 * Math.sqrt(scale));
-    this.bottom =
-        height - (figure.view().key() ? TimelineKey.height(figure.style(), width) : 2);
+    this.bottom = height - (figure.view().key() ? TimelineKey.height(figure.style(), width) : 2);
     layOutLanes(scale);
   }
 
@@ -253,8 +252,7 @@ public final class TimelineLayout {
     for (Lane lane : lanes) {
       Rectangle2D plot = lane.plot();
       pen.fill(pen.theme.panel(), x, plot.getY() - 0.5, width - x, plot.getHeight() + 2);
-      pen.fill(
-          futureColour(pen.theme), x, plot.getY(), plot.getMaxX() - x, plot.getHeight());
+      pen.fill(futureColour(pen.theme), x, plot.getY(), plot.getMaxX() - x, plot.getHeight());
     }
     Rectangle2D strip = aroundStrip();
     pen.fill(pen.theme.panel(), x, strip.getY(), width - x, strip.getHeight());
@@ -295,8 +293,7 @@ public final class TimelineLayout {
   }
 
   LaneRecord record(Lane lane) {
-    return java.util.Objects.requireNonNull(
-        figure.shared().lanes().byLine().get(lane.lineId()));
+    return java.util.Objects.requireNonNull(figure.shared().lanes().byLine().get(lane.lineId()));
   }
 
   /**

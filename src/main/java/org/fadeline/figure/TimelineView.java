@@ -13,8 +13,7 @@ import org.fadeline.model.Session;
  * @param measure what the curve in the lanes counts
  * @param key whether a row at the foot says what the marks mean
  */
-public record TimelineView(
-    long from, long to, List<String> lanes, Measure measure, boolean key) {
+public record TimelineView(long from, long to, List<String> lanes, Measure measure, boolean key) {
   /** What a lane's curve counts. */
   public enum Measure {
     /** Fish landed per fished hour. */
