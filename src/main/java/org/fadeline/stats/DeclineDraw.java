@@ -1,0 +1,14 @@
+package org.fadeline.stats;
+
+/**
+ * An exponentially declining rate.
+ *
+ * @param startingRate events per hour at minute 0, 0 or more
+ * @param decay per minute, above 0; the half-life is ln 2 / decay
+ */
+public record DeclineDraw(double startingRate, double decay) {
+  /** Rate at {@code minute}, events per hour. */
+  public double rateAt(double minute) {
+    return startingRate * Math.exp(-decay * minute);
+  }
+}

@@ -1,0 +1,118 @@
+package org.fadeline.stats;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Posterior of an exponentially declining Poisson rate λ₀·e^(−cx): half-life uniform on a log scale
+ * from 10 to 480 minutes by a grid of 40 points, starting rate exponential with a mean mixed
+ * equally over given values. Closed form at each grid point. Instances are safe for use by many
+ * threads.
+ */
+public final class DeclineModel {
+  private final DeclineSums sums;
+  private final FadeOptions.PriorMeans means;
+  private final double bunching;
+  private final double[] weights;
+  private final double logEvidence;
+
+  private DeclineModel(
+      DeclineSums sums, FadeOptions.PriorMeans means, double bunching, double constant) {
+    this.sums = sums;
+    this.means = means;
+    this.bunching = bunching;
+    weights = new double[means.size() * DeclineSums.GRID];
+    logEvidence = sums.weigh(means, bunching, weights) + constant;
+  }
+
+  /**
+   * Posterior for counts in bins.
+   *
+   * @param bins counts and exposures in hours, any number
+   * @param minutes middle of each bin, minutes since the decline began, each finite and in [0, ∞)
+   * @param means prior means of the starting rate per hour, at least one, each in (0, ∞)
+   * @throws IllegalArgumentException if a value is out of range or lengths differ
+   */
+  public static DeclineModel of(ChangePointBins bins, double[] minutes, double... means) {
+    Checks.sameLength(bins.size(), minutes.length, "bins and minutes");
+    DeclineSums sums = new DeclineSums();
+    double constant = 0;
+    for (int i = 0; i < minutes.length; i++) {
+      Checks.notNegative(minutes[i], "middle of bin " + (i + 1));
+      double y = bins.count(i);
+      sums.add(y, bins.exposure(i), minutes[i]);
+      if (y > 0) {
+        constant += y * Math.log(bins.exposure(i)) - ChangePointGamma.logGamma(y + 1);
+      }
+    }
+    return new DeclineModel(sums, new FadeOptions.PriorMeans(means), 1, constant);
+  }
+
+  /** Log of the probability of all counts. */
+  public double logEvidence() {
+    return logEvidence;
+  }
+
+  /** The half-lives told apart, minutes, ascending. */
+  public double[] halfLives() {
+    double[] result = new double[DeclineSums.GRID];
+    for (int i = 0; i < result.length; i++) {
+      result[i] = Math.log(2) / sums.decay(i);
+    }
+    return result;
+  }
+
+  /** Posterior probability of each half-life; they sum to 1. */
+  public double[] halfLifeProbabilities() {
+    double[] result = new double[DeclineSums.GRID];
+    for (int k = 0; k < weights.length; k++) {
+      result[k % DeclineSums.GRID] += weights[k];
+    }
+    return result;
+  }
+
+  /**
+   * Posterior mean rate at {@code minute}, events per hour.
+   *
+   * @param minute since the decline began, in [0, ∞)
+   */
+  public double meanRate(double minute) {
+    double sum = 0;
+    for (int k = 0; k < weights.length; k++) {
+      sum += weights[k] * shape() / rate(k) * Math.exp(-decay(k) * minute);
+    }
+    return sum;
+  }
+
+  /**
+   * Exact draws, each grid point as often as its probability says to within one draw.
+   *
+   * @param count how many, 0 or more
+   * @param seed the same seed gives the same draws
+   */
+  public List<DeclineDraw> draws(int count, long seed) {
+    ChangePointRandom random = new ChangePointRandom(seed);
+    List<DeclineDraw> draws = new ArrayList<>(count);
+    double sum = 0;
+    for (int k = 0; k < weights.length; k++) {
+      sum += weights[k];
+      while (draws.size() < count
+          && (draws.size() + 0.5 < sum * count || k == weights.length - 1)) {
+        draws.add(new DeclineDraw(random.gamma(shape()) / rate(k), decay(k)));
+      }
+    }
+    return draws;
+  }
+
+  private double shape() {
+    return sums.shape(bunching);
+  }
+
+  private double rate(int k) {
+    return sums.rate(means.get(k / DeclineSums.GRID), k % DeclineSums.GRID, bunching);
+  }
+
+  private double decay(int k) {
+    return sums.decay(k % DeclineSums.GRID);
+  }
+}
