@@ -22,7 +22,7 @@ final class FadeDeclines {
       for (int k = 0; k < n; k++) {
         int bin = spell.from() + k;
         rates[g][k] = Math.exp(-sums.decay(g) * minute(bin));
-        double width = geometry.edge(bin + 1) - geometry.edge(bin);
+        double width = endOf(bin) - geometry.edge(bin);
         integrals[g][k + 1] = integrals[g][k] + rates[g][k] * width;
       }
     }
@@ -30,7 +30,12 @@ final class FadeDeclines {
 
   private double minute(int bin) {
     double from = geometry.edge(spell.from());
-    return (geometry.edge(bin) + geometry.edge(bin + 1)) / 2 - from;
+    return (geometry.edge(bin) + endOf(bin)) / 2 - from;
+  }
+
+  // The record may go on within the spell's last bin.
+  private double endOf(int bin) {
+    return Math.min(geometry.edge(bin + 1), spell.endMinute());
   }
 
   private DeclineSums upTo(int to, boolean cutShort) {
@@ -126,7 +131,7 @@ final class FadeDeclines {
   private double meanAfter(int moment, int to, int g) {
     int k = moment - spell.from();
     int end = to - spell.from();
-    return (integrals[g][end] - integrals[g][k]) / (geometry.edge(to) - geometry.edge(moment));
+    return (integrals[g][end] - integrals[g][k]) / (endOf(to - 1) - geometry.edge(moment));
   }
 
   /** Highest starting rate at which this decline has faded at bin {@code i} or before. */
