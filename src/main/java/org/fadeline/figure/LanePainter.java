@@ -66,7 +66,7 @@ final class LanePainter {
       cursor = Math.max(cursor, span.to());
     }
     hatchBetween(hatch, plot, cursor, end);
-    pen.stroke(theme.hairline(), 1, new float[0], hatch);
+    pen.stroke(Theme.mix(theme.hairline(), 0.75, theme.panel()), 1, new float[0], hatch);
     for (TimeSpan span : record.fished) {
       double x1 = clampX(span.from());
       double x2 = clampX(span.to());
@@ -79,7 +79,7 @@ final class LanePainter {
       double x1 = clampX(from);
       double x2 = clampX(to);
       if (x2 - x1 > 0.5) {
-        Pen.hatch(hatch, x1, plot.getY(), x2 - x1, plot.getHeight(), 9);
+        Pen.hatch(hatch, x1, plot.getY(), x2 - x1, plot.getHeight(), 12);
       }
     }
   }
@@ -227,6 +227,12 @@ final class LanePainter {
             layout.axis.right() - layout.nameX(),
             layout.words.line(record.review.line()));
     pen.text(name, layout.nameX(), baseline, pen.strong, hue);
+    pen.text(
+        MarkPainter.columnWords(layout, record),
+        layout.nameX() + Type.width(pen.strong, name) + 12,
+        baseline,
+        pen.small,
+        pen.theme.secondInk());
   }
 
   private double clampX(long instant) {

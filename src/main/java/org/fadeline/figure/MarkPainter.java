@@ -23,6 +23,9 @@ final class MarkPainter {
   /** Most marks of one kind in a step of about 6 pixels before they are drawn as a column. */
   static final int MOST_APART = 3;
 
+  /** The same for fine ticks. */
+  static final int MOST_TICKS_APART = 6;
+
   private static final int[] STEP_SECONDS = {
     1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400, 43_200, 86_400
   };
@@ -119,11 +122,8 @@ final class MarkPainter {
         }
       }
     }
-    boolean columns = inSteps(ticks, from, this::paintTick, this::paintTickColumn);
-    columns |= inSteps(fish, from, this::paintFish, this::paintFishColumn);
-    if (columns && from == layout.axis.from()) {
-      sayColumns();
-    }
+    inSteps(ticks, MOST_TICKS_APART, from, this::paintTick, this::paintTickColumn);
+    inSteps(fish, MOST_APART, from, this::paintFish, this::paintFishColumn);
   }
 
   private interface One {
@@ -135,8 +135,7 @@ final class MarkPainter {
   }
 
   /** Draws sparse steps mark by mark, dense ones as a column at the step's end. */
-  private boolean inSteps(List<SessionEvent> events, long from, One one, Column column) {
-    boolean any = false;
+  private void inSteps(List<SessionEvent> events, int most, long from, One one, Column column) {
     int i = 0;
     while (i < events.size()) {
       long start = Math.floorDiv(events.get(i).at(), step) * step;
@@ -144,15 +143,13 @@ final class MarkPainter {
       while (next < events.size() && events.get(next).at() < start + step) {
         next++;
       }
-      if (next - i > MOST_APART) {
+      if (next - i > most) {
         column.paint(start + step, next - i);
-        any = true;
       } else {
         events.subList(i, next).stream().filter(e -> e.at() >= from).forEach(one::paint);
       }
       i = next;
     }
-    return any;
   }
 
   /** Height of a column: fixed for a count, so that a later fuller one changes nothing. */
@@ -183,16 +180,28 @@ final class MarkPainter {
     return 2 * (lane.rate().getY() - lane.stringY());
   }
 
-  private void sayColumns() {
-    String text = "columns: marks in " + inWords(step / 1000);
-    double x = layout.axis.right();
-    pen.text(
-        text,
-        x,
-        lane.plot().getY() + Type.ascent(pen.small) + 1,
-        pen.small,
-        pen.theme.secondInk(),
-        Pen.Align.RIGHT);
+  /** Returns what the lane says of its columns, or an empty text where it has none. */
+  static String columnWords(TimelineLayout layout, LaneRecord record) {
+    long step = stepMillis(layout.axis);
+    long start = Long.MIN_VALUE;
+    int fish = 0;
+    int ticks = 0;
+    for (SessionEvent event : record.marks.slice(layout.axis.from(), layout.axis.to())) {
+      if (Math.floorDiv(event.at(), step) != start) {
+        start = Math.floorDiv(event.at(), step);
+        fish = 0;
+        ticks = 0;
+      }
+      switch (event.kind()) {
+        case LANDED, LOST, FOUL, COUNT -> fish++;
+        case CAST, BITE, HOOKED, INDICATION -> ticks++;
+        default -> {}
+      }
+      if (fish > MOST_APART || ticks > MOST_TICKS_APART) {
+        return "columns: marks in " + inWords(step / 1000);
+      }
+    }
+    return "";
   }
 
   static String inWords(long seconds) {

@@ -224,7 +224,9 @@ public final class TimelineLayout {
     LaneRecord record = record(lane);
     double scale = figure.style().textScale();
     double name = Type.width(Type.semiBold(12.5 * scale), words.line(record.review.line()));
-    return axis.right() - (nameX() + name + 16 * scale);
+    String columns = MarkPainter.columnWords(this, record);
+    double said = columns.isEmpty() ? 0 : Type.width(Type.regular(11 * scale), columns) + 12;
+    return axis.right() - (nameX() + name + said + 16 * scale);
   }
 
   double nameX() {

@@ -13,6 +13,6 @@ public final class Fixtures {
   /** A hot August day on carp: five lines, six spells and more. */
   public static Review carpMatch() {
     return Reviewer.review(
-        DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 122), ReviewSettings.DEFAULT);
+        DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 106), ReviewSettings.DEFAULT);
   }
 }

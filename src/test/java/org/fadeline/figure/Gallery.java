@@ -30,6 +30,16 @@ public final class Gallery {
           720,
           1,
           folder.resolve("timeline-then-" + name + ".png"));
+      write(
+          new PegFigure(
+              review.session(),
+              org.fadeline.replay.ReplayFrame.at(
+                  review.session(), review.session().match().allIn() + 190 * 60_000L),
+              style),
+          420,
+          460,
+          1,
+          folder.resolve("peg-" + name + ".png"));
     }
   }
 

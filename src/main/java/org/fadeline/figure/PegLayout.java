@@ -1,0 +1,304 @@
+package org.fadeline.figure;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fadeline.model.Line;
+import org.fadeline.model.Peg;
+import org.fadeline.model.Session;
+import org.fadeline.replay.ReplayFrame;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The peg diagram laid out for one size: the base (bank, working lengths, features) changes only
+ * with session and size, the state with every moment.
+ */
+public final class PegLayout {
+  /** Working lengths of a pole, metres (common practice); beyond it, tens of metres. */
+  private static final double[] LENGTHS = {
+    5, 6.5, 8, 9.5, 11, 11.5, 13, 14.5, 16, 20, 30, 40, 50, 60, 70, 80, 90, 100, 120, 150, 200
+  };
+
+  final Session session;
+  final FigureStyle style;
+  final Words words;
+  final double width;
+  final double height;
+  private final Point2D angler;
+  private final double pixelsPerMetre;
+  private final double bankTop;
+
+  PegLayout(Session session, FigureStyle style, double width, double height) {
+    this.session = session;
+    this.style = style;
+    this.words = new Words(session, style.units());
+    this.width = width;
+    this.height = height;
+    double scale = style.textScale();
+    double rows = unplaced().isEmpty() ? 1 : 2;
+    this.bankTop = height - (rows * 16 * scale + 22);
+    this.angler = new Point2D.Double(width / 2, bankTop + 8);
+    this.pixelsPerMetre = fit(scale);
+  }
+
+  private double fit(double scale) {
+    double top = 22 * scale;
+    double side = 40 * scale;
+    double fit = Double.MAX_VALUE;
+    List<double[]> far = new ArrayList<>();
+    for (Line line : session.lines()) {
+      Double distance = line.place().distanceM();
+      if (distance != null) {
+        far.add(new double[] {distance, bearing(line)});
+      }
+    }
+    for (Peg.Feature feature : session.occasion().peg().features()) {
+      far.add(new double[] {feature.distanceM(), feature.bearingDegrees()});
+    }
+    far.add(new double[] {6, 0});
+    for (double[] place : far) {
+      double out = place[0] * Math.cos(Math.toRadians(place[1]));
+      double across = Math.abs(place[0] * Math.sin(Math.toRadians(place[1])));
+      fit = Math.min(fit, (angler.getY() - top) / Math.max(1, out));
+      fit = Math.min(fit, (width / 2 - side) / Math.max(0.5, across));
+    }
+    return Math.max(0.5, fit);
+  }
+
+  static double bearing(Line line) {
+    Double bearing = line.place().bearingDegrees();
+    return bearing == null ? 0 : bearing;
+  }
+
+  List<Line> unplaced() {
+    return session.lines().stream().filter(l -> l.place().distanceM() == null).toList();
+  }
+
+  /** Returns where a spot lies, pixels. */
+  public Point2D pointOf(double distanceM, double bearingDegrees) {
+    double angle = Math.toRadians(bearingDegrees);
+    return new Point2D.Double(
+        angler.getX() + distanceM * Math.sin(angle) * pixelsPerMetre,
+        angler.getY() - distanceM * Math.cos(angle) * pixelsPerMetre);
+  }
+
+  /** Returns where a line lies, pixels, or empty where its place was not logged. */
+  public Optional<Point2D> pointOf(Line line) {
+    Double distance = line.place().distanceM();
+    return distance == null ? Optional.empty() : Optional.of(pointOf(distance, bearing(line)));
+  }
+
+  /** Returns the distance of a point from the angler, metres. */
+  public double distanceAt(double x, double y) {
+    return angler.distance(x, y) / pixelsPerMetre;
+  }
+
+  /** Returns the bearing of a point from straight out, degrees, left negative. */
+  public double bearingAt(double x, double y) {
+    return Math.toDegrees(Math.atan2(x - angler.getX(), angler.getY() - y));
+  }
+
+  /** Returns the scale of the diagram. */
+  public double pixelsPerMetre() {
+    return pixelsPerMetre;
+  }
+
+  Point2D angler() {
+    return angler;
+  }
+
+  double bankTop() {
+    return bankTop;
+  }
+
+  /** Draws what does not change during the match. */
+  public void paintBase(Graphics2D g) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.water(), 0, 0, width, height);
+    paintLengths(pen);
+    paintBank(pen);
+    for (Peg.Feature feature : session.occasion().peg().features()) {
+      paintFeature(pen, feature);
+    }
+    paintAngler(pen);
+  }
+
+  /** Draws a moment over the base: what was fished, fed and caught by then, wind and sun. */
+  public void paintState(Graphics2D g, ReplayFrame frame) {
+    Pen pen = new Pen(g, style);
+    PegWeather weather = new PegWeather(this, frame);
+    weather.paint(pen);
+    new PegState(this, frame, pen, weather).paint();
+  }
+
+  private void paintBank(Pen pen) {
+    Path2D bank = new Path2D.Double();
+    bank.moveTo(0, bankTop + 3);
+    bank.curveTo(width * 0.3, bankTop - 3, width * 0.7, bankTop - 3, width, bankTop + 3);
+    bank.lineTo(width, height);
+    bank.lineTo(0, height);
+    bank.closePath();
+    pen.fill(pen.theme.bank(), bank);
+    pen.stroke(Theme.mix(pen.theme.secondInk(), 0.5, pen.theme.bank()), 1, new float[0], bank);
+  }
+
+  private void paintAngler(Pen pen) {
+    double x = angler.getX();
+    double y = angler.getY();
+    pen.fill(pen.theme.ink(), new Rectangle2D.Double(x - 10, y - 5, 20, 12));
+    String number = session.occasion().peg().number();
+    pen.text(
+        number == null ? "you" : "peg " + number,
+        x,
+        y + 10 + pen.smallRow() * 0.8,
+        pen.small,
+        pen.theme.ink(),
+        Pen.Align.MIDDLE);
+    List<Line> unplaced = unplaced();
+    if (!unplaced.isEmpty()) {
+      String names = String.join(", ", unplaced.stream().map(Line::name).toList());
+      pen.text(
+          Pen.shortened(pen.small, width - 20, "place not logged: " + names),
+          10,
+          height - 6,
+          pen.small,
+          pen.theme.ink());
+    }
+  }
+
+  private void paintLengths(Pen pen) {
+    double labelBearing = freeBearing();
+    double lastLabel = 0;
+    double reach = reachM();
+    Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
+    for (double length : LENGTHS) {
+      double radius = length * pixelsPerMetre;
+      if (length > reach + 0.01 || radius - lastLabel < 15 * style.textScale()) {
+        continue;
+      }
+      Path2D arc = arc(radius);
+      pen.stroke(rule, 1, new float[0], arc);
+      Point2D at = pointOf(length, labelBearing);
+      String label = words.units().distance(length);
+      double half = Type.width(pen.small, label) / 2 + 3;
+      if (at.getX() > half && at.getX() < width - half && at.getY() > 12) {
+        pen.fill(pen.theme.water(), at.getX() - half, at.getY() - 7, 2 * half, 14);
+        pen.text(
+            label,
+            at.getX(),
+            at.getY() + Type.ascent(pen.small) * 0.46,
+            pen.small,
+            pen.theme.secondInk(),
+            Pen.Align.MIDDLE);
+      }
+      lastLabel = radius;
+    }
+  }
+
+  /** Returns how far out the page's top lies, metres. */
+  private double reachM() {
+    return angler.getY() / pixelsPerMetre;
+  }
+
+  /** Half a circle round the angler, the parts inside the picture. */
+  private Path2D arc(double radius) {
+    Path2D path = new Path2D.Double();
+    boolean drawing = false;
+    for (int degrees = -90; degrees <= 90; degrees++) {
+      double angle = Math.toRadians(degrees);
+      double x = angler.getX() + radius * Math.sin(angle);
+      double y = angler.getY() - radius * Math.cos(angle);
+      boolean inside = x >= 0 && x <= width && y >= 0;
+      if (inside && drawing) {
+        path.lineTo(x, y);
+      } else if (inside) {
+        path.moveTo(x, y);
+      }
+      drawing = inside;
+    }
+    return path;
+  }
+
+  /** Returns the bearing farthest from every line, for the labels of lengths. */
+  private double freeBearing() {
+    double best = 40;
+    double most = -1;
+    for (double bearing : new double[] {28, -28, 40, -40, 15, -15, 52, -52}) {
+      double nearest = 180;
+      for (Line line : session.lines()) {
+        nearest = Math.min(nearest, Math.abs(bearing(line) - bearing));
+      }
+      if (nearest > most) {
+        most = nearest;
+        best = bearing;
+      }
+    }
+    return best;
+  }
+
+  private void paintFeature(Pen pen, Peg.Feature feature) {
+    Point2D at = pointOf(feature.distanceM(), feature.bearingDegrees());
+    Double across = feature.widthM();
+    double half = Math.max(5, (across == null ? 1 : across) * pixelsPerMetre / 2);
+    Ellipse2D shape =
+        new Ellipse2D.Double(at.getX() - half, at.getY() - half * 0.45, 2 * half, half * 0.9);
+    pen.fill(Theme.mix(pen.theme.bank(), 0.8, pen.theme.water()), shape);
+    pen.stroke(pen.theme.secondInk(), 1, new float[] {3, 2}, shape);
+    double textHalf = Type.width(pen.small, feature.name()) / 2;
+    double x = Math.max(textHalf + 4, Math.min(width - textHalf - 4, at.getX()));
+    pen.text(
+        feature.name(),
+        x,
+        Math.min(bankTop - 4, at.getY() + half * 0.45 + pen.smallRow() * 0.85),
+        pen.small,
+        pen.theme.secondInk(),
+        Pen.Align.MIDDLE);
+  }
+
+  /**
+   * Returns what lies at a point, with its values at the frame's moment.
+   *
+   * @param x pixels
+   * @param y pixels
+   */
+  public Optional<Hit> at(double x, double y, ReplayFrame frame) {
+    Line nearest = null;
+    double least = 22;
+    for (Line line : session.lines()) {
+      Point2D at = pointOf(line).orElse(null);
+      if (at != null && at.distance(x, y) < least) {
+        least = at.distance(x, y);
+        nearest = line;
+      }
+    }
+    return Optional.ofNullable(nearest).map(line -> hit(line, frame));
+  }
+
+  private Hit hit(Line line, ReplayFrame frame) {
+    List<String> rows = new ArrayList<>();
+    ReplayFrame.LineState state = frame.line(line.id()).orElse(null);
+    if (state != null) {
+      rows.add(
+          Words.fish(state.fish())
+              + (state.weightG() > 0 ? ", " + words.weight(state.weightG()) : "")
+              + " so far");
+      rows.add(ago("fed", state.lastFed(), frame.at(), "not fed"));
+      rows.add(ago("last bite", state.lastBite(), frame.at(), "no bite yet"));
+    }
+    return new Hit(Hit.Kind.LINE, line.id(), line.id(), frame.at(), words.line(line), rows);
+  }
+
+  static String ago(String what, @Nullable Long when, long now, String never) {
+    if (when == null) {
+      return never;
+    }
+    long minutes = (now - when) / 60_000;
+    return minutes < 1 ? what + " just now" : what + " " + minutes + " min ago";
+  }
+}

@@ -1,0 +1,221 @@
+package org.fadeline.figure;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.fadeline.model.Line;
+import org.fadeline.replay.ReplayFrame;
+import org.jspecify.annotations.Nullable;
+
+/** Draws what a moment adds to the peg diagram: pole or rod, feed, catch, names. */
+final class PegState {
+  /** Longest a pole is fished, metres (published: usable maximum 16 m). */
+  private static final double LONGEST_POLE_M = 16.5;
+
+  private static final Set<String> ROD_KINDS = Set.of("waggler", "feeder", "bomb");
+
+  private final PegLayout layout;
+  private final ReplayFrame frame;
+  private final Pen pen;
+  private final PegWeather weather;
+  private final List<Rectangle2D> taken = new ArrayList<>();
+
+  PegState(PegLayout layout, ReplayFrame frame, Pen pen, PegWeather weather) {
+    this.layout = layout;
+    this.frame = frame;
+    this.pen = pen;
+    this.weather = weather;
+  }
+
+  static boolean isPoleLine(Line line) {
+    Double distance = line.place().distanceM();
+    String kind = line.kind() == null ? "" : line.kind().toLowerCase(Locale.ROOT);
+    return distance != null && distance <= LONGEST_POLE_M && !ROD_KINDS.contains(kind);
+  }
+
+  void paint() {
+    List<Line> lines = layout.session.lines();
+    for (Line line : lines) {
+      layout.pointOf(line).ifPresent(at -> paintFeed(line, at));
+    }
+    for (Line line : lines) {
+      if (line.id().equals(frame.fishing())) {
+        layout.pointOf(line).ifPresent(at -> paintTackle(line, at));
+      }
+    }
+    taken.add(weather.area());
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      int index = i;
+      layout.pointOf(line).ifPresent(at -> paintCatch(line, index, at));
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      int index = i;
+      layout.pointOf(line).ifPresent(at -> paintName(line, index, at));
+    }
+  }
+
+  private ReplayFrame.@Nullable LineState state(Line line) {
+    return frame.line(line.id()).orElse(null);
+  }
+
+  private double radius(Line line) {
+    ReplayFrame.LineState state = state(line);
+    if (state == null || state.fish() == 0) {
+      return 6.5;
+    }
+    double number = Type.width(pen.smallStrong, Integer.toString(state.fish())) / 2 + 5;
+    return Math.max(number, Math.min(24, 8 + 2.2 * Math.sqrt(state.weightG() / 1000)));
+  }
+
+  /** Rings that fade with the minutes since the feed: half gone in a quarter of an hour. */
+  private void paintFeed(Line line, Point2D at) {
+    ReplayFrame.LineState state = state(line);
+    if (state == null || state.lastFed() == null) {
+      return;
+    }
+    double minutes = (frame.at() - state.lastFed()) / 60_000.0;
+    double fresh = Math.pow(0.5, minutes / 15);
+    Color hue = pen.theme.line(layout.session.lines().indexOf(line));
+    double radius = radius(line);
+    pen.disc(Pen.alpha(hue, 0.30 * fresh), at.getX(), at.getY(), radius + 13);
+    pen.disc(Pen.alpha(hue, 0.35 * fresh), at.getX(), at.getY(), radius + 7);
+  }
+
+  private void paintTackle(Line line, Point2D at) {
+    Point2D hands = layout.angler();
+    Color ink = pen.theme.ink();
+    if (isPoleLine(line)) {
+      weather
+          .shadowOffset()
+          .ifPresent(
+              offset -> {
+                double scale = layout.pixelsPerMetre();
+                // The hands' end is about half as high as the tip.
+                Line2D shadow =
+                    new Line2D.Double(
+                        hands.getX() + offset[0] * scale / 2,
+                        hands.getY() - offset[1] * scale / 2,
+                        at.getX() + offset[0] * scale,
+                        at.getY() - offset[1] * scale);
+                pen.g.setColor(Pen.alpha(ink, 0.22));
+                pen.g.setStroke(new BasicStroke(5, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                pen.g.draw(shadow);
+              });
+      pen.line(ink, 2.6, hands.getX(), hands.getY(), at.getX(), at.getY());
+      return;
+    }
+    double length = 3.6 * layout.pixelsPerMetre();
+    double whole = Math.max(1, hands.distance(at));
+    double share = Math.min(0.6, length / whole);
+    double tipX = hands.getX() + (at.getX() - hands.getX()) * share;
+    double tipY = hands.getY() + (at.getY() - hands.getY()) * share;
+    pen.line(ink, 2.6, hands.getX(), hands.getY(), tipX, tipY);
+    pen.line(ink, 1, tipX, tipY, at.getX(), at.getY());
+  }
+
+  private void paintCatch(Line line, int index, Point2D at) {
+    Color hue = pen.theme.line(index);
+    double radius = radius(line);
+    double x = at.getX();
+    double y = at.getY();
+    boolean fished = line.id().equals(frame.fishing());
+    ReplayFrame.LineState state = state(line);
+    pen.disc(pen.theme.water(), x, y, radius + 2);
+    if (state == null || state.fish() == 0) {
+      pen.disc(pen.theme.panel(), x, y, radius);
+      pen.ring(hue, x, y, radius - 1, 2.6);
+    } else {
+      pen.disc(hue, x, y, radius);
+      pen.text(
+          Integer.toString(state.fish()),
+          x,
+          y + Type.ascent(pen.smallStrong) * 0.46,
+          pen.smallStrong,
+          pen.theme.on(hue),
+          Pen.Align.MIDDLE);
+    }
+    if (fished) {
+      pen.ring(hue, x, y, radius + 4, 2);
+    }
+    taken.add(
+        new Rectangle2D.Double(x - radius - 4, y - radius - 4, 2 * radius + 8, 2 * radius + 8));
+  }
+
+  private void paintName(Line line, int index, Point2D at) {
+    ReplayFrame.LineState state = state(line);
+    String under =
+        state == null ? "" : PegLayout.ago("fed", state.lastFed(), frame.at(), "not fed");
+    boolean fished = line.id().equals(frame.fishing());
+    Font font = fished ? pen.strong : pen.body;
+    double badge = pen.smallStrong.getSize2D() * 1.45 + 5;
+    double width = badge + Math.max(Type.width(font, line.name()), Type.width(pen.small, under));
+    double height = pen.bodyRow() + pen.smallRow();
+    Rectangle2D place = place(at, radius(line) + 7, width, height);
+    if (place == null) {
+      height = pen.bodyRow();
+      width = badge + Type.width(font, line.name());
+      place = place(at, radius(line) + 7, width, height);
+      under = "";
+    }
+    if (place == null) {
+      return;
+    }
+    taken.add(place);
+    double row = place.getY() + pen.bodyRow() / 2;
+    pen.fill(
+        Pen.alpha(pen.theme.water(), 0.8),
+        place.getX() - 2,
+        place.getY(),
+        place.getWidth() + 4,
+        place.getHeight());
+    pen.badge(index, place.getX(), row);
+    pen.text(
+        line.name(), place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
+    pen.text(
+        under,
+        place.getX() + badge,
+        place.getY() + pen.bodyRow() + Type.ascent(pen.small),
+        pen.small,
+        pen.theme.secondInk());
+  }
+
+  /** Returns a free place beside a spot, or null where there is none. */
+  private @Nullable Rectangle2D place(Point2D at, double gap, double width, double height) {
+    double x = at.getX();
+    double y = at.getY();
+    boolean rightFirst = x >= layout.width / 2;
+    double right = x + gap;
+    double left = x - gap - width;
+    double[][] corners = {
+      {rightFirst ? right : left, y - height / 2},
+      {rightFirst ? left : right, y - height / 2},
+      {x - width / 2, y - gap - height},
+      {x - width / 2, y + gap},
+      {right, y - height},
+      {left, y - height},
+      {right, y},
+      {left, y},
+    };
+    for (double[] corner : corners) {
+      Rectangle2D box = new Rectangle2D.Double(corner[0], corner[1], width, height);
+      boolean inside =
+          box.getX() >= 4
+              && box.getMaxX() <= layout.width - 4
+              && box.getY() >= 4
+              && box.getMaxY() <= layout.bankTop() + 2;
+      if (inside && taken.stream().noneMatch(t -> t.intersects(box))) {
+        return box;
+      }
+    }
+    return null;
+  }
+}

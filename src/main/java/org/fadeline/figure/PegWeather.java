@@ -1,0 +1,218 @@
+package org.fadeline.figure;
+
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.fadeline.model.Venue;
+import org.fadeline.model.WeatherNote;
+import org.fadeline.replay.ReplayFrame;
+import org.jspecify.annotations.Nullable;
+
+/** North, wind and sun of a moment, as far as the record says where the peg faces and lies. */
+final class PegWeather {
+  /** Height of a pole's tip above the water while fishing, metres (common practice). */
+  static final double TIP_HEIGHT_M = 2;
+
+  private static final String[] FORCES = {
+    "calm",
+    "light air",
+    "light breeze",
+    "gentle breeze",
+    "moderate breeze",
+    "fresh breeze",
+    "strong breeze",
+    "near gale",
+    "gale"
+  };
+  private static final String[] WINDS = {
+    "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW",
+    "NNW"
+  };
+
+  private final PegLayout layout;
+  private final ReplayFrame frame;
+
+  PegWeather(PegLayout layout, ReplayFrame frame) {
+    this.layout = layout;
+    this.frame = frame;
+  }
+
+  /** Returns the space that rose and words take. */
+  Rectangle2D area() {
+    double scale = layout.style.textScale();
+    double rows = rows().size() * 15 * scale;
+    boolean rose = facing() != null;
+    double width = rose ? 58 : 10;
+    for (String row : rows()) {
+      width = Math.max(width, (rose ? 66 : 12) + Type.width(Type.regular(11 * scale), row));
+    }
+    return new Rectangle2D.Double(0, 0, width, Math.max(rose ? 64 : 0, rows + 16));
+  }
+
+  private @Nullable Double facing() {
+    return layout.session.occasion().peg().facingDegrees();
+  }
+
+  /** Returns the last weather note by the moment, part by part. */
+  private Optional<WeatherNote.Wind> wind() {
+    WeatherNote.Wind wind = null;
+    for (WeatherNote note : layout.session.occasion().weather()) {
+      if (note.at() <= frame.at() && note.wind() != null) {
+        wind = note.wind();
+      }
+    }
+    return Optional.ofNullable(wind);
+  }
+
+  private @Nullable Double temperature(boolean water) {
+    Double found = null;
+    for (WeatherNote note : layout.session.occasion().weather()) {
+      Double value = water ? note.waterC() : note.airC();
+      if (note.at() <= frame.at() && value != null) {
+        found = value;
+      }
+    }
+    return found;
+  }
+
+  Optional<SunPosition> sun() {
+    Venue venue = layout.session.occasion().venue();
+    Double latitude = venue.latitude();
+    Double longitude = venue.longitude();
+    if (latitude == null || longitude == null) {
+      return Optional.empty();
+    }
+    SunPosition sun = SunPosition.at(layout.session.clock(frame.at()), latitude, longitude);
+    return sun.elevationDegrees() > 0 ? Optional.of(sun) : Optional.empty();
+  }
+
+  /**
+   * Returns where the shadow of the pole's tip falls, seen from below the tip: metres right and
+   * metres out; empty where sun or facing is not known or the sun is low.
+   */
+  Optional<double[]> shadowOffset() {
+    Double facing = facing();
+    SunPosition sun = sun().orElse(null);
+    if (facing == null || sun == null || sun.elevationDegrees() < 5) {
+      return Optional.empty();
+    }
+    double length = sun.shadowM(TIP_HEIGHT_M);
+    double direction = Math.toRadians(sun.azimuthDegrees() + 180 - facing);
+    return Optional.of(new double[] {length * Math.sin(direction), length * Math.cos(direction)});
+  }
+
+  private List<String> rows() {
+    List<String> rows = new ArrayList<>();
+    wind()
+        .ifPresent(
+            wind -> {
+              Integer force = wind.force();
+              rows.add(
+                  (force == null ? "wind" : FORCES[Math.min(force, FORCES.length - 1)])
+                      + " from "
+                      + compass(wind.fromDegrees()));
+            });
+    Double air = temperature(false);
+    Double water = temperature(true);
+    if (air != null || water != null) {
+      rows.add(
+          (air == null ? "" : Words.number(air) + " °C")
+              + (air != null && water != null ? ", " : "")
+              + (water == null ? "" : "water " + Words.number(water) + " °C"));
+    }
+    sun().ifPresent(sun -> rows.add(sunRow(sun)));
+    return rows;
+  }
+
+  private String sunRow(SunPosition sun) {
+    String row = String.format(Locale.ROOT, "sun %.0f° up", sun.elevationDegrees());
+    return layout
+        .session
+        .line(frame.fishing() == null ? "" : frame.fishing())
+        .filter(PegState::isPoleLine)
+        .flatMap(line -> shadowOffset().map(offset -> row + ", " + shadowWords(offset, line)))
+        .orElse(row);
+  }
+
+  private String shadowWords(double[] offset, org.fadeline.model.Line line) {
+    double bearing = Math.toRadians(PegLayout.bearing(line));
+    double across = offset[0] * Math.cos(bearing) - offset[1] * Math.sin(bearing);
+    if (Math.abs(across) < 0.15) {
+      return "pole's shadow along the pole";
+    }
+    return "pole's shadow "
+        + layout.words.units().distance(Math.abs(across))
+        + (across < 0 ? " left" : " right");
+  }
+
+  static String compass(double degrees) {
+    return WINDS[(int) Math.floorMod(Math.round(degrees / 22.5), 16L)];
+  }
+
+  void paint(Pen pen) {
+    Double facing = facing();
+    double x = 12;
+    if (facing != null) {
+      paintRose(pen, 36, 36, facing);
+      x = 66;
+    }
+    double y = 12 + Type.ascent(pen.small);
+    for (String row : rows()) {
+      pen.text(row, x, y, pen.small, pen.theme.ink());
+      y += 15 * layout.style.textScale();
+    }
+  }
+
+  private void paintRose(Pen pen, double x, double y, double facing) {
+    double radius = 22;
+    pen.disc(pen.theme.panel(), x, y, radius);
+    pen.ring(Theme.mix(pen.theme.secondInk(), 0.6, pen.theme.water()), x, y, radius, 1);
+    double north = Math.toRadians(-facing);
+    double nx = x + Math.sin(north) * (radius - 9);
+    double ny = y - Math.cos(north) * (radius - 9);
+    pen.line(
+        pen.theme.ink(),
+        1.6,
+        x + Math.sin(north) * radius,
+        y - Math.cos(north) * radius,
+        x + Math.sin(north) * (radius + 6),
+        y - Math.cos(north) * (radius + 6));
+    pen.text(
+        "N",
+        nx,
+        ny + Type.ascent(Type.semiBold(10)) / 2,
+        Type.semiBold(10),
+        pen.theme.ink(),
+        Pen.Align.MIDDLE);
+    wind()
+        .ifPresent(
+            wind -> {
+              double to = Math.toRadians(wind.fromDegrees() + 180 - facing);
+              arrow(pen, x, y, to, radius - 7);
+            });
+    sun()
+        .ifPresent(
+            sun -> {
+              double at = Math.toRadians(sun.azimuthDegrees() - facing);
+              double sx = x + Math.sin(at) * radius;
+              double sy = y - Math.cos(at) * radius;
+              pen.disc(pen.theme.line(1), sx, sy, 4.5);
+              pen.ring(pen.theme.panel(), sx, sy, 5, 1.2);
+            });
+  }
+
+  private static void arrow(Pen pen, double x, double y, double to, double length) {
+    double dx = Math.sin(to);
+    double dy = -Math.cos(to);
+    Path2D path = new Path2D.Double();
+    path.moveTo(x - dx * length, y - dy * length);
+    path.lineTo(x + dx * length, y + dy * length);
+    path.moveTo(x + dx * length - dx * 6 - dy * 4, y + dy * length - dy * 6 + dx * 4);
+    path.lineTo(x + dx * length, y + dy * length);
+    path.lineTo(x + dx * length - dx * 6 + dy * 4, y + dy * length - dy * 6 - dx * 4);
+    pen.stroke(pen.theme.accent(), 1.8, new float[0], path);
+  }
+}
