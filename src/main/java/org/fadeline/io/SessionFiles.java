@@ -9,7 +9,8 @@ public final class SessionFiles {
 
   /**
    * Reads a session: {@code .csv} as event CSV, {@code .json} (so {@code .session.json} too) as
-   * session JSON. The whole file is looked at before anything is returned.
+   * session JSON, {@code .vtt} and {@code .srt} as captions, whose events are proposals. The whole
+   * file is looked at before anything is returned.
    */
   public static ReadResult read(Path path, ReadOptions options) {
     String name = FileText.nameOf(path).toLowerCase(Locale.ROOT);
@@ -19,10 +20,13 @@ public final class SessionFiles {
     if (name.endsWith(".json")) {
       return SessionReader.read(path, options);
     }
+    if (CaptionReader.isCaptions(path)) {
+      return CaptionSessions.read(path, options);
+    }
     return ReadResult.refused(
         Problem.ofFile(
             FileText.nameOf(path),
             "the ending of the name tells no kind of session",
-            "choose a file that ends in .session.json or .csv"));
+            "choose a file that ends in .session.json, .csv, .vtt or .srt"));
   }
 }
