@@ -1,9 +1,8 @@
 package org.fadeline;
 
-import java.nio.file.Path;
-import java.util.Optional;
 import org.fadeline.cli.Console;
 import org.fadeline.cli.Fadeline;
+import org.fadeline.ui.WorkbenchLauncher;
 
 /** Starts Fadeline: the workbench where there is a display, the command line otherwise. */
 public final class Main {
@@ -13,10 +12,6 @@ public final class Main {
   public static void main(String[] args) {
     // Figures are measured and drawn with AWT, which must not look for a display of its own.
     System.setProperty("java.awt.headless", "true");
-    System.exit(Fadeline.run(Console.ofProcess(), Main::window, args));
-  }
-
-  private static void window(Optional<Path> session) {
-    throw new UnsupportedOperationException("no window yet for " + session);
+    System.exit(Fadeline.run(Console.ofProcess(), WorkbenchLauncher::launch, args));
   }
 }

@@ -2,17 +2,21 @@ package org.fadeline.ui.state;
 
 import java.util.Set;
 import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.model.Units;
 
 /**
  * What is chosen about how a session is looked at.
  *
  * @param hindsight whether what came after the playhead is shown; otherwise nothing of it is
  * @param settings what the review rests on
+ * @param units in which the review words its findings
  * @param hiddenLines ids of lines not shown on the timeline
  */
-public record Choices(boolean hindsight, ReviewSettings settings, Set<String> hiddenLines) {
+public record Choices(
+    boolean hindsight, ReviewSettings settings, Units units, Set<String> hiddenLines) {
   /** As known then, default settings, every line shown. */
-  public static final Choices DEFAULT = new Choices(false, ReviewSettings.DEFAULT, Set.of());
+  public static final Choices DEFAULT =
+      new Choices(false, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES, Set.of());
 
   /** Copies the set. */
   public Choices {
@@ -21,16 +25,21 @@ public record Choices(boolean hindsight, ReviewSettings settings, Set<String> hi
 
   /** Returns these choices with the other knowledge. */
   public Choices withHindsight(boolean newHindsight) {
-    return new Choices(newHindsight, settings, hiddenLines);
+    return new Choices(newHindsight, settings, units, hiddenLines);
   }
 
   /** Returns these choices with other settings. */
   public Choices withSettings(ReviewSettings newSettings) {
-    return new Choices(hindsight, newSettings, hiddenLines);
+    return new Choices(hindsight, newSettings, units, hiddenLines);
+  }
+
+  /** Returns these choices in other units. */
+  public Choices withUnits(Units newUnits) {
+    return new Choices(hindsight, settings, newUnits, hiddenLines);
   }
 
   /** Returns these choices with other lines hidden. */
   public Choices withHiddenLines(Set<String> newHidden) {
-    return new Choices(hindsight, settings, newHidden);
+    return new Choices(hindsight, settings, units, newHidden);
   }
 }

@@ -2,6 +2,7 @@ package org.fadeline.ui.state;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,12 @@ public interface Desk {
 
     /** Returns what was wrong with the file and how it was taken. */
     List<Activity.Problem> problems();
+
+    /**
+     * Keeps one step, undo and redo included, in the order given. Returns at once; what goes wrong
+     * is told later through the state.
+     */
+    void keep(Edit step);
 
     @Override
     void close();

@@ -7,7 +7,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
+import org.fadeline.model.Units;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,7 @@ public final class Workbench implements AutoCloseable {
   private final Runnable threadCheck;
   private final Transport transport = new Transport(this);
   private final Picking picking = new Picking(this);
+  private final Editing editing = new Editing(this);
   private Desk.@Nullable Held record;
 
   /**
@@ -46,11 +49,13 @@ public final class Workbench implements AutoCloseable {
     this.threadCheck = threadCheck;
   }
 
-  /** Works out a review: a function of the session and the settings alone. */
+  /**
+   * Works out a review: a function of the session, the settings and the units of its words alone.
+   */
   @FunctionalInterface
   public interface ReviewWork {
     /** Returns the review of a session. */
-    Review review(Session session, ReviewSettings settings);
+    Review review(Session session, ReviewSettings settings, Units units);
   }
 
   /** Returns the state as a property that only commands change. */
@@ -76,6 +81,27 @@ public final class Workbench implements AutoCloseable {
   /** Returns the commands that pick events and set the second cursor. */
   public Picking picking() {
     return picking;
+  }
+
+  /** Returns the commands that change the record. */
+  public Editing editing() {
+    return editing;
+  }
+
+  /** Puts another state of the record in the place of the one in hand; the playhead stays. */
+  void replace(OpenSession before, Session after, OpenSession.History history) {
+    OpenSession open = OpenSession.of(after, before.source(), history);
+    change(s -> s.withOpen(open, s.review(), s.playhead().within(open.range())));
+    review();
+  }
+
+  /** Has a step kept, and tells what was done. */
+  void keep(Edit step, String message) {
+    Desk.Held held = record;
+    if (held != null) {
+      held.keep(step);
+    }
+    tell(message);
   }
 
   void change(UnaryOperator<WorkbenchState> step) {
@@ -118,6 +144,7 @@ public final class Workbench implements AutoCloseable {
                 problems);
     Desk.Held old = record;
     record = opened;
+    editing.forget();
     change(
         s ->
             s.withOpen(open, ReviewStatus.FIRST_PENDING, Playhead.startOf(open.range()))
@@ -165,6 +192,7 @@ public final class Workbench implements AutoCloseable {
     change(s -> WorkbenchState.EMPTY.withChoices(s.choices()));
     Desk.Held old = record;
     record = null;
+    editing.forget();
     if (old != null) {
       old.close();
     }
@@ -179,6 +207,14 @@ public final class Workbench implements AutoCloseable {
   public void settings(ReviewSettings settings) {
     if (!state().choices().settings().equals(settings)) {
       change(s -> s.withChoices(s.choices().withSettings(settings)));
+      review();
+    }
+  }
+
+  /** Words the review in other units. */
+  public void units(Units units) {
+    if (!state().choices().units().equals(units)) {
+      change(s -> s.withChoices(s.choices().withUnits(units)));
       review();
     }
   }
@@ -199,11 +235,12 @@ public final class Workbench implements AutoCloseable {
       return;
     }
     ReviewSettings settings = state().choices().settings();
+    Units units = state().choices().units();
     change(s -> s.withReview(new ReviewStatus(s.review().latest(), true, null)));
     tasks.submit(
         REVIEWING,
         "Reviewing the match",
-        progress -> reviewWork.review(open.session(), settings),
+        progress -> reviewWork.review(open.session(), settings, units),
         new TaskService.Answer<>(
             review -> change(s -> s.withReview(new ReviewStatus(review, false, null))),
             failure ->

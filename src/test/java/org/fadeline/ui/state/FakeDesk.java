@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
 
 /** Sessions by file name, without files. */
@@ -12,6 +13,9 @@ public final class FakeDesk implements Desk {
 
   /** Files already closed, by name. */
   public final List<String> closed = new java.util.ArrayList<>();
+
+  /** Names of the steps kept, in order. */
+  public final List<String> kept = new java.util.ArrayList<>();
 
   /** Puts a session on the desk. */
   public FakeDesk with(String name, Session session) {
@@ -53,6 +57,11 @@ public final class FakeDesk implements Desk {
       @Override
       public List<Activity.Problem> problems() {
         return List.of();
+      }
+
+      @Override
+      public void keep(Edit step) {
+        kept.add(step.name());
       }
 
       @Override

@@ -22,6 +22,7 @@ import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
+import org.fadeline.model.Units;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.HandMade;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,7 +39,7 @@ class WorkbenchTest {
     return HandMade.of(HandMade.session().events().subList(0, 5));
   }
 
-  private Review review(Session session, ReviewSettings settings) {
+  private Review review(Session session, ReviewSettings settings, Units units) {
     reviewed.add(settings);
     List<TurningPoint> points =
         List.of(

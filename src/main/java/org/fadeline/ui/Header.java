@@ -1,0 +1,91 @@
+package org.fadeline.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.OverrunStyle;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import org.fadeline.ui.control.Icon;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** The top of the window: name, tabs of the screens, the match in hand, the menu. */
+final class Header {
+  private final HBox view = new HBox(14);
+  private final List<ToggleButton> tabs = new ArrayList<>();
+  private final List<Screen> screens;
+  private final Label title = new Label();
+  private final Label day = new Label();
+
+  Header(
+      Workbench bench, List<Screen> screens, WindowCommands commands, PreferenceStore preferences) {
+    this.screens = screens;
+    Label name = new Label("Fadeline");
+    name.getStyleClass().add("wordmark");
+    name.setMinWidth(Region.USE_PREF_SIZE);
+    HBox nav = new HBox();
+    nav.getStyleClass().add("nav");
+    nav.setAlignment(Pos.CENTER_LEFT);
+    ToggleGroup group = new ToggleGroup();
+    for (int i = 0; i < screens.size(); i++) {
+      ToggleButton tab = new ToggleButton(screens.get(i).title());
+      tab.setToggleGroup(group);
+      tab.setMinWidth(Region.USE_PREF_SIZE);
+      int index = i;
+      tab.setOnAction(
+          e -> {
+            tab.setSelected(true);
+            commands.showScreen(index);
+          });
+      tabs.add(tab);
+      nav.getChildren().add(tab);
+    }
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    title.getStyleClass().add("strong");
+    title.setTextOverrun(OverrunStyle.ELLIPSIS);
+    day.getStyleClass().add("quiet");
+    MenuButton menu = Icon.MENU.on(new MenuButton(), "Menu", "F10");
+    new WindowMenu(bench, commands, preferences).fill(menu);
+    view.getChildren().addAll(name, nav, space, title, day, menu);
+    view.setAlignment(Pos.CENTER_LEFT);
+    view.getStyleClass().add("header");
+    Watch.part(bench.stateProperty(), s -> s.open(), this::show);
+    commands.onMenu(menu::show);
+  }
+
+  HBox view() {
+    return view;
+  }
+
+  void mark(Screen screen) {
+    tabs.get(screens.indexOf(screen)).setSelected(true);
+  }
+
+  /** Returns what to call a session. */
+  static String title(OpenSession open) {
+    String title = open.session().occasion().title();
+    return title.isBlank() ? open.source().name() : title;
+  }
+
+  private void show(@Nullable OpenSession open) {
+    title.setText(
+        open == null ? "" : title(open) + (open.history().unsaved() ? " · not saved" : ""));
+    day.setText(
+        open == null
+            ? ""
+            : Say.day(open.session().occasion().date())
+                + (open.source().readOnly() == null ? "" : " · read-only"));
+  }
+}

@@ -1,0 +1,281 @@
+package org.fadeline.ui;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.input.Dragboard;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.KeyDesk;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Preferences.Bounds;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** The window: header with the screens' tabs, the screen shown, and what lies over it. */
+public final class MainWindow {
+  private static final String SHEET =
+      Objects.requireNonNull(MainWindow.class.getResource("fadeline.css")).toExternalForm();
+
+  private final Stage stage;
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final List<org.fadeline.ui.control.Screen> screens;
+  private final BorderPane frame = new BorderPane();
+  private final StackPane root = new StackPane(frame);
+  private final Scene scene = new Scene(root);
+  private final KeysSheet keysSheet = new KeysSheet();
+  private final StartScreen start;
+  private final KeyDesk keys;
+  private final Header header;
+  private org.fadeline.ui.control.@Nullable Screen shown;
+
+  /**
+   * Puts the window together; {@link #show} shows it.
+   *
+   * @param screens in the order of their tabs
+   */
+  public MainWindow(
+      Stage stage,
+      Workbench bench,
+      PreferenceStore preferences,
+      List<org.fadeline.ui.control.Screen> screens) {
+    this.stage = stage;
+    this.bench = bench;
+    this.preferences = preferences;
+    this.screens = List.copyOf(screens);
+    start = new StartScreen(preferences, bench::open, this::choose);
+    WindowCommands commands = new WindowCommands(this, bench, preferences);
+    keys = new KeyDesk(commands.all(), this::isCovered, this::takeFocus);
+    header = new Header(bench, this.screens, commands, preferences);
+    frame.getStyleClass().add("frame");
+    root.getChildren()
+        .addAll(
+            new TroubleSheet(bench).view(), keysSheet.view(), opening(), new News(bench).view());
+    keys.listenTo(scene);
+    scene.getStylesheets().add(SHEET);
+    Watch.part(preferences.property(), Preferences::look, look -> restyle());
+    Watch.part(preferences.property(), Preferences::textPercent, percent -> restyle());
+    Watch.part(preferences.property(), Preferences::units, bench::units);
+    Watch.part(bench.stateProperty(), s -> s.open() != null, this::openOrStart);
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.open() == null ? null : s.open().source().path(),
+        this::remember);
+    acceptDrops();
+    new PlayClock(bench);
+    stage.setScene(scene);
+    stage.setMinWidth(960);
+    stage.setMinHeight(620);
+    Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
+    stage.addEventHandler(WindowEvent.WINDOW_HIDING, e -> rememberBounds());
+  }
+
+  private boolean isCovered() {
+    return keysSheet.isShown() || bench.state().activity().trouble() != null;
+  }
+
+  private void takeFocus() {
+    if (shown != null) {
+      shown.takeFocus();
+    }
+  }
+
+  private String windowTitle(org.fadeline.ui.state.WorkbenchState s) {
+    return s.open() == null ? "Fadeline" : Header.title(s.open()) + " – Fadeline";
+  }
+
+  /** Returns the scene, for tests and pictures. */
+  public Scene scene() {
+    return scene;
+  }
+
+  /** Shows the window where it stood last, on a visible screen. */
+  public void show() {
+    List<Bounds> visible = new ArrayList<>();
+    visible.add(bounds(Screen.getPrimary()));
+    Screen.getScreens().stream().map(MainWindow::bounds).forEach(visible::add);
+    Bounds place = preferences.get().window().onto(visible);
+    stage.setX(place.x());
+    stage.setY(place.y());
+    stage.setWidth(place.width());
+    stage.setHeight(place.height());
+    stage.setMaximized(place.maximised());
+    stage.show();
+    Platform.runLater(() -> start.showSamples(Samples.find()));
+  }
+
+  private static Bounds bounds(Screen screen) {
+    var b = screen.getVisualBounds();
+    return new Bounds(b.getMinX(), b.getMinY(), b.getWidth(), b.getHeight(), false);
+  }
+
+  private void rememberBounds() {
+    Bounds before = preferences.get().window();
+    Bounds now =
+        stage.isMaximized()
+            ? new Bounds(before.x(), before.y(), before.width(), before.height(), true)
+            : new Bounds(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), false);
+    preferences.change(p -> p.withWindow(now));
+  }
+
+  private void restyle() {
+    Preferences now = preferences.get();
+    boolean dark = now.look() != Preferences.Look.LIGHT;
+    Application.setUserAgentStylesheet(
+        dark
+            ? new atlantafx.base.theme.PrimerDark().getUserAgentStylesheet()
+            : new atlantafx.base.theme.PrimerLight().getUserAgentStylesheet());
+    scene.getStylesheets().setAll(ThemeSheet.address(now), SHEET);
+    root.pseudoClassStateChanged(
+        PseudoClass.getPseudoClass("high-contrast"), now.look() == Preferences.Look.HIGH_CONTRAST);
+  }
+
+  private void openOrStart(boolean isOpen) {
+    if (isOpen) {
+      frame.setTop(header.view());
+      show(shown == null ? screens.get(0) : shown);
+    } else {
+      frame.setTop(null);
+      frame.setCenter(start.view());
+      keys.screenCommands(List.of());
+      start.openButton().requestFocus();
+    }
+  }
+
+  /** Shows a screen, where a session is open. */
+  void show(org.fadeline.ui.control.Screen screen) {
+    if (bench.state().open() == null) {
+      return;
+    }
+    if (shown != null && shown != screen) {
+      shown.shown(false);
+    }
+    shown = screen;
+    frame.setCenter(screen.view());
+    keys.screenCommands(screen.commands());
+    header.mark(screen);
+    screen.shown(true);
+    screen.takeFocus();
+  }
+
+  /** Shows the screen with the given place among the tabs, from 0; others do nothing. */
+  public void showScreen(int index) {
+    if (index >= 0 && index < screens.size()) {
+      show(screens.get(index));
+    }
+  }
+
+  /** Shows the screen of a title; an unknown one does nothing. */
+  public void showScreen(String title) {
+    screens.stream().filter(s -> s.title().equals(title)).findFirst().ifPresent(this::show);
+  }
+
+  /** Shows the list of keys, or puts it away. */
+  void keys() {
+    if (keysSheet.isShown()) {
+      keysSheet.hide();
+    } else {
+      keysSheet.show(keys.commands());
+    }
+  }
+
+  /** Lets the user choose a file to open. */
+  void choose() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Open a match");
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new FileChooser.ExtensionFilter("Sessions and event tables", "*.session.json", "*.csv"),
+            new FileChooser.ExtensionFilter("All files", "*"));
+    preferences.get().recent().stream()
+        .map(path -> Path.of(path).getParent())
+        .filter(folder -> folder != null && Files.isDirectory(folder))
+        .findFirst()
+        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
+    File chosen = chooser.showOpenDialog(stage);
+    if (chosen != null) {
+      bench.open(chosen.toPath());
+    }
+  }
+
+  private void remember(@Nullable Path path) {
+    if (path != null) {
+      preferences.change(p -> p.withRecent(path.toAbsolutePath().toString()));
+    }
+  }
+
+  private void acceptDrops() {
+    scene.setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+            frame.getStyleClass().remove("drop-ready");
+            frame.getStyleClass().add("drop-ready");
+          }
+          e.consume();
+        });
+    scene.setOnDragExited(e -> frame.getStyleClass().remove("drop-ready"));
+    scene.setOnDragDropped(
+        e -> {
+          Dragboard board = e.getDragboard();
+          frame.getStyleClass().remove("drop-ready");
+          boolean has = board.hasFiles() && !board.getFiles().isEmpty();
+          if (has) {
+            bench.open(board.getFiles().get(0).toPath());
+          }
+          e.setDropCompleted(has);
+          e.consume();
+        });
+  }
+
+  private Node opening() {
+    Label text = new Label();
+    ProgressIndicator turning = new ProgressIndicator();
+    turning.setMaxSize(28, 28);
+    Button cancel = new Button("Give up");
+    cancel.setOnAction(e -> bench.cancelOpening());
+    VBox box = new VBox(10, turning, text, cancel);
+    box.setAlignment(Pos.CENTER);
+    box.getStyleClass().add("sheet");
+    box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    StackPane veil = new StackPane(box);
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.activity().opening(),
+        name -> {
+          veil.setVisible(name != null);
+          text.setText(name == null ? "" : "Reading " + name);
+          turning.setProgress(name == null ? 0 : -1);
+        });
+    return veil;
+  }
+
+  /** Returns the commands in force now. */
+  public List<Command> commands() {
+    return keys.commands();
+  }
+}

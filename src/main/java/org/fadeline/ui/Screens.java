@@ -1,0 +1,19 @@
+package org.fadeline.ui;
+
+import java.util.List;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.replay.ReplayScreen;
+import org.fadeline.ui.review.ReviewScreen;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+
+/** Every screen of the window, in the order of the tabs. */
+final class Screens {
+  private Screens() {}
+
+  static List<Screen> of(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    return List.of(
+        new ReplayScreen(bench, preferences), new ReviewScreen(bench, preferences, navigation));
+  }
+}

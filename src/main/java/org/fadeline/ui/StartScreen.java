@@ -1,0 +1,160 @@
+package org.fadeline.ui;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Arc;
+import javafx.scene.shape.ArcType;
+import javafx.scene.shape.Rectangle;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.PreferenceStore;
+
+/** What is shown while no session is open: open one, take up a recent one, or try a sample. */
+final class StartScreen {
+  private static final int SHOWN = 6;
+
+  private final StackPane view = new StackPane();
+  private final VBox recent = new VBox(2);
+  private final VBox samples = new VBox(2);
+  private final Button openButton = new Button("Open a match…");
+  private final Consumer<Path> open;
+
+  StartScreen(PreferenceStore preferences, Consumer<Path> open, Runnable choose) {
+    this.open = open;
+    Label name = new Label("Fadeline");
+    name.getStyleClass().add("start-title");
+    Label purpose =
+        new Label(
+            "Replay a match. See what each line was worth by the hour, when it faded, and when that"
+                + " was plain.");
+    purpose.setWrapText(true);
+    openButton.getStyleClass().add("main-button");
+    openButton.setDefaultButton(true);
+    openButton.setOnAction(e -> choose.run());
+    Label drop = new Label("or drop a session or an event CSV on this window");
+    drop.getStyleClass().add("quiet");
+    HBox first = new HBox(12, openButton, drop);
+    first.setAlignment(Pos.CENTER_LEFT);
+    HBox columns = new HBox(28, column("Opened lately", recent), column("Samples", samples));
+    Label caution =
+        new Label(
+            "Carbon poles conduct: keep 30 m from power lines. Your water's rules and the match"
+                + " organiser decide.");
+    caution.getStyleClass().add("quiet");
+    caution.setWrapText(true);
+    VBox card = new VBox(name, purpose, first, columns, caution);
+    card.getStyleClass().add("start-card");
+    card.setMaxHeight(VBox.USE_PREF_SIZE);
+    ScrollPane scroll = new ScrollPane(new StackPane(card));
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
+    view.getStyleClass().add("start");
+    view.getChildren().addAll(new Swim(), scroll);
+    Watch.part(preferences.property(), p -> p.recent(), this::showRecent);
+  }
+
+  StackPane view() {
+    return view;
+  }
+
+  Button openButton() {
+    return openButton;
+  }
+
+  void showSamples(List<Samples.Sample> found) {
+    samples.getChildren().setAll(rows(found));
+  }
+
+  private List<Button> rows(List<Samples.Sample> found) {
+    return found.stream()
+        .limit(SHOWN)
+        .map(sample -> row(sample.title(), sample.path().toString(), sample.path()))
+        .toList();
+  }
+
+  private void showRecent(List<String> paths) {
+    recent
+        .getChildren()
+        .setAll(
+            paths.stream()
+                .map(Path::of)
+                .filter(Files::isRegularFile)
+                .limit(SHOWN)
+                .map(path -> row(SessionPaths.bareName(path), path.toString(), path))
+                .toList());
+    if (recent.getChildren().isEmpty()) {
+      Label none = new Label("Nothing yet");
+      none.getStyleClass().add("quiet");
+      none.setStyle("-fx-padding: 0.4em 0 0.4em 0;");
+      recent.getChildren().add(none);
+    }
+  }
+
+  private Button row(String title, String place, Path path) {
+    Button button = new Button(title);
+    button.getStyleClass().add("row-button");
+    button.setAccessibleHelp(place);
+    button.setTooltip(new javafx.scene.control.Tooltip(place));
+    button.setOnAction(e -> open.accept(path));
+    return button;
+  }
+
+  private static VBox column(String heading, VBox rows) {
+    Label label = new Label(heading);
+    label.getStyleClass().add("strong");
+    label.setStyle("-fx-padding: 0.6em 0 0.2em 0;");
+    VBox column = new VBox(label, rows);
+    HBox.setHgrow(column, Priority.ALWAYS);
+    column.setPrefWidth(300);
+    return column;
+  }
+
+  /** The water as seen from the peg: working lengths, and the bank at the foot. */
+  private static final class Swim extends Pane {
+    private static final double[] LENGTHS = {5, 8, 11, 13, 16, 20, 25, 31, 38, 46};
+    private final Rectangle bank = new Rectangle();
+    private final Arc[] arcs = new Arc[LENGTHS.length];
+
+    Swim() {
+      bank.getStyleClass().add("start-bank");
+      for (int i = 0; i < arcs.length; i++) {
+        arcs[i] = new Arc();
+        arcs[i].setType(ArcType.OPEN);
+        arcs[i].setStartAngle(0);
+        arcs[i].setLength(180);
+        arcs[i].getStyleClass().add("start-arc");
+        getChildren().add(arcs[i]);
+      }
+      getChildren().add(bank);
+      setMouseTransparent(true);
+      setMinSize(0, 0);
+    }
+
+    @Override
+    protected void layoutChildren() {
+      double shore = getHeight() * 0.93;
+      double metre = Math.max(getWidth() / 2, getHeight()) / 40;
+      for (int i = 0; i < arcs.length; i++) {
+        arcs[i].setCenterX(getWidth() / 2);
+        arcs[i].setCenterY(shore + 2 * metre);
+        arcs[i].setRadiusX(LENGTHS[i] * metre);
+        arcs[i].setRadiusY(LENGTHS[i] * metre);
+      }
+      bank.setX(0);
+      bank.setY(shore);
+      bank.setWidth(getWidth());
+      bank.setHeight(getHeight() - shore);
+    }
+  }
+}

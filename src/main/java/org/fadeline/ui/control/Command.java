@@ -1,0 +1,45 @@
+package org.fadeline.ui.control;
+
+import java.util.List;
+import javafx.scene.input.KeyCombination;
+
+/**
+ * Something that can be done, with its keys: one for menu, button and keyboard.
+ *
+ * @param group heading in the list of keys
+ * @param title what it does, in a few words
+ * @param keys its keys; may be empty
+ * @param inFields whether its keys work while text is being typed too
+ * @param action does it
+ */
+public record Command(
+    String group, String title, List<KeyCombination> keys, boolean inFields, Runnable action) {
+  /** Copies the list. */
+  public Command {
+    keys = List.copyOf(keys);
+  }
+
+  /** Makes a command whose keys are left alone while text is being typed. */
+  public static Command of(String group, String title, Runnable action, String... keys) {
+    return new Command(group, title, parse(keys), false, action);
+  }
+
+  /** Makes a command whose keys work everywhere. */
+  public static Command everywhere(String group, String title, Runnable action, String... keys) {
+    return new Command(group, title, parse(keys), true, action);
+  }
+
+  private static List<KeyCombination> parse(String... keys) {
+    return java.util.Arrays.stream(keys).map(KeyCombination::valueOf).toList();
+  }
+
+  /** Returns its keys as the list of keys shows them. */
+  public String keysText() {
+    return String.join(
+        " or ",
+        keys.stream()
+            .map(KeyCombination::getDisplayText)
+            .map(text -> text.replace("+", " + "))
+            .toList());
+  }
+}

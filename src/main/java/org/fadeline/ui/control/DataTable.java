@@ -1,0 +1,199 @@
+package org.fadeline.ui.control;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.collections.transformation.FilteredList;
+import javafx.collections.transformation.SortedList;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.SelectionMode;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table that sorts by value, filters by a typed word and is copied with its heading.
+ *
+ * @param <R> type of the rows
+ */
+public final class DataTable<R> extends VBox {
+  private final TableView<R> table = new TableView<>();
+  private final ObservableList<R> rows = FXCollections.observableArrayList();
+  private final FilteredList<R> filtered = new FilteredList<>(rows);
+  private final List<Function<R, String>> texts = new ArrayList<>();
+  private final Label title = new Label();
+
+  /**
+   * Makes an empty table.
+   *
+   * @param heading what it shows
+   * @param empty what is said where there are no rows
+   */
+  public DataTable(String heading, String empty) {
+    title.setText(heading);
+    title.getStyleClass().add("strong");
+    title.setMinWidth(USE_PREF_SIZE);
+    TextField filter = new TextField();
+    filter.setPromptText("Filter");
+    filter.setAccessibleText("Show only rows that hold this text");
+    filter.setPrefColumnCount(9);
+    filter.textProperty().addListener((p, before, word) -> filter(word));
+    Button copy = new Button("Copy");
+    copy.setAccessibleText("Copy the rows shown, with their heading");
+    copy.getStyleClass().add("flat");
+    copy.setOnAction(e -> copy(List.copyOf(table.getItems())));
+    HBox head = new HBox(8, title, new Spring(), filter, copy);
+    head.setAlignment(Pos.CENTER_LEFT);
+    SortedList<R> sorted = new SortedList<>(filtered);
+    sorted.comparatorProperty().bind(table.comparatorProperty());
+    table.setItems(sorted);
+    table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
+    table.setAccessibleText(heading);
+    Label nothing = new Label(empty);
+    nothing.setWrapText(true);
+    nothing.getStyleClass().add("quiet");
+    table.setPlaceholder(nothing);
+    KeyCombination copyKeys = KeyCombination.valueOf("Shortcut+C");
+    table.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (copyKeys.match(e)) {
+            List<R> picked = List.copyOf(table.getSelectionModel().getSelectedItems());
+            copy(picked.isEmpty() ? List.copyOf(table.getItems()) : picked);
+            e.consume();
+          }
+        });
+    setVgrow(table, Priority.ALWAYS);
+    setSpacing(6);
+    setMinHeight(0);
+    getChildren().addAll(head, table);
+  }
+
+  /** A gap that takes the room left over. */
+  private static final class Spring extends javafx.scene.layout.Region {
+    Spring() {
+      HBox.setHgrow(this, Priority.ALWAYS);
+    }
+  }
+
+  /** Adds a column of words. */
+  public DataTable<R> words(String heading, double width, Function<R, String> text) {
+    TableColumn<R, String> column = new TableColumn<>(heading);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(text.apply(row.getValue())));
+    column.setPrefWidth(width);
+    table.getColumns().add(column);
+    texts.add(text);
+    return this;
+  }
+
+  /**
+   * Adds a column of numbers, sorted by value, right-aligned.
+   *
+   * @param value what it sorts by; null where there is none, and then an empty cell
+   * @param text how a value is written
+   */
+  public DataTable<R> numbers(
+      String heading, double width, Function<R, @Nullable Double> value, Function<R, String> text) {
+    TableColumn<R, Double> column = new TableColumn<>(heading);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(value.apply(row.getValue())));
+    column.setComparator(java.util.Comparator.nullsFirst(java.util.Comparator.naturalOrder()));
+    column.setCellFactory(c -> new NumberCell<>(text));
+    column.setPrefWidth(width);
+    column.getStyleClass().add("number-column");
+    table.getColumns().add(column);
+    texts.add(row -> value.apply(row) == null ? "" : text.apply(row));
+    return this;
+  }
+
+  /** A number at the right edge. */
+  private static final class NumberCell<R> extends TableCell<R, Double> {
+    private final Function<R, String> text;
+
+    NumberCell(Function<R, String> text) {
+      this.text = text;
+      getStyleClass().add("number-cell");
+    }
+
+    @Override
+    protected void updateItem(@Nullable Double item, boolean empty) {
+      super.updateItem(item, empty);
+      R row = empty ? null : getTableRow().getItem();
+      setText(item == null || row == null ? null : text.apply(row));
+    }
+  }
+
+  /** Does something with a row when it is double-clicked or Enter is pressed on it. */
+  public DataTable<R> onChoose(java.util.function.Consumer<R> choose) {
+    table.setOnMouseClicked(
+        e -> {
+          R row = table.getSelectionModel().getSelectedItem();
+          if (e.getClickCount() == 2 && row != null) {
+            choose.accept(row);
+          }
+        });
+    table.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          R row = table.getSelectionModel().getSelectedItem();
+          if (e.getCode() == KeyCode.ENTER && row != null) {
+            choose.accept(row);
+            e.consume();
+          }
+        });
+    return this;
+  }
+
+  /** Shows other rows. */
+  public void show(List<R> newRows) {
+    rows.setAll(newRows);
+  }
+
+  /** Returns the table itself. */
+  public TableView<R> table() {
+    return table;
+  }
+
+  private void filter(String word) {
+    String wanted = word.strip().toLowerCase(Locale.ROOT);
+    filtered.setPredicate(
+        row ->
+            wanted.isEmpty()
+                || texts.stream()
+                    .anyMatch(t -> t.apply(row).toLowerCase(Locale.ROOT).contains(wanted)));
+  }
+
+  private void copy(List<R> chosen) {
+    ClipboardContent content = new ClipboardContent();
+    content.putString(asText(chosen));
+    Clipboard.getSystemClipboard().setContent(content);
+  }
+
+  /** Returns rows as tab-separated text with the heading. */
+  public String asText(List<R> chosen) {
+    StringBuilder text = new StringBuilder();
+    text.append(String.join("\t", table.getColumns().stream().map(TableColumn::getText).toList()));
+    for (R row : chosen) {
+      text.append('\n')
+          .append(
+              String.join(
+                  "\t", texts.stream().map(t -> t.apply(row).replaceAll("\\s", " ")).toList()));
+    }
+    return text.toString();
+  }
+}

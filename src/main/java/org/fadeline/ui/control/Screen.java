@@ -1,0 +1,22 @@
+package org.fadeline.ui.control;
+
+import java.util.List;
+import javafx.scene.Node;
+
+/** One screen of the window. */
+public interface Screen {
+  /** Returns its name, as on its tab. */
+  String title();
+
+  /** Returns what it shows; always the same node. */
+  Node view();
+
+  /** Returns its commands, for the keyboard and the list of keys. */
+  List<Command> commands();
+
+  /** Takes the keyboard's focus to where the screen's keys work. */
+  void takeFocus();
+
+  /** Is told when the screen is shown or put away; a hidden screen need not draw. */
+  void shown(boolean shown);
+}

@@ -1,0 +1,249 @@
+package org.fadeline.ui.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.util.StringConverter;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.WeightText;
+import org.fadeline.ui.control.EventEdits;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/** What is picked, with everything about it that can be changed. */
+final class Inspector {
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final HBox view = new HBox(10);
+  private final BulkEdit bulk;
+
+  Inspector(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.preferences = preferences;
+    bulk = new BulkEdit(bench);
+    view.setAlignment(Pos.CENTER_LEFT);
+    view.getStyleClass().add("inspector");
+    Watch.part(
+        bench.stateProperty(),
+        s -> new Shown(s.open(), s.selection().events()),
+        shown -> show(shown.open, shown.ids));
+    Watch.part(preferences.property(), p -> p.units(), u -> showNow());
+  }
+
+  private record Shown(@Nullable OpenSession open, Set<String> ids) {}
+
+  HBox view() {
+    return view;
+  }
+
+  /** Returns the kind of an event in words, or "event" where it is gone. */
+  static String kindOf(WorkbenchState state, String id) {
+    OpenSession open = state.open();
+    return open == null
+        ? "event"
+        : open.session().events().stream()
+            .filter(e -> e.id().equals(id))
+            .findFirst()
+            .map(e -> e.kind().word())
+            .orElse("event");
+  }
+
+  void takeFocus() {
+    view.getChildren().stream()
+        .filter(n -> n instanceof TextField)
+        .findFirst()
+        .ifPresent(Node::requestFocus);
+  }
+
+  private void showNow() {
+    show(bench.state().open(), bench.state().selection().events());
+  }
+
+  private void show(@Nullable OpenSession open, Set<String> ids) {
+    List<SessionEvent> picked =
+        open == null
+            ? List.of()
+            : open.session().events().stream().filter(e -> ids.contains(e.id())).toList();
+    view.setVisible(!picked.isEmpty());
+    view.setManaged(!picked.isEmpty());
+    if (open == null || picked.isEmpty()) {
+      view.getChildren().clear();
+      return;
+    }
+    List<Node> parts = new ArrayList<>();
+    Session session = open.session();
+    if (open.source().readOnly() != null) {
+      parts.add(strong(described(picked)));
+      parts.add(quiet("read-only: " + open.source().readOnly()));
+    } else if (picked.size() == 1) {
+      one(session, picked.get(0), parts);
+    } else {
+      parts.add(strong(described(picked)));
+      parts.addAll(bulk.parts(session, picked));
+      parts.add(lines(session, ids, null));
+    }
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    parts.add(space);
+    if (bench.editing().allowed()) {
+      Button delete = new Button("Delete");
+      delete.setAccessibleText("Delete what is picked");
+      delete.setOnAction(
+          e -> {
+            String what =
+                picked.size() == 1 ? picked.get(0).kind().word() : picked.size() + " events";
+            bench.editing().edit("Delete " + what, EventEdits.remove(ids));
+            bench.picking().none();
+          });
+      parts.add(delete);
+    }
+    view.getChildren().setAll(parts);
+  }
+
+  private static String described(List<SessionEvent> picked) {
+    return picked.size() == 1 ? picked.get(0).kind().word() : picked.size() + " events picked";
+  }
+
+  private void one(Session session, SessionEvent event, List<Node> parts) {
+    Set<String> ids = Set.of(event.id());
+    TextField time =
+        field(Say.clock(event.at(), session.occasion().zone()), 7, "Time of the event");
+    time.setId("event-time");
+    time.setOnAction(e -> retime(session, event, time));
+    ComboBox<EventKind> kinds = new ComboBox<>();
+    kinds.getItems().setAll(EventKind.values());
+    kinds.setConverter(words(EventKind::word));
+    kinds.setValue(event.kind());
+    kinds.setId("event-kind");
+    kinds.setAccessibleText("Kind of event");
+    kinds.setOnAction(
+        e ->
+            bench
+                .editing()
+                .edit(
+                    "Change " + event.kind().word() + " to " + kinds.getValue().word(),
+                    EventEdits.kind(ids, kinds.getValue())));
+    parts.add(time);
+    parts.add(kinds);
+    parts.add(lines(session, ids, event.lineId()));
+    if (event.fishOrNull() != null) {
+      parts.add(weight(event));
+    }
+    TextField note = field(event.note() == null ? "" : event.note(), 16, "Words on the event");
+    note.setPromptText("note");
+    note.setOnAction(
+        e ->
+            bench
+                .editing()
+                .edit(
+                    "Note on " + event.kind().word(), EventEdits.note(event.id(), note.getText())));
+    parts.add(note);
+  }
+
+  private void retime(Session session, SessionEvent event, TextField field) {
+    Optional<Long> at = Say.typedTime(field.getText(), event.at(), session.occasion().zone());
+    if (at.isEmpty()) {
+      bench.tell("“" + field.getText() + "” is not a clock time; type it as 12:48:30");
+      field.setText(Say.clock(event.at(), session.occasion().zone()));
+      return;
+    }
+    // What is typed is to the second; the milliseconds stay where the second does.
+    long millis = at.get() - Math.floorDiv(event.at(), 1000) * 1000;
+    bench
+        .editing()
+        .edit("Move " + event.kind().word(), EventEdits.shift(Set.of(event.id()), millis));
+  }
+
+  private Node weight(SessionEvent event) {
+    var units = preferences.get().units();
+    var fish = event.fishOrNull();
+    Double grams = fish == null ? null : fish.grams();
+    TextField field =
+        field(grams == null ? "" : Say.fishWeight(grams, units), 9, "Weight of the fish");
+    field.setPromptText("weight");
+    field.setId("event-weight");
+    field.setOnAction(
+        e -> {
+          try {
+            String text = field.getText().strip();
+            Double typed = text.isEmpty() ? null : WeightText.grams(text, units.weight());
+            bench.editing().edit("Weight of fish", EventEdits.weight(event.id(), typed));
+          } catch (IllegalArgumentException notAWeight) {
+            bench.tell(String.valueOf(notAWeight.getMessage()));
+          }
+        });
+    return field;
+  }
+
+  private ComboBox<Optional<Line>> lines(Session session, Set<String> ids, @Nullable String now) {
+    ComboBox<Optional<Line>> box = new ComboBox<>();
+    box.getItems().add(Optional.empty());
+    session.lines().forEach(line -> box.getItems().add(Optional.of(line)));
+    box.setConverter(words(l -> l.map(x -> Say.capital(x.name())).orElse("no line")));
+    box.setValue(now == null ? null : session.line(now));
+    if (now == null && ids.size() == 1) {
+      box.setValue(Optional.empty());
+    }
+    box.setPromptText("line");
+    box.setAccessibleText("Line of what is picked");
+    box.setOnAction(
+        e -> {
+          String id = box.getValue().map(Line::id).orElse(null);
+          String name = box.getValue().map(l -> "to " + l.name()).orElse("off its line");
+          bench.editing().edit("Put " + name, EventEdits.line(ids, id));
+        });
+    return box;
+  }
+
+  private static <T> StringConverter<T> words(java.util.function.Function<T, String> words) {
+    return new StringConverter<>() {
+      @Override
+      public String toString(@Nullable T value) {
+        return value == null ? "" : words.apply(value);
+      }
+
+      @Override
+      public T fromString(String text) {
+        throw new UnsupportedOperationException("chosen, never typed");
+      }
+    };
+  }
+
+  static TextField field(String text, int columns, String words) {
+    TextField field = new TextField(text);
+    field.setPrefColumnCount(columns);
+    field.setMinWidth(Region.USE_PREF_SIZE);
+    field.setAccessibleText(words);
+    return field;
+  }
+
+  private static Label strong(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("strong");
+    return label;
+  }
+
+  static Label quiet(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("quiet");
+    return label;
+  }
+}

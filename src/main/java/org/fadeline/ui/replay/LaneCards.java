@@ -1,0 +1,100 @@
+package org.fadeline.ui.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.VBox;
+import org.fadeline.figure.TimelineLayout;
+import org.fadeline.ui.replay.Readout.Card;
+import org.jspecify.annotations.Nullable;
+
+/** What each line is doing at the playhead, at the end of its lane. */
+final class LaneCards extends Pane {
+  private static final PseudoClass FISHING = PseudoClass.getPseudoClass("fishing");
+  private static final double ROOM_FOR_THREE = 58;
+  private static final double ROOM_FOR_TWO = 40;
+
+  private final List<CardView> views = new ArrayList<>();
+  private @Nullable TimelineLayout layout;
+
+  LaneCards() {
+    setMinSize(0, 0);
+  }
+
+  void follow(@Nullable TimelineLayout newLayout) {
+    layout = newLayout;
+    requestLayout();
+  }
+
+  void show(List<Card> cards) {
+    while (views.size() < cards.size()) {
+      CardView more = new CardView();
+      views.add(more);
+      getChildren().add(more.box);
+    }
+    for (int i = 0; i < views.size(); i++) {
+      boolean used = i < cards.size();
+      views.get(i).show(used ? cards.get(i) : null);
+    }
+  }
+
+  @Override
+  protected void layoutChildren() {
+    TimelineLayout now = layout;
+    for (CardView view : views) {
+      Optional<TimelineLayout.Lane> lane =
+          now == null || view.lineId == null
+              ? Optional.empty()
+              : now.lanes().stream().filter(l -> l.lineId().equals(view.lineId)).findFirst();
+      view.box.setVisible(lane.isPresent());
+      if (lane.isPresent()) {
+        double top = lane.get().header().getMinY() + 2;
+        double height = lane.get().plot().getMaxY() - top;
+        double em = view.now.getFont().getSize() / 13;
+        view.rests.setManaged(height >= ROOM_FOR_TWO * em && !view.rests.getText().isEmpty());
+        view.rests.setVisible(view.rests.isManaged());
+        view.since.setManaged(height >= ROOM_FOR_THREE * em && !view.since.getText().isEmpty());
+        view.since.setVisible(view.since.isManaged());
+        view.box.resizeRelocate(0, top, getWidth(), height);
+      }
+    }
+  }
+
+  /** One line's card. */
+  private static final class CardView {
+    private final Label now = new Label();
+    private final Label rests = new Label();
+    private final Label since = new Label();
+    private final VBox box = new VBox(now, rests, since);
+    private @Nullable String lineId;
+
+    CardView() {
+      now.getStyleClass().add("strong");
+      now.setWrapText(true);
+      rests.setWrapText(true);
+      since.getStyleClass().add("quiet");
+      since.setWrapText(true);
+      box.getStyleClass().add("lane-card");
+      box.setAlignment(Pos.CENTER_LEFT);
+      box.setAccessibleRole(AccessibleRole.TEXT);
+    }
+
+    void show(@Nullable Card card) {
+      lineId = card == null ? null : card.lineId();
+      if (card == null) {
+        box.setVisible(false);
+        return;
+      }
+      now.setText(card.now());
+      rests.setText(card.rests());
+      since.setText(card.since());
+      box.pseudoClassStateChanged(FISHING, card.fishing());
+      box.setAccessibleText(card.now() + ". " + card.rests() + ". " + card.since());
+    }
+  }
+}

@@ -1,0 +1,305 @@
+package org.fadeline.ui.replay;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.fadeline.analysis.Course.Finish;
+import org.fadeline.analysis.Course.Pace;
+import org.fadeline.analysis.Course.Rolling;
+import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.Spell;
+import org.fadeline.model.Line;
+import org.fadeline.model.MatchRules;
+import org.fadeline.model.Outcome.NetWeight;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.replay.ReplayFrame;
+import org.fadeline.replay.ReplayFrame.LineState;
+import org.fadeline.replay.ReplayFrame.Phase;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The words and figures at the playhead. As known then, none of them rests on anything later.
+ *
+ * @param clock clock time to the second
+ * @param toGo time left, and what is being fished
+ * @param weight running weight, first what counts, then what it rests on
+ * @param pace the finish as it can be told, and how sure
+ * @param cards one for each line, in the session's order
+ */
+public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card> cards) {
+  /** Nothing to tell. */
+  static final Readout NOTHING =
+      new Readout("", new Pair("", ""), new Pair("", ""), new Pair("", ""), List.of());
+
+  /** Rates from fewer fished minutes than this are not told. */
+  private static final double TOLD_FROM_MINUTES = 10;
+
+  private static final long MINUTE = 60_000;
+
+  /** Copies the list. */
+  public Readout {
+    cards = List.copyOf(cards);
+  }
+
+  /**
+   * A headline and the line below it.
+   *
+   * @param head what matters
+   * @param note what it rests on; may be empty
+   */
+  public record Pair(String head, String note) {}
+
+  /**
+   * One line at the playhead.
+   *
+   * @param lineId the line
+   * @param fishing whether it is being fished
+   * @param now its rate now, or where it stands
+   * @param rests limits and what they rest on; may be empty
+   * @param since how long ago it was fed and bit; may be empty
+   */
+  public record Card(String lineId, boolean fishing, String now, String rests, String since) {}
+
+  /** Returns the readout of a state with an open session, or empty without one. */
+  public static Optional<Readout> of(WorkbenchState state, Units units) {
+    OpenSession open = state.open();
+    return open == null ? Optional.empty() : Optional.of(new Maker(state, open, units).make());
+  }
+
+  /** Returns the turning points that may be shown. */
+  public static List<TurningPoint> turningPoints(WorkbenchState state) {
+    Review review = state.review().latest();
+    if (review == null || state.open() == null) {
+      return List.of();
+    }
+    List<TurningPoint> all = review.course().turningPoints();
+    long at = state.playhead().at();
+    return state.choices().hindsight()
+        ? all
+        : all.stream().filter(p -> !p.hindsight() && p.at() <= at).toList();
+  }
+
+  /** Puts one readout together. */
+  static final class Maker {
+    private final Session session;
+    private final @Nullable Review review;
+    private final boolean hindsight;
+    private final ReplayFrame frame;
+    private final Units units;
+    private final ZoneId zone;
+    private final long at;
+
+    Maker(WorkbenchState state, OpenSession open, Units units) {
+      this.session = open.session();
+      this.review = state.review().latest();
+      this.hindsight = state.choices().hindsight();
+      this.at = state.playhead().at();
+      this.frame = open.track().frameAt(at);
+      this.units = units;
+      this.zone = session.occasion().zone();
+    }
+
+    Readout make() {
+      List<Card> cards = new ArrayList<>();
+      for (Line line : session.lines()) {
+        cards.add(card(line));
+      }
+      return new Readout(Say.clock(at, zone), toGo(), weight(), pace(), cards);
+    }
+
+    private Pair toGo() {
+      String fishing =
+          frame.fishing() == null
+              ? ""
+              : session.line(frame.fishing()).map(l -> "fishing " + theName(l)).orElse("");
+      return switch (frame.phase()) {
+        case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");
+        case FISHING -> new Pair(Say.span(session.match().allOut() - at) + " to go", fishing);
+        case STOPPED ->
+            new Pair("match stopped", Say.span(session.match().allOut() - at) + " to go");
+        case AFTER -> new Pair("all out", "");
+      };
+    }
+
+    private static String theName(Line line) {
+      String name = line.name();
+      return name.toLowerCase(java.util.Locale.ROOT).endsWith("line")
+          ? "the " + lower(name)
+          : lower(name);
+    }
+
+    private static String lower(String name) {
+      // A name in capitals, such as F1, keeps them.
+      boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+      return word ? Character.toLowerCase(name.charAt(0)) + name.substring(1) : name;
+    }
+
+    private Pair weight() {
+      ReplayFrame.Totals totals = frame.totals();
+      if (totals.weightG() <= 0 && totals.fish() > 0) {
+        return new Pair(Say.fish(totals.fish()), "no weights logged");
+      }
+      String from =
+          review == null || review.summary().weightFrom() == Review.WeightFrom.WEIGHED
+              ? "weighed"
+              : "estimated";
+      StringBuilder note = new StringBuilder(Say.fish(totals.fish()));
+      if (totals.fish() > 0) {
+        note.append(", ").append(from);
+      }
+      note.append(net(totals));
+      if (hindsight && !session.outcome().weighIn().isEmpty()) {
+        double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
+        note.append("; scales ").append(Say.weight(scales, units));
+      }
+      return new Pair(Say.weight(totals.weightG(), units), note.toString());
+    }
+
+    private String net(ReplayFrame.Totals totals) {
+      MatchRules.NetLimit limit = session.match().rules().netLimit();
+      int nets = totals.nets().size();
+      if (limit == null || nets == 0) {
+        return "";
+      }
+      return "; net "
+          + nets
+          + " at "
+          + Say.roughWeight(totals.nets().get(nets - 1), units)
+          + " of "
+          + Say.roughWeight(limit.grams(), units);
+    }
+
+    private Pair pace() {
+      Pace pace = latestPace();
+      if (pace == null || frame.phase() == Phase.BEFORE || frame.phase() == Phase.AFTER) {
+        return new Pair("–", frame.phase() == Phase.AFTER ? "all out" : "too soon for a finish");
+      }
+      Finish weight = pace.weight();
+      Finish finish = weight == null ? pace.fish() : weight;
+      String head =
+          weight == null
+              ? Math.round(finish.low()) + "–" + Math.round(finish.high()) + " fish"
+              : Say.roughWeights(finish.low(), finish.high(), units);
+      return new Pair(head, "by all out, " + oddsOf(finish.level()));
+    }
+
+    private @Nullable Pace latestPace() {
+      Pace latest = null;
+      if (review != null) {
+        for (Pace pace : review.course().pace()) {
+          if (pace.at() > at) {
+            break;
+          }
+          latest = pace;
+        }
+      }
+      return latest;
+    }
+
+    static String oddsOf(double level) {
+      long percent = Math.round(level * 100);
+      return percent == 90
+          ? "9 times in 10"
+          : percent == 95 ? "19 times in 20" : percent + "% sure";
+    }
+
+    private Card card(Line line) {
+      LineState state = frame.line(line.id()).orElse(new LineState(line.id(), 0, 0, 0, null, null));
+      boolean fishing = line.id().equals(frame.fishing());
+      Pair now = fishing ? rateNow(line) : standing(line, state);
+      return new Card(line.id(), fishing, now.head, now.note, since(state, fishing));
+    }
+
+    private Pair rateNow(Line line) {
+      RollingPoint point = pointOf(line);
+      if (point == null || point.fish() == null) {
+        return new Pair("just begun", "");
+      }
+      String rests =
+          Say.fish(point.caught().landed()) + " in " + Math.round(point.fishedMinutes()) + " min";
+      if (point.fishedMinutes() < TOLD_FROM_MINUTES) {
+        return new Pair("too soon for a rate", rests);
+      }
+      Rate fish = Objects.requireNonNull(limitsOf(point));
+      Rate weight = point.weight();
+      if (point.caught().landed() == 0) {
+        return new Pair(rests, "up to " + Say.number(fish.high()) + " an hour not ruled out");
+      }
+      if (weight == null) {
+        return new Pair(
+            Say.number(fish.perHour()) + " fish an hour", Say.limits(fish) + "; " + rests);
+      }
+      return new Pair(
+          Say.roughWeight(weight.perHour(), units)
+              + " an hour ("
+              + Say.roughWeights(weight.low(), weight.high(), units)
+              + ")",
+          Say.number(fish.perHour()) + " fish an hour (" + Say.limits(fish) + "), " + rests);
+    }
+
+    /** The wide limits rest on how bunched the whole record is, which was not known then. */
+    private @Nullable Rate limitsOf(RollingPoint point) {
+      return hindsight && point.fishWide() != null ? point.fishWide() : point.fish();
+    }
+
+    private @Nullable RollingPoint pointOf(Line line) {
+      if (review == null) {
+        return null;
+      }
+      for (Rolling rolling : review.course().rolling()) {
+        if (rolling.lineId().equals(line.id())) {
+          int index = (int) ((at - session.match().allIn()) / MINUTE) - 1;
+          List<RollingPoint> points = rolling.points();
+          index = Math.min(index, points.size() - 1);
+          return index >= 0 && points.get(index).at() <= at ? points.get(index) : null;
+        }
+      }
+      return null;
+    }
+
+    private Pair standing(Line line, LineState state) {
+      Spell last = lastSpell(line);
+      if (last == null) {
+        return new Pair(state.bites() > 0 ? "not being fished" : "", "");
+      }
+      long left = last.span().to();
+      return new Pair("left " + Say.shortClock(left, zone), "rested " + Say.span(at - left));
+    }
+
+    private @Nullable Spell lastSpell(Line line) {
+      Spell last = null;
+      if (review != null) {
+        Optional<LineReview> found = review.line(line.id());
+        if (found.isPresent()) {
+          for (Spell spell : found.get().spells()) {
+            if (spell.span().to() <= at) {
+              last = spell;
+            }
+          }
+        }
+      }
+      return last;
+    }
+
+    private String since(LineState state, boolean fishing) {
+      List<String> parts = new ArrayList<>();
+      if (state.lastFed() != null) {
+        parts.add("fed " + Say.span(at - state.lastFed()) + " ago");
+      }
+      if (fishing && state.lastBite() != null) {
+        parts.add("bite " + Say.span(at - state.lastBite()) + " ago");
+      }
+      return String.join(" · ", parts);
+    }
+  }
+}

@@ -1,0 +1,205 @@
+package org.fadeline.ui.replay;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Review;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.TimelineFigure;
+import org.fadeline.figure.TimelineView;
+import org.fadeline.model.Line;
+import org.fadeline.replay.Playhead.Range;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/** The match as it went: timeline, peg, figures at the playhead, turning points, transport. */
+public final class ReplayScreen implements Screen {
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final BorderPane view = new BorderPane();
+  private final TimelinePane timeline = new TimelinePane();
+  private final LaneCards cards = new LaneCards();
+  private final ReplayHead head;
+  private final TurningList turns;
+  private final TransportBar transport;
+  private final Inspector inspector;
+  private final ReplayCommands commands;
+  private final Label waiting = new Label();
+  private final VBox waitingBox = new VBox(10, new ProgressIndicator(), waiting);
+  private @Nullable TimelineFigure figure;
+  private Range shown = new Range(0, 0);
+  private boolean visible;
+
+  /** Makes the screen. */
+  public ReplayScreen(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.preferences = preferences;
+    commands = new ReplayCommands(bench, this);
+    head = new ReplayHead(bench);
+    turns = new TurningList(bench);
+    inspector = new Inspector(bench, preferences);
+    transport = new TransportBar(bench, preferences, commands::toggleLoop);
+    timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
+    new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
+    VBox side = new VBox(10, turns.view());
+    VBox.setVgrow(turns.view(), Priority.ALWAYS);
+    side.setPrefWidth(290);
+    side.setMinWidth(220);
+    cards.setPrefWidth(230);
+    cards.setMinWidth(190);
+    HBox lanes = new HBox(timeline, cards);
+    HBox.setHgrow(timeline, Priority.ALWAYS);
+    waitingBox.setAlignment(javafx.geometry.Pos.CENTER);
+    waitingBox.setMouseTransparent(true);
+    StackPane stack = new StackPane(lanes, waitingBox);
+    stack.getStyleClass().add("panel");
+    stack.setStyle("-fx-padding: 0.5em 0 0.3em 0;");
+    HBox.setHgrow(stack, Priority.ALWAYS);
+    HBox middle = new HBox(10, side, stack);
+    middle.setStyle("-fx-padding: 0.2em 0.9em 0.8em 0.9em;");
+    view.setTop(head.view());
+    view.setCenter(middle);
+    view.setBottom(new VBox(inspector.view(), transport.view()));
+    Watch.part(bench.stateProperty(), WorkbenchState::open, this::opened);
+    Watch.part(bench.stateProperty(), s -> s.review().latest(), this::reviewed);
+    Watch.part(bench.stateProperty(), s -> s.choices().hiddenLines(), hidden -> redraw());
+    Watch.part(
+        preferences.property(), p -> List.of(p.units(), p.look(), p.textPercent()), p -> restyle());
+    Watch.part(bench.stateProperty(), s -> s, this::follow);
+  }
+
+  @Override
+  public String title() {
+    return "Replay";
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public List<Command> commands() {
+    return commands.all();
+  }
+
+  @Override
+  public void shown(boolean nowShown) {
+    visible = nowShown;
+    if (visible) {
+      follow(bench.state());
+    }
+  }
+
+  @Override
+  public void takeFocus() {
+    timeline.requestFocus();
+  }
+
+  /** Returns the timeline, for tests and benchmarks. */
+  Region timeline() {
+    return timeline;
+  }
+
+  TransportBar transport() {
+    return transport;
+  }
+
+  private void opened(@Nullable OpenSession open) {
+    if (open != null) {
+      Range range = whole();
+      if (!range.holds(shown.from()) || !range.holds(shown.to()) || shown.millis() == 0) {
+        shown = range;
+      }
+    }
+  }
+
+  private void reviewed(@Nullable Review review) {
+    figure = review == null ? null : new TimelineFigure(review, style());
+    redraw();
+    head.show(Readout.of(bench.state(), preferences.get().units()).orElse(Readout.NOTHING));
+  }
+
+  private FigureStyle style() {
+    return Looks.style(preferences.get());
+  }
+
+  private void restyle() {
+    if (figure != null) {
+      figure = figure.with(style());
+    }
+    redraw();
+    follow(bench.state());
+  }
+
+  private void redraw() {
+    WorkbenchState s = bench.state();
+    TimelineFigure now = figure;
+    if (now == null || s.open() == null || shown.millis() < 1000) {
+      timeline.show(null);
+      return;
+    }
+    List<String> lanes =
+        now.review().session().lines().stream()
+            .map(Line::id)
+            .filter(id -> !s.choices().hiddenLines().contains(id))
+            .toList();
+    TimelineView part = now.view().withRange(shown.from(), shown.to()).withLanes(lanes);
+    timeline.show(now.with(part));
+  }
+
+  private void follow(WorkbenchState s) {
+    boolean waits = s.open() != null && s.review().latest() == null;
+    waitingBox.setVisible(waits);
+    waiting.setText(s.review().failure() == null ? "Working out the review" : s.review().failure());
+    waitingBox.getChildren().get(0).setVisible(s.review().failure() == null);
+    if (!visible || s.open() == null) {
+      return;
+    }
+    if (s.playhead().motion().playing()) {
+      show(Zoom.showing(shown, whole(), s.playhead().at()));
+    }
+    timeline.follow(s);
+    Readout readout = Readout.of(s, preferences.get().units()).orElse(Readout.NOTHING);
+    head.show(readout);
+    cards.show(readout.cards());
+    turns.show(s);
+  }
+
+  Range shown() {
+    return shown;
+  }
+
+  Range whole() {
+    return bench.state().playhead().range();
+  }
+
+  void show(Range range) {
+    if (!range.equals(shown)) {
+      shown = range;
+      redraw();
+    }
+  }
+
+  void focusInspector() {
+    inspector.takeFocus();
+  }
+
+  void focusTypedTime() {
+    transport.time().requestFocus();
+  }
+}

@@ -1,0 +1,222 @@
+package org.fadeline.ui.replay;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import org.fadeline.figure.Hit;
+import org.fadeline.figure.TimelineLayout;
+import org.fadeline.replay.Playhead.Range;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pointer on the timeline: on the clock it scrubs, on an event it picks and drags, elsewhere it
+ * pans, or with Shift picks what lies in a rectangle; the wheel zooms.
+ */
+final class TimelineGestures {
+  /** The pointer trembles: only beyond this many pixels is a press a drag. */
+  private static final double DRAG_FROM = 4;
+
+  private final TimelinePane pane;
+  private final Workbench bench;
+  private final Host host;
+  private @Nullable Drag drag;
+
+  /** What the screen does with the gestures. */
+  interface Host {
+    /** Returns the part of the match shown. */
+    Range shown();
+
+    /** Shows another part. */
+    void show(Range range);
+
+    /** Returns everything that can be shown. */
+    Range whole();
+
+    /** Returns whether events may be moved. */
+    boolean mayEdit();
+
+    /** Tells the time an event would move to while it is dragged. */
+    List<String> movedWords(String eventId, long millis);
+
+    /** Moves the events picked in time. */
+    void move(String eventId, long millis);
+  }
+
+  private enum Kind {
+    SCRUB,
+    EVENT,
+    PAN,
+    RECTANGLE
+  }
+
+  private static final class Drag {
+    final Kind kind;
+    final double x;
+    final double y;
+    final @Nullable Hit hit;
+    final Range shown;
+    boolean moved;
+
+    Drag(Kind kind, double x, double y, @Nullable Hit hit, Range shown) {
+      this.kind = kind;
+      this.x = x;
+      this.y = y;
+      this.hit = hit;
+      this.shown = shown;
+    }
+  }
+
+  TimelineGestures(TimelinePane pane, Workbench bench, Host host) {
+    this.pane = pane;
+    this.bench = bench;
+    this.host = host;
+    pane.addEventHandler(MouseEvent.MOUSE_MOVED, e -> hover(e.getX(), e.getY()));
+    pane.addEventHandler(MouseEvent.MOUSE_EXITED, e -> pane.hushReadout());
+    pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
+    pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
+    pane.addEventHandler(MouseEvent.MOUSE_RELEASED, this::release);
+    pane.addEventHandler(ScrollEvent.SCROLL, this::scroll);
+  }
+
+  private void hover(double x, double y) {
+    TimelineLayout layout = pane.layoutProperty().get();
+    if (layout == null) {
+      return;
+    }
+    if (y < layout.plotArea().getMinY()) {
+      pane.hushReadout();
+      pane.setCursor(Cursor.H_RESIZE);
+      return;
+    }
+    Optional<Hit> hit = pane.hover(x, y);
+    boolean onEvent = hit.filter(h -> h.kind() == Hit.Kind.EVENT).isPresent();
+    pane.setCursor(onEvent ? Cursor.HAND : Cursor.DEFAULT);
+  }
+
+  private void press(MouseEvent e) {
+    TimelineLayout layout = pane.layoutProperty().get();
+    if (layout == null || e.getButton() != MouseButton.PRIMARY) {
+      return;
+    }
+    pane.requestFocus();
+    if (e.getY() < layout.plotArea().getMinY()) {
+      start(Kind.SCRUB, e, null);
+      bench.transport().seek(layout.instantAt(e.getX()));
+      return;
+    }
+    Hit hit = pane.hover(e.getX(), e.getY()).orElse(null);
+    if (hit != null && hit.kind() == Hit.Kind.EVENT) {
+      pick(e, hit.id());
+      start(Kind.EVENT, e, hit);
+    } else {
+      start(e.isShiftDown() ? Kind.RECTANGLE : Kind.PAN, e, null);
+    }
+  }
+
+  private void start(Kind kind, MouseEvent e, @Nullable Hit hit) {
+    drag = new Drag(kind, e.getX(), e.getY(), hit, host.shown());
+  }
+
+  private void pick(MouseEvent e, String id) {
+    if (e.isShiftDown()) {
+      bench.picking().extend(id);
+    } else if (e.isShortcutDown()) {
+      bench.picking().toggle(id);
+    } else if (!bench.state().selection().events().contains(id)) {
+      // A press on one of several picked keeps them all, so that they can be dragged together.
+      bench.picking().pick(id);
+    }
+  }
+
+  private void drag(MouseEvent e) {
+    TimelineLayout layout = pane.layoutProperty().get();
+    Drag now = drag;
+    if (layout == null || now == null) {
+      return;
+    }
+    now.moved |= Math.hypot(e.getX() - now.x, e.getY() - now.y) > DRAG_FROM;
+    if (now.kind == Kind.SCRUB) {
+      bench.transport().seek(layout.instantAt(e.getX()));
+      return;
+    }
+    if (!now.moved) {
+      return;
+    }
+    switch (now.kind) {
+      case EVENT -> {
+        Hit hit = now.hit;
+        if (hit != null) {
+          long by = movedBy(layout, now, e.getX());
+          List<String> words =
+              host.mayEdit() ? host.movedWords(hit.id(), by) : List.of("This record is read-only");
+          pane.tell(hit.title(), words, e.getX(), e.getY());
+        }
+      }
+      case PAN -> {
+        double perPixel = now.shown.millis() / layout.plotArea().getWidth();
+        host.show(Zoom.pan(now.shown, host.whole(), Math.round((now.x - e.getX()) * perPixel)));
+        pane.setCursor(Cursor.CLOSED_HAND);
+      }
+      case RECTANGLE -> pane.band(now.x, now.y, e.getX(), e.getY());
+      case SCRUB -> {}
+    }
+  }
+
+  private static long movedBy(TimelineLayout layout, Drag drag, double x) {
+    long by = layout.instantAt(x) - layout.instantAt(drag.x);
+    // To the second: a pointer is no finer.
+    return Math.round(by / 1000.0) * 1000;
+  }
+
+  private void release(MouseEvent e) {
+    TimelineLayout layout = pane.layoutProperty().get();
+    Drag now = drag;
+    drag = null;
+    pane.noBand();
+    if (layout == null || now == null) {
+      return;
+    }
+    pane.setCursor(Cursor.DEFAULT);
+    switch (now.kind) {
+      case EVENT -> {
+        pane.hushReadout();
+        Hit hit = now.hit;
+        if (now.moved && hit != null && host.mayEdit()) {
+          host.move(hit.id(), movedBy(layout, now, e.getX()));
+        } else if (!now.moved && hit != null && !e.isShiftDown() && !e.isShortcutDown()) {
+          bench.picking().pick(hit.id());
+        }
+      }
+      case PAN -> {
+        if (!now.moved) {
+          bench.picking().none();
+          bench.transport().seek(layout.instantAt(e.getX()));
+        }
+      }
+      case RECTANGLE -> bench.picking().pickAll(pane.eventsIn(now.x, now.y, e.getX(), e.getY()));
+      case SCRUB -> {}
+    }
+  }
+
+  private void scroll(ScrollEvent e) {
+    TimelineLayout layout = pane.layoutProperty().get();
+    if (layout == null || (e.getDeltaX() == 0 && e.getDeltaY() == 0)) {
+      return;
+    }
+    Range shown = host.shown();
+    boolean sideways = e.isShiftDown() || Math.abs(e.getDeltaX()) > Math.abs(e.getDeltaY());
+    if (sideways) {
+      double delta = e.getDeltaX() == 0 ? e.getDeltaY() : e.getDeltaX();
+      double perPixel = shown.millis() / layout.plotArea().getWidth();
+      host.show(Zoom.pan(shown, host.whole(), Math.round(-delta * perPixel)));
+    } else {
+      double factor = Math.pow(1.0025, -e.getDeltaY());
+      host.show(Zoom.about(shown, host.whole(), layout.instantAt(e.getX()), factor));
+    }
+    e.consume();
+  }
+}

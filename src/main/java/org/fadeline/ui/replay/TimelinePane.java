@@ -1,0 +1,320 @@
+package org.fadeline.ui.replay;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Rectangle;
+import org.fadeline.figure.Hit;
+import org.fadeline.figure.Knowledge;
+import org.fadeline.figure.TimelineFigure;
+import org.fadeline.figure.TimelineLayout;
+import org.fadeline.replay.Playhead.Range;
+import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The timeline in layers: what does not move is drawn on canvases when session, zoom, size or theme
+ * change; playhead, cover of the future, hover and loop are nodes above, and cost a frame almost
+ * nothing.
+ */
+final class TimelinePane extends Pane {
+  private final FigureCanvas base = new FigureCanvas();
+  private final FigureCanvas fades = new FigureCanvas();
+  private final FigureCanvas edge = new FigureCanvas();
+  private final FigureCanvas picked = new FigureCanvas();
+  private final Pane covers = new Pane();
+  private final Pane headers = new Pane();
+  private final Rectangle loop = new Rectangle();
+  private final Rectangle band = new Rectangle();
+  private final Line playhead = new Line();
+  private final Polygon handle = new Polygon(-6, 0, 6, 0, 6, 7, 0, 13, -6, 7);
+  private final Line mark = new Line();
+  private final HoverReadout readout = new HoverReadout();
+  private final ReadOnlyObjectWrapper<@Nullable TimelineLayout> layout =
+      new ReadOnlyObjectWrapper<>(null);
+  private @Nullable TimelineFigure figure;
+  private WorkbenchState state = WorkbenchState.EMPTY;
+  private double baseVersion = Double.NaN;
+  private int fadesVersion;
+  private Set<String> pickedShown = Set.of();
+
+  TimelinePane() {
+    setMinSize(0, 0);
+    setId("timeline");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    for (Pane layer : List.of(base, fades, edge, picked, covers, headers)) {
+      layer.setMouseTransparent(true);
+      // Each is a layout root: what moves inside it does not lay out the window again.
+      layer.setManaged(false);
+    }
+    loop.getStyleClass().add("loop-band");
+    band.getStyleClass().add("pick-band");
+    band.setVisible(false);
+    playhead.getStyleClass().add("playhead-line");
+    handle.getStyleClass().add("playhead");
+    mark.getStyleClass().add("mark-line");
+    for (javafx.scene.Node node : List.of(loop, band, playhead, mark, handle)) {
+      node.setMouseTransparent(true);
+      node.setManaged(false);
+    }
+    getChildren()
+        .addAll(
+            base, fades, loop, covers, edge, picked, headers, band, mark, playhead, handle,
+            readout);
+    Rectangle clip = new Rectangle();
+    clip.widthProperty().bind(widthProperty());
+    clip.heightProperty().bind(heightProperty());
+    setClip(clip);
+  }
+
+  /** Shows another figure (session, zoom, style, lanes), or none yet. */
+  void show(@Nullable TimelineFigure newFigure) {
+    figure = newFigure;
+    layout.set(null);
+    requestLayout();
+  }
+
+  ReadOnlyObjectProperty<@Nullable TimelineLayout> layoutProperty() {
+    return layout.getReadOnlyProperty();
+  }
+
+  /** Returns how often each of the layers that do not move was drawn: base, fades. */
+  List<Long> staticDraws() {
+    return List.of(base.draws(), fades.draws());
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double w = Math.floor(getWidth());
+    double h = Math.floor(getHeight());
+    TimelineFigure now = figure;
+    TimelineLayout old = layout.get();
+    if (now == null || w < 60 || h < 40) {
+      base.show(null, "");
+      fades.show(null, "");
+    } else if (old == null || base.getWidth() != w || base.getHeight() != h) {
+      layout.set(now.layout(w, h));
+      baseVersion = Double.NaN;
+    }
+    for (Pane layer : List.of(base, fades, picked, covers, headers)) {
+      layer.resizeRelocate(0, 0, w, h);
+    }
+    if (layout.get() != null && layout.get() != old) {
+      buildHeaders();
+    }
+    follow(state);
+  }
+
+  private Knowledge knowledge() {
+    return state.choices().hindsight()
+        ? Knowledge.hindsight()
+        : Knowledge.asKnownAt(state.playhead().at());
+  }
+
+  /** Follows the state: moves what moves, and draws again only what would look different. */
+  void follow(WorkbenchState newState) {
+    state = newState;
+    TimelineLayout now = layout.get();
+    TimelineFigure drawn = figure;
+    if (now == null || drawn == null) {
+      return;
+    }
+    Knowledge knowledge = knowledge();
+    double newBase = now.baseVersion(knowledge);
+    int newFades = now.fadesVersion(knowledge);
+    boolean fresh = Double.isNaN(baseVersion);
+    if (fresh || newBase != baseVersion) {
+      base.show((g, w, h) -> now.paintBase(g, knowledge), "");
+      // The words are long; they are made when the layer is, not for every frame.
+      setAccessibleText(drawn.with(knowledge).description());
+    }
+    if (fresh || newFades != fadesVersion) {
+      fades.show((g, w, h) -> now.paintFades(g, knowledge), "");
+    }
+    showPicked(now, fresh);
+    baseVersion = newBase;
+    fadesVersion = newFades;
+    double x = now.xOf(state.playhead().at());
+    movePlayhead(now, x);
+    cover(now, x, knowledge);
+    showHeaders(now, knowledge);
+    showLoop(now);
+  }
+
+  private void showPicked(TimelineLayout now, boolean fresh) {
+    Set<String> ids = state.selection().events();
+    if (fresh || !ids.equals(pickedShown)) {
+      pickedShown = ids;
+      FigureCanvas.Painter painter =
+          (Graphics2D g, double w, double h) -> now.paintSelection(g, ids);
+      picked.show(ids.isEmpty() ? null : painter, "");
+    }
+  }
+
+  private void movePlayhead(TimelineLayout now, double x) {
+    Rectangle2D area = now.plotArea();
+    boolean inside = x >= area.getMinX() - 0.5 && x <= area.getMaxX() + 0.5;
+    playhead.setVisible(inside);
+    handle.setVisible(inside);
+    playhead.setStartX(x);
+    playhead.setEndX(x);
+    playhead.setStartY(area.getMinY() - 4);
+    playhead.setEndY(area.getMaxY());
+    handle.setLayoutX(x);
+    handle.setLayoutY(area.getMinY() - 16);
+    Long at = state.selection().mark();
+    mark.setVisible(at != null);
+    if (at != null) {
+      double m = now.xOf(at);
+      mark.setVisible(m >= area.getMinX() - 0.5 && m <= area.getMaxX() + 0.5);
+      mark.setStartX(m);
+      mark.setEndX(m);
+      mark.setStartY(area.getMinY() - 4);
+      mark.setEndY(area.getMaxY());
+    }
+  }
+
+  private void cover(TimelineLayout now, double x, Knowledge knowledge) {
+    boolean covering = !knowledge.isHindsight();
+    covers.setVisible(covering);
+    edge.setVisible(covering);
+    if (!covering) {
+      return;
+    }
+    double from = Math.max(now.plotArea().getMinX(), x);
+    List<TimelineLayout.Lane> lanes = now.lanes();
+    while (covers.getChildren().size() < 2 * lanes.size() + 1) {
+      Rectangle rectangle = new Rectangle();
+      rectangle
+          .getStyleClass()
+          .add(covers.getChildren().size() % 2 == 0 ? "future-margin" : "future");
+      covers.getChildren().add(rectangle);
+    }
+    for (int i = 0; i < covers.getChildren().size(); i++) {
+      covers.getChildren().get(i).setVisible(i < 2 * lanes.size() + 1);
+    }
+    for (int i = 0; i < lanes.size(); i++) {
+      Rectangle2D plot = lanes.get(i).plot();
+      place(2 * i, from, plot.getMinY() - 1, getWidth() - from, plot.getHeight() + 3);
+      place(2 * i + 1, from, plot.getMinY(), plot.getMaxX() - from, plot.getHeight());
+    }
+    Rectangle2D strip = now.aroundStrip();
+    place(2 * lanes.size(), from, strip.getMinY(), getWidth() - from, strip.getHeight());
+    // Marks at the playhead stand half on its right; a narrow strip draws them over the cover.
+    double left = Math.max(0, Math.floor(x) - 1);
+    edge.resizeRelocate(left, 0, 24, getHeight());
+    edge.show(
+        (g, w, h) -> {
+          g.translate(-left, 0);
+          now.paintEdge(g, knowledge);
+        },
+        "");
+  }
+
+  private void place(int index, double x, double y, double w, double h) {
+    Rectangle rectangle = (Rectangle) covers.getChildren().get(index);
+    rectangle.setX(x);
+    rectangle.setY(y);
+    rectangle.setWidth(Math.max(0, w));
+    rectangle.setHeight(Math.max(0, h));
+  }
+
+  private void buildHeaders() {
+    List<Label> labels = new ArrayList<>();
+    TimelineLayout now = layout.get();
+    if (now != null) {
+      for (TimelineLayout.Lane lane : now.lanes()) {
+        Label label = new Label();
+        label.getStyleClass().addAll("quiet", "lane-figures");
+        label.setVisible(lane.header().getHeight() > 0);
+        labels.add(label);
+      }
+    }
+    headers.getChildren().setAll(labels);
+  }
+
+  private void showHeaders(TimelineLayout now, Knowledge knowledge) {
+    List<List<String>> figures = now.figures(knowledge);
+    double right = now.plotArea().getMaxX();
+    for (int i = 0; i < headers.getChildren().size() && i < figures.size(); i++) {
+      Label label = (Label) headers.getChildren().get(i);
+      TimelineLayout.Lane lane = now.lanes().get(i);
+      double room = now.figuresRoom(lane);
+      for (String text : figures.get(i)) {
+        label.setText(text);
+        label.applyCss();
+        if (label.prefWidth(-1) <= room) {
+          break;
+        }
+      }
+      double w = Math.min(room, label.prefWidth(-1));
+      double h = lane.header().getHeight();
+      label.resizeRelocate(right - w, lane.header().getMinY(), w, h);
+    }
+  }
+
+  private void showLoop(TimelineLayout now) {
+    Range range = state.playhead().motion().loop();
+    loop.setVisible(range != null);
+    if (range != null) {
+      Rectangle2D area = now.plotArea();
+      double from = Math.max(area.getMinX(), now.xOf(range.from()));
+      double to = Math.min(area.getMaxX(), now.xOf(range.to()));
+      loop.setX(from);
+      loop.setWidth(Math.max(0, to - from));
+      loop.setY(area.getMinY());
+      loop.setHeight(area.getHeight());
+    }
+  }
+
+  /** Returns what lies at a point as far as it is known, and shows its values beside it. */
+  Optional<Hit> hover(double x, double y) {
+    TimelineLayout now = layout.get();
+    Optional<Hit> hit = now == null ? Optional.empty() : now.at(x, y, knowledge());
+    readout.show(hit.orElse(null), x, y, getWidth(), getHeight());
+    return hit;
+  }
+
+  /** Returns the events in a rectangle, as far as they are known. */
+  List<String> eventsIn(double x0, double y0, double x1, double y1) {
+    TimelineLayout now = layout.get();
+    Rectangle2D area =
+        new Rectangle2D.Double(
+            Math.min(x0, x1), Math.min(y0, y1), Math.abs(x1 - x0), Math.abs(y1 - y0));
+    return now == null ? List.of() : now.eventsIn(area, knowledge());
+  }
+
+  /** Shows words beside the pointer, such as the time of an event being dragged. */
+  void tell(String title, List<String> rows, double x, double y) {
+    readout.show(title, rows, x, y, getWidth(), getHeight());
+  }
+
+  void hushReadout() {
+    readout.setVisible(false);
+  }
+
+  /** Shows the rectangle in which events are about to be picked. */
+  void band(double x0, double y0, double x1, double y1) {
+    band.setX(Math.min(x0, x1));
+    band.setY(Math.min(y0, y1));
+    band.setWidth(Math.abs(x1 - x0));
+    band.setHeight(Math.abs(y1 - y0));
+    band.setVisible(true);
+  }
+
+  void noBand() {
+    band.setVisible(false);
+  }
+}

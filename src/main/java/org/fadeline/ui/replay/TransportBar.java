@@ -1,0 +1,159 @@
+package org.fadeline.ui.replay;
+
+import java.util.List;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.replay.Playhead;
+import org.fadeline.ui.control.Icon;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Transport;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+
+/** Play, step, seek, loop, speed. */
+final class TransportBar {
+  private static final List<Integer> SHOWN_SPEEDS = List.of(1, 10, 60, 120, 300, 600);
+
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final BorderPane view = new BorderPane();
+  private final Slider scrub = new Slider();
+  private final Button play = new Button();
+  private final ToggleButton reverse = new ToggleButton();
+  private final ToggleButton loop = new ToggleButton();
+  private final TextField time = new TextField();
+  private final Label between = new Label();
+  private final Segments<Integer> speeds;
+  private boolean following;
+
+  TransportBar(Workbench bench, PreferenceStore preferences, Runnable toggleLoop) {
+    this.bench = bench;
+    this.preferences = preferences;
+    Transport t = bench.transport();
+    speeds = new Segments<>("Speed", SHOWN_SPEEDS, v -> v + "×", t::speed);
+    scrub.setAccessibleText("Playhead");
+    scrub.setId("scrub");
+    scrub.valueProperty().addListener((p, before, after) -> scrubbed(after.doubleValue()));
+    Icon.PLAY.on(play, "Play", "Space");
+    play.getStyleClass().add("play-button");
+    play.setId("play");
+    play.setOnAction(e -> t.toggle());
+    Icon.BACKWARDS.on(reverse, "Play backwards", "R");
+    reverse.setOnAction(e -> t.reverse(reverse.isSelected()));
+    Icon.LOOP.on(loop, "Loop what is picked, or between the two cursors", "L");
+    loop.setOnAction(e -> toggleLoop.run());
+    time.setPromptText("hh:mm");
+    time.setPrefColumnCount(6);
+    time.setMinWidth(Region.USE_PREF_SIZE);
+    time.setId("typed-time");
+    time.setAccessibleText("Go to a clock time; type hours and minutes, then Enter");
+    time.setTooltip(new javafx.scene.control.Tooltip("Go to a time: 12:48, Enter  (G)"));
+    time.setOnAction(e -> typed());
+    HBox buttons =
+        new HBox(
+            4,
+            button(
+                Icon.TURN_BEFORE,
+                "Previous turning point",
+                "Ctrl + Left",
+                () -> t.turningPoint(false)),
+            button(Icon.EVENT_BEFORE, "Previous event", "Left", () -> t.step(false)),
+            reverse,
+            play,
+            button(Icon.EVENT_AFTER, "Next event", "Right", () -> t.step(true)),
+            button(
+                Icon.TURN_AFTER, "Next turning point", "Ctrl + Right", () -> t.turningPoint(true)),
+            loop);
+    buttons.setAlignment(Pos.CENTER);
+    HBox middle = new HBox(18, time, buttons, speeds);
+    middle.setAlignment(Pos.CENTER);
+    Label caution =
+        new Label("Keep 30 m from power lines.\nYour water's rules and the organiser decide.");
+    caution.getStyleClass().add("quiet");
+    caution.setMinWidth(Region.USE_PREF_SIZE);
+    between.getStyleClass().add("quiet");
+    between.setMinWidth(Region.USE_PREF_SIZE);
+    HBox left = new HBox(caution);
+    left.setAlignment(Pos.CENTER_LEFT);
+    HBox right = new HBox(between);
+    right.setAlignment(Pos.CENTER_RIGHT);
+    left.setPrefWidth(300);
+    right.setPrefWidth(300);
+    BorderPane row = new BorderPane(middle, null, right, null, left);
+    view.setCenter(new VBox(2, scrub, row));
+    view.getStyleClass().add("foot");
+    Watch.part(bench.stateProperty(), WorkbenchState::playhead, this::follow);
+    Watch.part(
+        bench.stateProperty(),
+        s -> List.of(s.selection(), s.playhead().at(), s.choices()),
+        x -> showBetween());
+  }
+
+  BorderPane view() {
+    return view;
+  }
+
+  TextField time() {
+    return time;
+  }
+
+  private static Button button(Icon icon, String words, String keys, Runnable action) {
+    Button button = icon.on(new Button(), words, keys);
+    button.setOnAction(e -> action.run());
+    return button;
+  }
+
+  private void scrubbed(double value) {
+    if (!following) {
+      bench.transport().seek(bench.state().playhead().range().from() + Math.round(value * 1000));
+    }
+  }
+
+  private void follow(Playhead playhead) {
+    following = true;
+    scrub.setMax(Math.max(1, playhead.range().millis() / 1000.0));
+    scrub.setBlockIncrement(60);
+    scrub.setValue((playhead.at() - playhead.range().from()) / 1000.0);
+    following = false;
+    boolean playing = playhead.motion().playing();
+    play.setGraphic((playing ? Icon.PAUSE : Icon.PLAY).node());
+    play.setAccessibleText(playing ? "Pause" : "Play");
+    reverse.setSelected(playhead.motion().reverse());
+    loop.setSelected(playhead.motion().loop() != null);
+    speeds.choose(playhead.motion().speed());
+  }
+
+  private void typed() {
+    OpenSession open = bench.state().open();
+    if (open == null) {
+      return;
+    }
+    var at =
+        Say.typedTime(
+            time.getText(), bench.state().playhead().at(), open.session().occasion().zone());
+    time.pseudoClassStateChanged(PseudoClass.getPseudoClass("error"), at.isEmpty());
+    if (at.isPresent()) {
+      bench.transport().seek(at.get());
+      time.clear();
+    } else {
+      bench.tell("“" + time.getText() + "” is not a clock time; type it as 12:48 or 12:48:30");
+    }
+  }
+
+  private void showBetween() {
+    between.setText(Between.words(bench.state(), preferences.get().units()));
+  }
+}

@@ -1,0 +1,152 @@
+package org.fadeline.ui.replay;
+
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.model.Line;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/** The moments worth going to; choosing one goes there. */
+final class TurningList {
+  private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
+
+  private final Workbench bench;
+  private final VBox view = new VBox();
+  private final Label count = new Label();
+  private final ListView<TurningPoint> list = new ListView<>();
+  private final Map<String, Integer> places = new HashMap<>();
+  private ZoneId zone = ZoneOffset.UTC;
+  private List<TurningPoint> shown = List.of();
+  private int current = -1;
+
+  TurningList(Workbench bench) {
+    this.bench = bench;
+    Label title = new Label("Turning points");
+    title.getStyleClass().add("strong");
+    count.getStyleClass().add("quiet");
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    HBox head = new HBox(title, space, count);
+    head.setStyle("-fx-padding: 0.6em 0.9em 0.4em 0.9em;");
+    list.setId("turning-points");
+    list.setAccessibleText("Turning points; Enter goes to the one chosen");
+    list.setCellFactory(l -> new Cell());
+    Label nothing = new Label("Nothing yet");
+    nothing.getStyleClass().add("quiet");
+    list.setPlaceholder(nothing);
+    list.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+            go(list.getFocusModel().getFocusedItem());
+            e.consume();
+          }
+        });
+    VBox.setVgrow(list, Priority.ALWAYS);
+    view.getChildren().addAll(head, list);
+    view.getStyleClass().add("panel");
+    view.setMinHeight(0);
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  private void go(@Nullable TurningPoint point) {
+    if (point != null) {
+      bench.transport().seek(point.at());
+    }
+  }
+
+  void show(WorkbenchState state) {
+    if (state.open() != null) {
+      zone = state.open().session().occasion().zone();
+      places.clear();
+      List<Line> lines = state.open().session().lines();
+      for (int i = 0; i < lines.size(); i++) {
+        places.put(lines.get(i).id(), i);
+      }
+    }
+    List<TurningPoint> points = Readout.turningPoints(state);
+    int now = -1;
+    for (int i = 0; i < points.size(); i++) {
+      if (points.get(i).at() <= state.playhead().at()) {
+        now = i;
+      }
+    }
+    if (!points.equals(shown)) {
+      shown = points;
+      list.getItems().setAll(points);
+      count.setText(
+          points.isEmpty() ? "" : points.size() + (state.choices().hindsight() ? "" : " so far"));
+    }
+    if (now != current) {
+      current = now;
+      list.refresh();
+      if (now >= 0) {
+        list.scrollTo(Math.max(0, now - 2));
+      }
+    }
+  }
+
+  /** Time, the line's colour, what happened, what it rests on. */
+  private final class Cell extends ListCell<TurningPoint> {
+    private final Label time = new Label();
+    private final Region bar = new Region();
+    private final Text title = new Text();
+    private final Text detail = new Text();
+    private final HBox box = new HBox(10, time, bar, new VBox(1, title, detail));
+
+    Cell() {
+      box.getStyleClass().add("turning-cell");
+      bar.getStyleClass().add("line-bar");
+      time.getStyleClass().add("quiet");
+      time.setMinWidth(Region.USE_PREF_SIZE);
+      title.getStyleClass().add("strong");
+      detail.getStyleClass().add("quiet");
+      // A list asks a cell's height without a width: the texts must know theirs.
+      var room = list.widthProperty().subtract(96);
+      title.wrappingWidthProperty().bind(room);
+      detail.wrappingWidthProperty().bind(room);
+      setOnMouseClicked(e -> go(getItem()));
+    }
+
+    @Override
+    protected void updateItem(@Nullable TurningPoint point, boolean empty) {
+      super.updateItem(point, empty);
+      if (empty || point == null) {
+        setGraphic(null);
+        setAccessibleText(null);
+        pseudoClassStateChanged(CURRENT, false);
+        return;
+      }
+      time.setText(Say.shortClock(point.at(), zone));
+      title.setText(point.title());
+      detail.setText(point.detail());
+      detail.setManaged(!point.detail().isEmpty());
+      Integer place = point.lineId() == null ? null : places.get(point.lineId());
+      bar.setStyle(
+          "-fx-background-color: "
+              + (place == null ? "-fl-hairline" : "-fl-line-" + place % 5)
+              + ";");
+      setGraphic(box);
+      setAccessibleText(time.getText() + ", " + point.title() + ", " + point.detail());
+      pseudoClassStateChanged(CURRENT, getIndex() == current);
+    }
+  }
+}

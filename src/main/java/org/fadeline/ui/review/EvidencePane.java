@@ -1,0 +1,135 @@
+package org.fadeline.ui.review;
+
+import java.time.ZoneId;
+import java.util.Objects;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.StayOrGo;
+import org.fadeline.analysis.StayOrGo.OtherLine;
+import org.fadeline.analysis.StayOrGo.PastPlain;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** What a finding rests on: the fade, the minutes past plain, the other lines. */
+final class EvidencePane {
+  private final VBox view = new VBox(8);
+  private final Label facts = new Label();
+  private final DataTable<OtherLine> others =
+      new DataTable<>(
+          "What the other lines gave, rested and fed meanwhile", "No other line was fished.");
+  private @Nullable Review review;
+  private Units units = Units.LB_OZ_AND_METRES;
+
+  EvidencePane() {
+    facts.setWrapText(true);
+    facts.setMinHeight(Region.USE_PREF_SIZE);
+    others
+        .words("Line", 130, o -> name(o.lineId()))
+        .words("When", 120, o -> o.source().word() + (o.nextFished() ? ", fished next" : ""))
+        .numbers(
+            "Weight an hour",
+            170,
+            o -> ReviewWords.value(o.weight()),
+            o -> ReviewWords.weightRate(o.weight(), units))
+        .numbers(
+            "Fish an hour",
+            130,
+            o -> o.evidence().rate().perHour(),
+            o -> ReviewWords.rate(o.evidence().rate()))
+        .numbers(
+            "Fish", 60, o -> (double) o.evidence().fish(), o -> String.valueOf(o.evidence().fish()))
+        .numbers(
+            "Min fished",
+            90,
+            o -> o.evidence().fishedMinutes(),
+            o -> String.valueOf(Math.round(o.evidence().fishedMinutes())));
+    VBox.setVgrow(others, Priority.ALWAYS);
+    view.getChildren().addAll(facts, others);
+    view.setMinHeight(0);
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  private String name(String lineId) {
+    Review now = review;
+    return now == null
+        ? lineId
+        : now.line(lineId).map(LineReview::line).map(l -> Say.capital(l.name())).orElse(lineId);
+  }
+
+  void show(Review newReview, StayOrGo stay, Units newUnits) {
+    review = newReview;
+    units = newUnits;
+    facts.setText(facts(newReview, stay));
+    others.show(stay.others());
+  }
+
+  private String facts(Review from, StayOrGo stay) {
+    ZoneId zone = from.session().occasion().zone();
+    StringBuilder text = new StringBuilder();
+    text.append(name(stay.spell().lineId()))
+        .append(", ")
+        .append(Say.shortClock(stay.spell().span().from(), zone))
+        .append("–")
+        .append(Say.shortClock(stay.spell().span().to(), zone))
+        .append(". Fished ")
+        .append(Math.round(stay.spell().fishedHours() * 60))
+        .append(" min, a bait in the water ")
+        .append(Math.round(stay.spell().baitHours() * 60))
+        .append(" min: ")
+        .append(Say.count(stay.spell().caught().bites(), "bite"))
+        .append(", ")
+        .append(Say.fish(stay.spell().caught().landed()))
+        .append(" landed, ")
+        .append(stay.spell().caught().lost())
+        .append(" lost.");
+    Fade fade = stay.fade();
+    if (fade == null) {
+      text.append("\nToo short a spell to look for a fade (20 bait minutes are needed).");
+    } else {
+      text.append('\n').append(ReviewWords.fade(fade, zone));
+    }
+    PastPlain past = stay.past();
+    if (past != null) {
+      text.append('\n').append(past(past));
+    }
+    return text.toString();
+  }
+
+  private String past(PastPlain past) {
+    String caught = Say.fish(past.caught().landed());
+    if (past.caught().weightG() > 0) {
+      caught = Say.weight(past.caught().weightG(), units) + ", " + caught;
+    }
+    StringBuilder text = new StringBuilder("In the ");
+    text.append(Math.round(past.minutes()))
+        .append(" min from then to leaving it gave ")
+        .append(caught);
+    Double grams = past.breakEvenGPerHour();
+    Double fish = past.breakEvenPerHour();
+    if (past.caught().landed() == 0) {
+      text.append(": any fish would have beaten it.");
+    } else if (grams != null && grams > 0) {
+      text.append(": another line had to give ")
+          .append(Say.roughWeight(grams, units))
+          .append(" an hour to beat that")
+          .append(fish == null ? "." : ", or " + Say.number(fish) + " fish an hour.");
+    } else if (fish != null) {
+      text.append(": another line had to give ")
+          .append(Say.number(Objects.requireNonNull(fish)))
+          .append(" fish an hour to beat that.");
+    } else {
+      text.append("; after the cost of moving no time was left to compare.");
+    }
+    return text.toString();
+  }
+}

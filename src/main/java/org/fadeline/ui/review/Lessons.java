@@ -1,0 +1,68 @@
+package org.fadeline.ui.review;
+
+import java.util.function.LongConsumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Course.Lesson;
+import org.fadeline.analysis.Review;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** At most three sentences, each with its figures and its minute. */
+final class Lessons {
+  private final HBox view = new HBox(10);
+  private final LongConsumer replay;
+
+  Lessons(LongConsumer replay) {
+    this.replay = replay;
+  }
+
+  HBox view() {
+    return view;
+  }
+
+  void show(@Nullable Review review) {
+    view.getChildren().clear();
+    if (review == null) {
+      return;
+    }
+    for (Lesson lesson : review.course().lessons()) {
+      view.getChildren().add(card(review, lesson));
+    }
+    if (view.getChildren().isEmpty()) {
+      Label none = new Label("This record is too thin for a lesson.");
+      none.getStyleClass().add("quiet");
+      view.getChildren().add(none);
+    }
+  }
+
+  private VBox card(Review review, Lesson lesson) {
+    Label text = new Label(lesson.text());
+    text.setWrapText(true);
+    text.setMinHeight(Region.USE_PREF_SIZE);
+    String time = Say.shortClock(lesson.at(), review.session().occasion().zone());
+    Button go = new Button("Go to " + time);
+    go.getStyleClass().add("link");
+    go.setOnAction(e -> replay.accept(lesson.at()));
+    VBox card = new VBox(4, text, go);
+    card.getStyleClass().addAll("panel", "lesson");
+    int place = -1;
+    for (int i = 0; i < review.session().lines().size(); i++) {
+      if (review.session().lines().get(i).id().equals(lesson.lineId())) {
+        place = i;
+      }
+    }
+    card.setStyle(
+        "-fx-border-color: -fl-hairline -fl-hairline -fl-hairline "
+            + (place < 0 ? "-fl-accent" : "-fl-line-" + place % 5)
+            + "; -fx-border-width: 1 1 1 4;");
+    HBox.setHgrow(card, Priority.ALWAYS);
+    card.setPrefWidth(300);
+    card.setMaxWidth(Double.MAX_VALUE);
+    return card;
+  }
+}

@@ -1,0 +1,257 @@
+package org.fadeline.ui.review;
+
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.LongConsumer;
+import org.fadeline.analysis.Course.Quarter;
+import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** The tables of a review: everything that is on a chart, in figures. */
+final class LineTables {
+  private Units units = Units.LB_OZ_AND_METRES;
+  private ZoneId zone = ZoneOffset.UTC;
+
+  final DataTable<LineReview> lines = new DataTable<>("Line by line", "No lines in this record.");
+  final DataTable<StepRow> steps =
+      new DataTable<>(
+          "First bite after feeding: the curve in figures",
+          "Too few feeds for a curve: five feeding episodes at risk are needed on a line.");
+  final DataTable<LineReview> firstBites =
+      new DataTable<>("First bite after feeding", "No feeding is logged.");
+  final DataTable<ResponseRow> response =
+      new DataTable<>("Bites by minutes since feeding", "No feeding is logged.");
+  final DataTable<Quarter> quarters =
+      new DataTable<>("By quarter-hour", "Nothing was fished in this record.");
+  final DataTable<SessionEvent> fish = new DataTable<>("Every fish", "No fish in this record.");
+
+  /**
+   * One step of a curve.
+   *
+   * @param line the line's name
+   * @param step the step
+   */
+  record StepRow(String line, FirstBite.Step step) {}
+
+  /**
+   * One bin of a feed response.
+   *
+   * @param line the line's name
+   * @param bin the bin
+   */
+  record ResponseRow(String line, FirstBite.ResponseBin bin) {}
+
+  private @Nullable Review review;
+
+  LineTables(LongConsumer replay) {
+    lines
+        .words("Line", 150, l -> Say.capital(Say.line(l.line(), units)))
+        .numbers(
+            "Weight an hour",
+            160,
+            l -> ReviewWords.value(l.rates().weight()),
+            l -> ReviewWords.weightRate(l.rates().weight(), units))
+        .numbers(
+            "Fish an hour",
+            125,
+            l -> ReviewWords.value(l.rates().fish()),
+            l -> ReviewWords.rate(l.rates().fish()))
+        .numbers(
+            "Bites an hour",
+            125,
+            l -> ReviewWords.value(l.rates().bite()),
+            l -> ReviewWords.rate(l.rates().bite()))
+        .numbers(
+            "Weight", 100, l -> l.caught().weightG(), l -> Say.weight(l.caught().weightG(), units))
+        .numbers(
+            "Landed",
+            70,
+            l -> (double) l.caught().landed(),
+            l -> String.valueOf(l.caught().landed()))
+        .numbers(
+            "Lost", 60, l -> (double) l.caught().lost(), l -> String.valueOf(l.caught().lost()))
+        .numbers(
+            "Foul", 60, l -> (double) l.caught().foul(), l -> String.valueOf(l.caught().foul()))
+        .numbers(
+            "Bites", 65, l -> (double) l.caught().bites(), l -> String.valueOf(l.caught().bites()))
+        .numbers(
+            "Spells", 65, l -> (double) l.spells().size(), l -> String.valueOf(l.spells().size()))
+        .numbers("Min fished", 90, LineReview::fishedHours, l -> minutes(l.fishedHours()))
+        .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()));
+    firstBites
+        .words("Line", 150, l -> Say.capital(l.line().name()))
+        .numbers(
+            "Feeds fished",
+            95,
+            l -> (double) l.firstBite().tally().episodes(),
+            l -> String.valueOf(l.firstBite().tally().episodes()))
+        .numbers(
+            "With a bite",
+            90,
+            l -> (double) l.firstBite().tally().bites(),
+            l -> String.valueOf(l.firstBite().tally().bites()))
+        .numbers(
+            "Left before one",
+            120,
+            l -> (double) l.firstBite().tally().censored(),
+            l -> String.valueOf(l.firstBite().tally().censored()))
+        .numbers(
+            "First fished late",
+            125,
+            l -> (double) l.firstBite().tally().late(),
+            l -> String.valueOf(l.firstBite().tally().late()))
+        .numbers(
+            "Never fished",
+            95,
+            l -> (double) l.firstBite().tally().unfished(),
+            l -> String.valueOf(l.firstBite().tally().unfished()))
+        .words("Half bit within", 170, LineTables::median);
+    steps
+        .words("Line", 130, StepRow::line)
+        .numbers("Minutes", 75, r -> r.step.minutes(), r -> Say.number(r.step.minutes()))
+        .numbers("At risk", 75, r -> (double) r.step.atRisk(), r -> String.valueOf(r.step.atRisk()))
+        .numbers("Bites", 65, r -> (double) r.step.bites(), r -> String.valueOf(r.step.bites()))
+        .numbers("Still without", 105, r -> r.step.survival(), r -> percent(r.step.survival()))
+        .words("Limits", 110, r -> limits(r.step.low(), r.step.high()));
+    response
+        .words("Line", 130, ResponseRow::line)
+        .numbers(
+            "Minutes since",
+            130,
+            r -> r.bin.fromMinute(),
+            r -> Math.round(r.bin.fromMinute()) + " to " + Math.round(r.bin.toMinute()))
+        .numbers("Bites", 65, r -> (double) r.bin.bites(), r -> String.valueOf(r.bin.bites()))
+        .numbers("Min bait in", 90, r -> r.bin.baitHours(), r -> minutes(r.bin.baitHours()))
+        .numbers(
+            "Bites an hour",
+            150,
+            r -> ReviewWords.value(r.bin.rate()),
+            r -> ReviewWords.rate(r.bin.rate()));
+    quarters
+        .words("From", 80, q -> Say.shortClock(q.span().from(), zone))
+        .numbers(
+            "Weight", 110, q -> q.caught().weightG(), q -> Say.weight(q.caught().weightG(), units))
+        .numbers(
+            "Landed",
+            75,
+            q -> (double) q.caught().landed(),
+            q -> String.valueOf(q.caught().landed()))
+        .numbers(
+            "Lost", 65, q -> (double) q.caught().lost(), q -> String.valueOf(q.caught().lost()))
+        .numbers(
+            "Bites", 65, q -> (double) q.caught().bites(), q -> String.valueOf(q.caught().bites()))
+        .numbers(
+            "Min fished",
+            90,
+            Quarter::fishedMinutes,
+            q -> String.valueOf(Math.round(q.fishedMinutes())))
+        .onChoose(q -> replay.accept(q.span().from()));
+    fish.words("Time", 90, e -> Say.clock(e.at(), zone))
+        .words("Line", 130, this::lineOf)
+        .words("Species", 110, e -> species(e))
+        .numbers(
+            "Fish", 60, e -> (double) fishOf(e).count(), e -> String.valueOf(fishOf(e).count()))
+        .numbers(
+            "Weight",
+            110,
+            e -> fishOf(e).grams(),
+            e -> Say.fishWeight(Objects.requireNonNullElse(fishOf(e).grams(), 0.0), units))
+        .words(
+            "Weight is",
+            100,
+            e ->
+                fishOf(e).grams() == null
+                    ? "not given"
+                    : fishOf(e).weighed() ? "weighed" : "estimated")
+        .words("Counts", 120, e -> e.kind() == EventKind.FOUL ? foul() : "yes")
+        .onChoose(e -> replay.accept(e.at()));
+  }
+
+  void show(@Nullable Review newReview, Units newUnits) {
+    review = newReview;
+    units = newUnits;
+    List<LineReview> all = newReview == null ? List.of() : newReview.lines();
+    if (newReview != null) {
+      zone = newReview.session().occasion().zone();
+    }
+    lines.show(all);
+    firstBites.show(all);
+    List<StepRow> stepRows = new ArrayList<>();
+    List<ResponseRow> responseRows = new ArrayList<>();
+    for (LineReview line : all) {
+      String name = Say.capital(line.line().name());
+      line.firstBite().curve().forEach(s -> stepRows.add(new StepRow(name, s)));
+      line.firstBite().feedResponse().forEach(b -> responseRows.add(new ResponseRow(name, b)));
+    }
+    steps.show(stepRows);
+    response.show(responseRows);
+    quarters.show(newReview == null ? List.of() : newReview.course().quarters());
+    fish.show(
+        newReview == null
+            ? List.of()
+            : newReview.session().events().stream().filter(LineTables::isCatch).toList());
+  }
+
+  private static boolean isCatch(SessionEvent event) {
+    return event.kind() == EventKind.LANDED
+        || event.kind() == EventKind.FOUL
+        || event.kind() == EventKind.COUNT;
+  }
+
+  private static Fish fishOf(SessionEvent event) {
+    return Objects.requireNonNullElse(event.fishOrNull(), Fish.ONE);
+  }
+
+  private static String species(SessionEvent event) {
+    String species = fishOf(event).species();
+    return species == null ? "" : species;
+  }
+
+  private String foul() {
+    Review now = review;
+    boolean counts = now != null && now.session().match().rules().foulHookedCounts();
+    return counts ? "yes, foul-hooked" : "no, foul-hooked";
+  }
+
+  private String lineOf(SessionEvent event) {
+    Review now = review;
+    String id = event.lineId();
+    return now == null || id == null
+        ? ""
+        : now.session().line(id).map(l -> Say.capital(l.name())).orElse(id);
+  }
+
+  private static String minutes(double hours) {
+    return String.valueOf(Math.round(hours * 60));
+  }
+
+  private static String percent(double share) {
+    return Math.round(share * 100) + "%";
+  }
+
+  private static String limits(@Nullable Double low, @Nullable Double high) {
+    return low == null || high == null ? "" : percent(low) + "–" + percent(high);
+  }
+
+  private static String median(LineReview line) {
+    FirstBite first = line.firstBite();
+    FirstBite.Median median = first.median();
+    if (median == null) {
+      return first.fromMinute() == null ? "too few feeds to say" : "not reached";
+    }
+    String low = median.low() == null ? "?" : Say.number(median.low());
+    String high = median.high() == null ? "no upper limit" : Say.number(median.high());
+    return Say.number(median.minutes()) + " min (" + low + "–" + high + ")";
+  }
+}

@@ -1,0 +1,136 @@
+package org.fadeline.ui.review;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongConsumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Course.Warning;
+import org.fadeline.analysis.Review;
+import org.fadeline.model.Outcome.NetWeight;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** What kind of record it is, what that withholds, its warnings, and the settings of the review. */
+final class RecordPane {
+  private final VBox body = new VBox(8);
+  private final ScrollPane view = new ScrollPane(body);
+  private final SettingsPane settings;
+  private final LongConsumer replay;
+
+  RecordPane(Workbench bench, LongConsumer replay) {
+    this.replay = replay;
+    settings = new SettingsPane(bench);
+    view.setFitToWidth(true);
+    view.getStyleClass().add("plain-scroll");
+  }
+
+  ScrollPane view() {
+    return view;
+  }
+
+  void show(@Nullable Review review, Units units) {
+    List<Node> parts = new ArrayList<>();
+    if (review != null) {
+      Review.Summary summary = review.summary();
+      parts.add(heading("This is a " + kind(summary) + "."));
+      parts.add(text(ReviewWords.of(summary.grade())));
+      String precision = ReviewWords.precision(summary.clockPrecisionS());
+      if (!precision.isEmpty()) {
+        parts.add(text(precision));
+      }
+      if (summary.unassignedMinutes() >= 1) {
+        parts.add(
+            text(
+                Math.round(summary.unassignedMinutes())
+                    + " min belong to no line: the record shows no move there."));
+      }
+      parts.add(text(scales(review, units)));
+      parts.add(heading(warningsHead(review.course().warnings().size())));
+      for (Warning warning : review.course().warnings()) {
+        parts.add(warning(warning, review.session().occasion().zone()));
+      }
+    }
+    parts.add(heading("What the findings rest on"));
+    parts.add(settings.view());
+    body.getChildren().setAll(parts);
+  }
+
+  private static String kind(Review.Summary summary) {
+    String label = summary.grade().label();
+    return label.endsWith("record") ? label : "record of " + label;
+  }
+
+  private static String warningsHead(int count) {
+    return count == 0 ? "Nothing odd in the record" : "To know about the record";
+  }
+
+  /** Estimates against the scales, net by net; never applied silently. */
+  static String scales(Review review, Units units) {
+    List<NetWeight> nets = review.session().outcome().weighIn();
+    if (nets.isEmpty()) {
+      return "No weigh-in is logged: weights are as "
+          + review.summary().weightFrom().word()
+          + " on the bank.";
+    }
+    double scales = nets.stream().mapToDouble(NetWeight::grams).sum();
+    double logged = 0;
+    for (SessionEvent event : review.session().events()) {
+      var fish = event.fishOrNull();
+      boolean landed =
+          switch (event.kind()) {
+            case LANDED, FOUL, COUNT -> true;
+            default -> false;
+          };
+      if (landed && fish != null && fish.grams() != null) {
+        logged += fish.grams();
+      }
+    }
+    if (logged <= 0) {
+      return "The scales said " + Say.weight(scales, units) + "; no single weights are logged.";
+    }
+    return "The scales said "
+        + Say.weight(scales, units)
+        + " in "
+        + Say.count(nets.size(), "net")
+        + "; the log adds up to "
+        + Say.weight(logged, units)
+        + ", foul-hooked fish included: multiply by "
+        + String.format(java.util.Locale.ROOT, "%.2f", scales / logged)
+        + " to get from one to the other. Figures here are as logged.";
+  }
+
+  private Node warning(Warning warning, ZoneId zone) {
+    Label label = text(warning.text());
+    Long at = warning.at();
+    if (at == null) {
+      return label;
+    }
+    Button go = new Button("Go to " + Say.shortClock(at, zone));
+    go.getStyleClass().add("link");
+    go.setOnAction(e -> replay.accept(at));
+    return new VBox(label, go);
+  }
+
+  private static Label heading(String words) {
+    Label label = text(words);
+    label.getStyleClass().add("strong");
+    label.setStyle("-fx-padding: 0.7em 0 0 0;");
+    return label;
+  }
+
+  private static Label text(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+}

@@ -1,0 +1,107 @@
+package org.fadeline.ui.review;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.geometry.VPos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.ReviewSettings.Measure;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.Workbench;
+
+/** The settings that the findings move with; each change reviews the match again. */
+final class SettingsPane {
+  private final Workbench bench;
+  private final GridPane grid = new GridPane();
+  private final Label state = new Label();
+  private final VBox view;
+
+  SettingsPane(Workbench bench) {
+    this.bench = bench;
+    grid.setHgap(16);
+    grid.setVgap(8);
+    row(
+        "A fade is plain at",
+        List.of(0.5, 0.8, 0.9, 0.95),
+        v -> Math.round(v * 100) + "%",
+        ReviewSettings::callLevel,
+        (s, v) -> of(s, s.windowMinutes(), v, s.changeHazard(), s.measure(), s.moveCostMinutes()));
+    row(
+        "Changes of rate expected",
+        List.of(0.1, 0.25, 0.5, 1.0),
+        v -> String.format(java.util.Locale.ROOT, "%s an hour", v),
+        ReviewSettings::changeHazard,
+        (s, v) -> of(s, s.windowMinutes(), s.callLevel(), v, s.measure(), s.moveCostMinutes()));
+    row(
+        "A fade is judged on",
+        List.of(Measure.values()),
+        SettingsPane::label,
+        ReviewSettings::measure,
+        (s, v) ->
+            of(s, s.windowMinutes(), s.callLevel(), s.changeHazard(), v, s.moveCostMinutes()));
+    row(
+        "Moving costs",
+        List.of(0.0, 2.0, 4.0, 8.0),
+        v -> Say.number(v) + " min",
+        ReviewSettings::moveCostMinutes,
+        (s, v) -> of(s, s.windowMinutes(), s.callLevel(), s.changeHazard(), s.measure(), v));
+    row(
+        "Rolling rate over",
+        List.of(15.0, 30.0, 45.0, 60.0),
+        v -> Say.number(v) + " min",
+        ReviewSettings::windowMinutes,
+        (s, v) -> of(s, v, s.callLevel(), s.changeHazard(), s.measure(), s.moveCostMinutes()));
+    Button defaults = new Button("Back to the defaults");
+    defaults.setOnAction(e -> bench.settings(ReviewSettings.DEFAULT));
+    state.getStyleClass().add("quiet");
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.review().pending(),
+        pending -> state.setText(pending ? "Reviewing again…" : ""));
+    view = new VBox(10, grid, defaults, state);
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  private interface Change<T> {
+    ReviewSettings with(ReviewSettings settings, T value);
+  }
+
+  private <T> void row(
+      String words,
+      List<T> values,
+      Function<T, String> label,
+      Function<ReviewSettings, T> now,
+      Change<T> change) {
+    Segments<T> choice =
+        new Segments<>(
+            words,
+            values,
+            label,
+            v -> bench.settings(change.with(bench.state().choices().settings(), v)));
+    Watch.part(bench.stateProperty(), s -> now.apply(s.choices().settings()), choice::choose);
+    Label name = new Label(words);
+    GridPane.setValignment(name, VPos.CENTER);
+    grid.addRow(grid.getRowCount(), name, choice);
+  }
+
+  private static String label(Measure measure) {
+    return switch (measure) {
+      case BITES -> "bites";
+      case HOOK_UPS -> "hook-ups";
+      case FISH -> "fish";
+    };
+  }
+
+  private static ReviewSettings of(
+      ReviewSettings s, double window, double call, double hazard, Measure measure, double cost) {
+    return new ReviewSettings(window, call, hazard, measure, cost, s.seed());
+  }
+}

@@ -1,0 +1,152 @@
+package org.fadeline.ui.review;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.LongConsumer;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.StayOrGo;
+import org.fadeline.model.Line;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** Every stay in time order: what it paid, whether it faded, when that was plain, what it took. */
+final class StayList {
+  private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
+
+  private final VBox view = new VBox();
+  private final VBox findings = new VBox();
+  private final Consumer<StayOrGo> choose;
+  private final LongConsumer replay;
+  private List<VBox> cards = List.of();
+
+  StayList(Consumer<StayOrGo> choose, LongConsumer replay) {
+    this.choose = choose;
+    this.replay = replay;
+    Label title = new Label("Stay or go");
+    title.getStyleClass().add("title");
+    Label note = new Label("every spell, both ways; weight first");
+    note.getStyleClass().add("quiet");
+    HBox head = new HBox(10, title, note);
+    head.setAlignment(Pos.BASELINE_LEFT);
+    head.setStyle("-fx-padding: 0.8em 1em 0.4em 1em;");
+    ScrollPane scroll = new ScrollPane(findings);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("plain-scroll");
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    view.getChildren().addAll(head, scroll);
+    view.getStyleClass().add("panel");
+    view.setMinHeight(0);
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  void show(@Nullable Review review, Units units) {
+    List<VBox> made = new ArrayList<>();
+    if (review != null) {
+      for (StayOrGo stay : review.stays()) {
+        made.add(card(review, stay, units));
+      }
+    }
+    cards = made;
+    findings.getChildren().setAll(made);
+    if (review != null && made.isEmpty()) {
+      Label none = new Label("No line was fished in this record, so there is nothing to judge.");
+      none.setWrapText(true);
+      none.getStyleClass().add("quiet");
+      none.setStyle("-fx-padding: 1em;");
+      findings.getChildren().setAll(none);
+    }
+    if (review != null && !made.isEmpty()) {
+      mark(0);
+      choose.accept(review.stays().get(0));
+    }
+  }
+
+  private void mark(int index) {
+    for (int i = 0; i < cards.size(); i++) {
+      cards.get(i).pseudoClassStateChanged(CURRENT, i == index);
+    }
+  }
+
+  private VBox card(Review review, StayOrGo stay, Units units) {
+    ZoneId zone = review.session().occasion().zone();
+    Line line = review.session().line(stay.spell().lineId()).orElseThrow();
+    int place = review.session().lines().indexOf(line);
+    Region bar = new Region();
+    bar.getStyleClass().add("line-bar");
+    bar.setMinHeight(18);
+    bar.setStyle("-fx-background-color: -fl-line-" + place % 5 + ";");
+    String from = Say.shortClock(stay.spell().span().from(), zone);
+    String to = Say.shortClock(stay.spell().span().to(), zone);
+    Label name = new Label(from + "–" + to + "  " + Say.capital(line.name()));
+    name.getStyleClass().add("strong");
+    Label paid =
+        new Label(
+            stay.paid().weight() == null
+                ? stay.paid().fish() == null
+                    ? ""
+                    : Say.number(stay.paid().fish().perHour()) + " fish an hour"
+                : Say.roughWeight(stay.paid().weight().perHour(), units) + " an hour");
+    paid.getStyleClass().add("strong");
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    HBox first = new HBox(8, bar, name, space, paid);
+    first.setAlignment(Pos.CENTER_LEFT);
+    Label verdict = new Label(ReviewWords.of(stay.wording().verdict()));
+    verdict.getStyleClass().add(isLate(stay) ? "warning-text" : "quiet");
+    Label text = new Label(stay.wording().text());
+    text.setWrapText(true);
+    text.setMinHeight(Region.USE_PREF_SIZE);
+    Button go = new Button("Replay from " + from);
+    go.getStyleClass().add("link");
+    go.setOnAction(e -> replay.accept(stay.spell().span().from()));
+    HBox links = new HBox(14, go);
+    if (stay.past() != null) {
+      long plain = stay.past().plainAt();
+      Button when = new Button("From " + Say.shortClock(plain, zone) + ", when it was plain");
+      when.getStyleClass().add("link");
+      when.setOnAction(e -> replay.accept(plain));
+      links.getChildren().add(when);
+    }
+    VBox card = new VBox(first, verdict, text, links);
+    card.getStyleClass().add("finding");
+    card.setFocusTraversable(true);
+    card.setAccessibleRole(AccessibleRole.BUTTON);
+    card.setAccessibleText(name.getText() + ": " + verdict.getText() + ". " + text.getText());
+    Runnable chosen =
+        () -> {
+          mark(cards.indexOf(card));
+          choose.accept(stay);
+        };
+    card.setOnMouseClicked(e -> chosen.run());
+    card.setOnKeyPressed(
+        e -> {
+          if (e.getTarget() == card
+              && (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE)) {
+            chosen.run();
+            e.consume();
+          }
+        });
+    return card;
+  }
+
+  private static boolean isLate(StayOrGo stay) {
+    return stay.wording().verdict() == StayOrGo.Verdict.STAYED_PAST_PLAIN;
+  }
+}

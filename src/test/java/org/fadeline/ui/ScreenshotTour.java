@@ -1,0 +1,150 @@
+package org.fadeline.ui;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.animation.PauseTransition;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import javax.imageio.ImageIO;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+
+/**
+ * Visits every screen on a session in every theme and writes pictures of the window: for the
+ * manual, and for judging the screens by eye. Needs a display.
+ *
+ * <p>Arguments: the session, the folder for the pictures, the sizes such as {@code 1280x800}, and
+ * optionally {@code text=150} for another text size.
+ */
+// JavaFX makes the object and calls start, which sets every field first of all.
+@SuppressWarnings("NullAway.Init")
+public final class ScreenshotTour extends Application {
+  private final List<Runnable> steps = new ArrayList<>();
+  private MainWindow window;
+  private Stage stage;
+  private Workbench bench;
+  private PreferenceStore preferences;
+  private Path folder;
+
+  /** Starts the tour. */
+  public static final class Start {
+    private Start() {}
+
+    /** Runs the tour with the arguments of {@link ScreenshotTour}. */
+    public static void main(String[] args) {
+      java.util.logging.Logger.getLogger("javafx").setLevel(java.util.logging.Level.SEVERE);
+      System.setProperty("java.awt.headless", "true");
+      Application.launch(ScreenshotTour.class, args);
+    }
+  }
+
+  @Override
+  public void start(Stage newStage) {
+    stage = newStage;
+    Fonts.load();
+    List<String> arguments = getParameters().getUnnamed();
+    Path session = Path.of(arguments.get(0));
+    folder = Path.of(arguments.get(1));
+    int text = Integer.parseInt(getParameters().getNamed().getOrDefault("text", "100"));
+    preferences = new PreferenceStore(Preferences.DEFAULT.withTextPercent(text), changed -> {});
+    bench =
+        new Workbench(
+            new FileDesk(), Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    navigation.leadTo(window::showScreen);
+    window.show();
+    for (String size : arguments.subList(2, arguments.size())) {
+      String[] sides = size.split("x", -1);
+      steps.add(
+          () -> {
+            stage.setWidth(Double.parseDouble(sides[0]));
+            stage.setHeight(Double.parseDouble(sides[1]));
+          });
+      visit(session, size);
+    }
+    steps.add(Platform::exit);
+    next();
+  }
+
+  private void visit(Path session, String size) {
+    for (Preferences.Look look : Preferences.Look.values()) {
+      String name = look.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + size;
+      steps.add(
+          () -> {
+            preferences.change(p -> p.withLook(look));
+            bench.closeSession();
+          });
+      steps.add(() -> picture("start-" + name));
+      steps.add(() -> bench.open(session));
+      steps.add(
+          () -> {
+            bench.hindsight(false);
+            window.showScreen(0);
+            seekShare(0.56);
+          });
+      steps.add(() -> picture("replay-then-" + name));
+      steps.add(() -> bench.hindsight(true));
+      steps.add(() -> picture("replay-hindsight-" + name));
+      steps.add(() -> window.showScreen(1));
+      steps.add(() -> picture("review-" + name));
+      steps.add(window::keys);
+      steps.add(() -> picture("keys-" + name));
+      steps.add(window::keys);
+    }
+  }
+
+  private void seekShare(double share) {
+    var range = bench.state().playhead().range();
+    bench.transport().seek(range.from() + Math.round(share * range.millis()));
+  }
+
+  /** Each step gets a few frames to settle in. */
+  private void next() {
+    if (steps.isEmpty()) {
+      return;
+    }
+    Runnable step = steps.remove(0);
+    PauseTransition wait = new PauseTransition(Duration.millis(350));
+    wait.setOnFinished(
+        e -> {
+          step.run();
+          next();
+        });
+    wait.play();
+  }
+
+  private void picture(String name) {
+    WritableImage image = window.scene().snapshot(null);
+    int width = (int) image.getWidth();
+    int height = (int) image.getHeight();
+    BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    PixelReader pixels = image.getPixelReader();
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        copy.setRGB(x, y, pixels.getArgb(x, y));
+      }
+    }
+    try {
+      Files.createDirectories(folder);
+      ImageIO.write(copy, "png", folder.resolve(name + ".png").toFile());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,296 @@
+package org.fadeline.ui;
+
+import static java.util.Objects.requireNonNull;
+import static org.fadeline.ui.HandMade.minute;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.Session;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The window from outside: keys, pointer and what is seen. */
+// TestFX calls start before each test, which sets every field.
+@SuppressWarnings("NullAway.Init")
+@ExtendWith(ApplicationExtension.class)
+class WindowTest {
+  private static final Path FILE = Path.of("hand.session.json");
+
+  private Workbench bench;
+  private PreferenceStore preferences;
+  private MainWindow window;
+
+  @Start
+  void start(Stage stage) {
+    Fonts.load();
+    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
+    bench =
+        new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    navigation.leadTo(window::showScreen);
+    window.show();
+  }
+
+  @AfterEach
+  void closeWindows() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private void open() {
+    new FxRobot().interact(() -> bench.open(FILE));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private Session session() {
+    return requireNonNull(bench.state().open()).session();
+  }
+
+  private long at() {
+    return bench.state().playhead().at();
+  }
+
+  private void waitUntil(java.util.concurrent.Callable<Boolean> condition) throws Exception {
+    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static boolean shows(FxRobot robot, String text) {
+    return !robot
+        .lookup(
+            n ->
+                n instanceof Label label
+                    && org.testfx.util.NodeQueryUtils.isVisible().test(label)
+                    && label.getText().contains(text))
+        .queryAll()
+        .isEmpty();
+  }
+
+  @Test
+  void startsWithTheStartScreenAndReturnsToIt(FxRobot robot) throws Exception {
+    assertTrue(shows(robot, "Replay a match"));
+    open();
+    assertFalse(shows(robot, "Replay a match"));
+    assertTrue(shows(robot, "Invented Pool, peg 14"));
+    robot.push(KeyCode.CONTROL, KeyCode.W);
+    waitUntil(() -> shows(robot, "Replay a match"));
+    assertNull(bench.state().open());
+  }
+
+  @Test
+  void keysMoveThePlayhead(FxRobot robot) throws Exception {
+    open();
+    robot.push(KeyCode.RIGHT);
+    assertEquals(minute(1), at());
+    robot.push(KeyCode.SHIFT, KeyCode.RIGHT);
+    assertEquals(minute(2), at());
+    robot.push(KeyCode.LEFT);
+    assertEquals(minute(1), at());
+    robot.push(KeyCode.END);
+    assertEquals(HandMade.ALL_OUT, at());
+    robot.push(KeyCode.HOME);
+    assertEquals(HandMade.ALL_IN, at());
+    robot.push(KeyCode.SPACE);
+    assertTrue(bench.state().playhead().motion().playing());
+    waitUntil(() -> at() > HandMade.ALL_IN + 30_000);
+    robot.push(KeyCode.SPACE);
+    assertFalse(bench.state().playhead().motion().playing());
+    robot.push(KeyCode.R);
+    assertTrue(bench.state().playhead().motion().reverse());
+    robot.push(KeyCode.H);
+    assertTrue(bench.state().choices().hindsight());
+  }
+
+  @Test
+  void theClockAndWeightFollowThePlayhead(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.transport().seek(minute(15)));
+    assertTrue(shows(robot, "10:15:00"));
+    assertTrue(shows(robot, "4 lb 7 oz"), "1100 g and 900 g make 4 lb 7 oz (2000 / 453.59237)");
+    assertTrue(shows(robot, "2 fish"));
+    assertTrue(shows(robot, "4 h 45 min to go"));
+  }
+
+  @Test
+  void asKnownThenNothingLaterIsListedAndHindsightBringsIt(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.transport().seek(minute(30)));
+    ListView<?> list = robot.lookup("#turning-points").query();
+    int then = list.getItems().size();
+    assertTrue(then > 0);
+    robot.interact(() -> bench.hindsight(true));
+    assertTrue(list.getItems().size() > then);
+    robot.interact(() -> bench.hindsight(false));
+    assertEquals(then, list.getItems().size());
+  }
+
+  @Test
+  void aTurningPointChosenSeeks(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.transport().toEnd());
+    ListView<?> list = robot.lookup("#turning-points").query();
+    robot.interact(
+        () -> {
+          list.requestFocus();
+          list.getFocusModel().focus(0);
+        });
+    robot.push(KeyCode.ENTER);
+    assertEquals(requireNonNull(bench.state().review().latest()).course().turningPoints().get(0).at(), at());
+  }
+
+  @Test
+  void textFieldsKeepTheirKeys(FxRobot robot) {
+    open();
+    robot.push(KeyCode.G);
+    TextField field = robot.lookup("#typed-time").query();
+    assertTrue(field.isFocused());
+    robot.write("12:3");
+    robot.push(KeyCode.SPACE);
+    assertFalse(bench.state().playhead().motion().playing(), "Space belongs to the text");
+    robot.push(KeyCode.HOME);
+    assertEquals(HandMade.ALL_IN, at());
+    assertEquals(0, field.getCaretPosition());
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("1230");
+    robot.push(KeyCode.ENTER);
+    assertEquals(minute(150), at());
+    robot.push(KeyCode.ESCAPE);
+    assertFalse(field.isFocused());
+  }
+
+  @Test
+  void aTimeThatIsNoneIsSaid(FxRobot robot) {
+    open();
+    robot.push(KeyCode.G);
+    robot.write("noon");
+    robot.push(KeyCode.ENTER);
+    assertEquals(HandMade.ALL_IN, at());
+    assertNotNull(bench.state().activity().message());
+  }
+
+  @Test
+  void theListOfKeysOpensAndCloses(FxRobot robot) {
+    open();
+    robot.push(KeyCode.F1);
+    assertTrue(shows(robot, "Play or pause"));
+    robot.push(KeyCode.ESCAPE);
+    assertFalse(shows(robot, "Play or pause"));
+  }
+
+  @Test
+  void everyCommandHasAKeyOfItsOwn() {
+    open();
+    List<String> keys =
+        window.commands().stream().flatMap(c -> c.keys().stream()).map(k -> k.getName()).toList();
+    assertEquals(keys.size(), keys.stream().distinct().count(), () -> "twice in " + keys);
+  }
+
+  @Test
+  void troubleIsShownWithItsPlaceAndTheSessionStays(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.open(Path.of("gone.csv")));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(shows(robot, "No such file"));
+    assertNotNull(bench.state().open());
+    robot.push(KeyCode.ESCAPE);
+    assertFalse(shows(robot, "No such file"));
+    assertNull(bench.state().activity().trouble());
+  }
+
+  @Test
+  void opensThroughTheStateOnlyOnItsThread() {
+    assertFalse(Platform.isFxApplicationThread());
+    org.junit.jupiter.api.Assertions.assertThrows(
+        IllegalStateException.class, () -> bench.tell("hello"));
+    assertEquals(Activity.QUIET, bench.state().activity());
+  }
+
+  @Test
+  void otherUnitsAndThemesShowAtOnce(FxRobot robot) {
+    open();
+    robot.interact(
+        () -> {
+          bench.transport().seek(minute(15));
+          preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES));
+        });
+    assertTrue(shows(robot, "2.00 kg") || shows(robot, "2 kg"));
+    for (Preferences.Look look : Preferences.Look.values()) {
+      robot.interact(() -> preferences.change(p -> p.withLook(look)));
+      assertTrue(shows(robot, "Invented Pool, peg 14"));
+    }
+  }
+
+  @Test
+  void whatIsPickedCanBeRetimedAndUndone(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.picking().pick("w0"));
+    robot.push(KeyCode.ENTER);
+    TextField time = robot.lookup("#event-time").query();
+    assertTrue(time.isFocused());
+    assertEquals("10:30:00", time.getText());
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("10:31:30");
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(
+        HandMade.session().events(),
+        session().events(),
+        "Ctrl+Z inside a field is the field's");
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("10:31:30");
+    robot.push(KeyCode.ENTER);
+    assertEquals(minute(31.5), eventAt("w0"));
+    robot.push(KeyCode.ESCAPE);
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(minute(30), eventAt("w0"));
+    robot.push(KeyCode.CONTROL, KeyCode.Y);
+    assertEquals(minute(31.5), eventAt("w0"));
+  }
+
+  @Test
+  void deletesWhatIsPicked(FxRobot robot) {
+    open();
+    int before = session().events().size();
+    robot.interact(() -> bench.picking().pick("w0"));
+    robot.push(KeyCode.DELETE);
+    assertEquals(before - 1, session().events().size());
+    assertTrue(bench.state().selection().events().isEmpty());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(before, session().events().size());
+  }
+
+  private long eventAt(String id) {
+    return session().events().stream()
+        .filter(e -> e.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .at();
+  }
+}

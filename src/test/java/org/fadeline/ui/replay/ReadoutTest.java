@@ -1,0 +1,142 @@
+package org.fadeline.ui.replay;
+
+import static java.util.Objects.requireNonNull;
+import static org.fadeline.ui.HandMade.minute;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+import org.fadeline.ui.HandMade;
+import org.fadeline.ui.replay.Readout.Card;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is said at the playhead, and that none of it rests on what came later. */
+class ReadoutTest {
+  private static Workbench bench(Session session) {
+    Workbench bench =
+        new Workbench(
+            new FakeDesk().with("s.session.json", session),
+            Reviewer::review,
+            new DirectTaskService(),
+            () -> {});
+    bench.open(Path.of("s.session.json"));
+    return bench;
+  }
+
+  private static Readout at(Workbench bench, double minute) {
+    bench.transport().seek(minute(minute));
+    return Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
+  }
+
+  private static Card card(Readout readout, String line) {
+    return readout.cards().stream().filter(c -> c.lineId().equals(line)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void clockTimeToGoAndWeight() {
+    Readout r = at(bench(HandMade.session()), 15);
+    assertEquals("10:15:00", r.clock());
+    assertEquals("4 h 45 min to go", r.toGo().head());
+    assertEquals("fishing the short line", r.toGo().note());
+    // 1100 g + 900 g = 4.409 lb: 4 lb 7 oz to the ounce.
+    assertEquals("4 lb 7 oz", r.weight().head());
+    assertEquals("2 fish, estimated", r.weight().note());
+  }
+
+  @Test
+  void aLineLeftSaysWhenAndHowLongItRested() {
+    Card left = card(at(bench(HandMade.session()), 60), "short");
+    assertEquals("left 10:25", left.now());
+    assertEquals("rested 35 min", left.rests());
+    assertEquals("fed 60 min ago", left.since());
+  }
+
+  @Test
+  void aLineBeingFishedSaysItsRateWithWhatItRestsOn() {
+    Card fishing = card(at(bench(HandMade.session()), 90), "shallow");
+    assertTrue(fishing.fishing());
+    assertTrue(fishing.now().endsWith(")") && fishing.now().contains(" an hour ("), fishing.now());
+    // Fish at minutes 66, 72, 78, 84 and 90 lie in the half hour up to minute 90.
+    assertTrue(fishing.rests().endsWith("5 fish in 30 min"), fishing.rests());
+    assertTrue(fishing.since().endsWith("bite 30 s ago"), fishing.since());
+  }
+
+  @Test
+  void noFishIsNeverARateOfNought() {
+    Card fishing = card(at(bench(HandMade.session()), 170), "shallow");
+    assertEquals("no fish in 30 min", fishing.now());
+    // 3.689 / 0.5 h = 7.4: the exact upper limit for none (Garwood 1936).
+    assertEquals("up to 7.4 an hour not ruled out", fishing.rests());
+  }
+
+  @Test
+  void afterAllOutNothingIsToGo() {
+    Readout r = at(bench(HandMade.session()), 300);
+    assertEquals("all out", r.toGo().head());
+    assertEquals("–", r.pace().head());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1, 7.5, 8, 14.9, 18, 25, 26, 40, 66, 100, 108.5, 150, 185, 239})
+  void asKnownThenTheFutureChangesNothingLogged(double minute) {
+    Session whole = HandMade.session();
+    List<SessionEvent> known =
+        whole.events().stream().filter(e -> e.at() <= minute(minute)).toList();
+    Readout then = at(bench(whole), minute);
+    Readout truncated = at(bench(HandMade.of(known)), minute);
+    assertEquals(truncated.clock(), then.clock());
+    assertEquals(truncated.toGo(), then.toGo());
+    assertEquals(truncated.weight(), then.weight());
+    assertEquals(truncated.cards(), then.cards());
+  }
+
+  @Test
+  void turningPointsAreThoseKnownByThen() {
+    Workbench bench = bench(HandMade.session());
+    for (int minute = 0; minute <= 300; minute += 5) {
+      bench.transport().seek(minute(minute));
+      WorkbenchState s = bench.state();
+      assertTrue(
+          Readout.turningPoints(s).stream()
+              .noneMatch(p -> p.hindsight() || p.at() > s.playhead().at()));
+    }
+    bench.hindsight(true);
+    assertEquals(
+        requireNonNull(bench.state().review().latest()).course().turningPoints(),
+        Readout.turningPoints(bench.state()));
+  }
+
+  @Test
+  void thereAndBackSaysTheSame() {
+    Workbench bench = bench(HandMade.session());
+    Readout first = at(bench, 90);
+    at(bench, 250);
+    at(bench, 3);
+    assertEquals(first, at(bench, 90));
+  }
+
+  @Test
+  void betweenTheCursors() {
+    Workbench bench = bench(HandMade.session());
+    bench.transport().seek(minute(10));
+    bench.picking().mark(minute(10));
+    bench.transport().seek(minute(22.5));
+    assertEquals(
+        "12:30 since 10:10\n2 lb, 1 fish",
+        Between.words(bench.state(), Units.LB_OZ_AND_METRES),
+        "900 g is 1.984 lb: 2 lb to the ounce");
+    bench.transport().seek(minute(5));
+    assertEquals("5:00 before 10:10", Between.words(bench.state(), Units.LB_OZ_AND_METRES));
+  }
+}
