@@ -163,7 +163,8 @@ class WindowTest {
           list.getFocusModel().focus(0);
         });
     robot.push(KeyCode.ENTER);
-    assertEquals(requireNonNull(bench.state().review().latest()).course().turningPoints().get(0).at(), at());
+    assertEquals(
+        requireNonNull(bench.state().review().latest()).course().turningPoints().get(0).at(), at());
   }
 
   @Test
@@ -260,9 +261,7 @@ class WindowTest {
     robot.write("10:31:30");
     robot.push(KeyCode.CONTROL, KeyCode.Z);
     assertEquals(
-        HandMade.session().events(),
-        session().events(),
-        "Ctrl+Z inside a field is the field's");
+        HandMade.session().events(), session().events(), "Ctrl+Z inside a field is the field's");
     robot.push(KeyCode.CONTROL, KeyCode.A);
     robot.write("10:31:30");
     robot.push(KeyCode.ENTER);

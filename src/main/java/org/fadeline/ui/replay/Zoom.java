@@ -17,7 +17,8 @@ final class Zoom {
   static Range about(Range view, Range whole, long instant, double factor) {
     long length = Math.max(1, view.millis());
     long closest = Math.min(CLOSEST, Math.max(1000, whole.millis()));
-    long wanted = Math.round(Math.max((double) closest, Math.min((double) whole.millis(), length * factor)));
+    long wanted =
+        Math.round(Math.max((double) closest, Math.min((double) whole.millis(), length * factor)));
     double share = (instant - view.from()) / (double) length;
     return inside(instant - Math.round(share * wanted), wanted, whole);
   }
