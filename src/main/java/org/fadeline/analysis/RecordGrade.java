@@ -13,7 +13,7 @@ final class RecordGrade {
   /** Share of times that must fall on the clock's marks for the clock to count as coarse. */
   private static final double COARSE_SHARE = 0.9;
 
-  private static final int LEAST_FOR_COARSE = 10;
+  private static final int LEAST_FOR_MINUTES = 10;
 
   private RecordGrade() {}
 
@@ -76,13 +76,11 @@ final class RecordGrade {
   static double clockPrecisionSeconds(Session session) {
     List<SessionEvent> events =
         session.events().stream().filter(e -> e.kind().group() != EventKind.Group.FRAME).toList();
-    if (events.size() > LEAST_FOR_COARSE) {
-      if (share(events, 300_000) >= COARSE_SHARE) {
-        return 300;
-      }
-      if (share(events, 60_000) >= COARSE_SHARE) {
-        return 60;
-      }
+    if (!events.isEmpty() && share(events, 300_000) >= COARSE_SHARE) {
+      return 300;
+    }
+    if (events.size() > LEAST_FOR_MINUTES && share(events, 60_000) >= COARSE_SHARE) {
+      return 60;
     }
     return share(events, 1000) == 1 ? 1 : 0.001;
   }
