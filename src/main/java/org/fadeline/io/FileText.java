@@ -43,7 +43,7 @@ final class FileText {
     String name = nameOf(file);
     byte[] bytes;
     try {
-      bytes = bytes(file, whileReading);
+      bytes = bytes(file, LARGEST, whileReading);
     } catch (Refused refused) {
       problems.add(Problem.ofFile(name, refused.what(), refused.whatToDo()));
       return null;
@@ -52,7 +52,7 @@ final class FileText {
   }
 
   /** Returns the bytes of a plain file. */
-  static byte[] bytes(Path file, Runnable whileReading) throws Refused {
+  static byte[] bytes(Path file, long largest, Runnable whileReading) throws Refused {
     try {
       BasicFileAttributes before = Files.readAttributes(file, BasicFileAttributes.class);
       if (before.isDirectory()) {
@@ -61,15 +61,15 @@ final class FileText {
       if (!before.isRegularFile()) {
         throw new Refused("this is a pipe or device, not a file", "choose a plain file");
       }
-      if (before.size() > LARGEST) {
-        throw tooLarge();
+      if (before.size() > largest) {
+        throw tooLarge(largest);
       }
       byte[] bytes;
       try (InputStream in = Files.newInputStream(file)) {
-        bytes = in.readNBytes((int) LARGEST + 1);
+        bytes = in.readNBytes((int) largest + 1);
       }
-      if (bytes.length > LARGEST) {
-        throw tooLarge();
+      if (bytes.length > largest) {
+        throw tooLarge(largest);
       }
       whileReading.run();
       BasicFileAttributes after = Files.readAttributes(file, BasicFileAttributes.class);
@@ -88,9 +88,9 @@ final class FileText {
     }
   }
 
-  private static Refused tooLarge() {
+  private static Refused tooLarge(long largest) {
     return new Refused(
-        "the file is larger than 64 MB",
+        "the file is larger than " + (largest >> 20) + " MB",
         "check that it is a session; a long match takes under 1 MB");
   }
 
