@@ -85,6 +85,7 @@ final class StoreScript {
     states.put(start.document().sequence(), start);
     store = SessionStore.create(FILE, start, settings);
     note(1);
+    note(6);
     save();
     note(2);
     undo();
