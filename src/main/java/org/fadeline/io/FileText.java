@@ -43,12 +43,17 @@ final class FileText {
     String name = nameOf(file);
     byte[] bytes;
     try {
-      bytes = bytes(file, LARGEST, whileReading);
+      bytes = bytes(file, whileReading);
     } catch (Refused refused) {
       problems.add(Problem.ofFile(name, refused.what(), refused.whatToDo()));
       return null;
     }
     return decode(name, bytes, problems);
+  }
+
+  /** Returns the bytes of a plain file of at most {@link #LARGEST} bytes. */
+  static byte[] bytes(Path file, Runnable whileReading) throws Refused {
+    return bytes(file, LARGEST, whileReading);
   }
 
   /** Returns the bytes of a plain file. */
