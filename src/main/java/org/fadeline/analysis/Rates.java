@@ -13,13 +13,13 @@ import org.fadeline.stats.WeightedPoissonInterval;
 import org.jspecify.annotations.Nullable;
 
 /** Rates with their limits from counts and exposures. */
-final class Rates {
+public final class Rates {
   private static final PoissonInterval POISSON = PoissonInterval.atLevel(ReviewSettings.LEVEL);
 
   private Rates() {}
 
   /** Returns events per hour with exact Poisson limits, or null without exposure. */
-  static @Nullable Rate perHour(double count, double hours) {
+  public static @Nullable Rate perHour(double count, double hours) {
     if (!(hours > 0)) {
       return null;
     }
@@ -30,7 +30,7 @@ final class Rates {
    * Returns grams per hour with Fay–Feuer limits; null without exposure, where no fish came (no
    * largest weight is known then), or where a fish has no weight.
    */
-  static @Nullable Rate gramsPerHour(Collection<FishMark> fish, double hours) {
+  public static @Nullable Rate gramsPerHour(Collection<FishMark> fish, double hours) {
     if (!(hours > 0) || fish.isEmpty()) {
       return null;
     }

@@ -7,7 +7,7 @@ import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 
 /** Says numbers the way anglers read them: clock times, rates, weights, counts. */
-final class Words {
+public final class Words {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
   private static final String STANDS_ALONE =
@@ -16,28 +16,34 @@ final class Words {
   private final Session session;
   private final Units units;
 
-  Words(Session session, Units units) {
+  /**
+   * Makes the words of one session.
+   *
+   * @param session whose zone and line names are used
+   * @param units of the weights
+   */
+  public Words(Session session, Units units) {
     this.session = session;
     this.units = units;
   }
 
   /** Returns a clock time, to the minute it lies in. */
-  String clock(long at) {
+  public String clock(long at) {
     return CLOCK.format(session.clock(at));
   }
 
   /** Returns two clock times as a range. */
-  String clocks(long from, long to) {
+  public String clocks(long from, long to) {
     return clock(from) + "–" + clock(to);
   }
 
   /** Returns the line's name as written in a sentence. */
-  String line(String id) {
-    return session.line(id).map(l -> lineName(l.name())).orElse("that line");
+  public String line(String id) {
+    return session.line(id).map(l -> named(l.name())).orElse("that line");
   }
 
-  /** "the short line", "the left edge", but "pole 11 m" as it stands. */
-  private static String lineName(String name) {
+  /** Returns a line's name as a sentence says it: "the short line", but "pole 11 m" as it is. */
+  public static String named(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     if (lower.matches(".*\\d.*")) {
       return name;
@@ -46,22 +52,22 @@ final class Words {
   }
 
   /** Returns a weight in the chosen unit. */
-  String weight(double grams) {
+  public String weight(double grams) {
     return WeightText.format(grams, units.weight());
   }
 
   /** Returns a rate to one decimal below ten, whole above. */
-  static String rate(double perHour) {
+  public static String rate(double perHour) {
     return String.format(Locale.ROOT, perHour < 9.95 ? "%.1f" : "%.0f", perHour);
   }
 
   /** Returns a rate with its limits. */
-  static String rate(Rate rate) {
+  public static String rate(Rate rate) {
     return rate(rate.perHour()) + " an hour (" + rate(rate.low()) + "–" + rate(rate.high()) + ")";
   }
 
   /** Returns a weight rate with its limits. */
-  String weightRate(Rate rate) {
+  public String weightRate(Rate rate) {
     return weight(rate.perHour())
         + " an hour ("
         + weight(rate.low())
@@ -71,7 +77,7 @@ final class Words {
   }
 
   /** Returns whole minutes, with hours from a hundred on. */
-  static String minutes(double minutes) {
+  public static String minutes(double minutes) {
     if (minutes > 0 && minutes < 1) {
       return "under a minute";
     }
@@ -84,7 +90,7 @@ final class Words {
   }
 
   /** Returns a number of fish in words an angler uses. */
-  static String fish(int count) {
+  public static String fish(int count) {
     return switch (count) {
       case 0 -> "no fish";
       case 1 -> "one fish";
@@ -93,12 +99,12 @@ final class Words {
   }
 
   /** Returns a number of bites. */
-  static String bites(int count) {
+  public static String bites(int count) {
     return count == 0 ? "no bites" : count == 1 ? "one bite" : count + " bites";
   }
 
   /** Returns the sentence with its first letter in upper case. */
-  static String sentence(String text) {
+  public static String sentence(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }

@@ -37,6 +37,7 @@ public final class Fadeline implements Callable<Integer> {
     CommandLine line = new CommandLine(new Fadeline(console, window));
     line.addSubcommand(new OpenCommand(console, window));
     line.addSubcommand(new ReviewCommand(console));
+    line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new CheckCommand(console));
     line.addSubcommand(new ConvertCommand(console));
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));

@@ -19,7 +19,7 @@ public final class ReviewJson {
   private final Review review;
   private final Session session;
 
-  private ReviewJson(Review review) {
+  ReviewJson(Review review) {
     this.review = review;
     this.session = review.session();
   }
@@ -48,7 +48,7 @@ public final class ReviewJson {
     return root;
   }
 
-  private ObjectNode session() {
+  ObjectNode session() {
     Review.Summary summary = review.summary();
     ObjectNode node = JsonOut.object();
     node.put("title", session.occasion().title());
@@ -113,7 +113,7 @@ public final class ReviewJson {
     return JsonOut.rate(rates.weight(), "gPerHour");
   }
 
-  private static void caught(ObjectNode node, Caught caught) {
+  static void caught(ObjectNode node, Caught caught) {
     node.put("bites", caught.bites());
     node.put("landed", caught.landed());
     node.put("lost", caught.lost());
@@ -121,7 +121,7 @@ public final class ReviewJson {
     JsonOut.number(node, "weightG", caught.weightG());
   }
 
-  private ObjectNode spell(Spell spell) {
+  ObjectNode spell(Spell spell) {
     ObjectNode node = JsonOut.object();
     JsonOut.time(node, "from", session, spell.span().from());
     JsonOut.time(node, "to", session, spell.span().to());
@@ -134,6 +134,29 @@ public final class ReviewJson {
 
   private ObjectNode firstBite(FirstBite first) {
     ObjectNode node = JsonOut.object();
+    firstBiteFigures(node, first);
+    ArrayNode rows = node.putArray("rows");
+    for (FirstBite.Stretch row : first.rows()) {
+      ObjectNode item = rows.addObject();
+      JsonOut.time(item, "fedAt", session, row.episodeAt());
+      JsonOut.number(item, "entry", row.entry());
+      JsonOut.number(item, "exit", row.exit());
+      item.put("bite", row.bite());
+    }
+    ArrayNode response = node.putArray("feedResponse");
+    for (FirstBite.ResponseBin bin : first.feedResponse()) {
+      ObjectNode item = response.addObject();
+      JsonOut.number(item, "fromMinute", bin.fromMinute());
+      JsonOut.number(item, "toMinute", bin.toMinute());
+      item.put("bites", bin.bites());
+      JsonOut.number(item, "baitMinutes", bin.baitHours() * 60);
+      item.set("rate", JsonOut.rate(bin.rate(), "perHour"));
+    }
+    return node;
+  }
+
+  /** Puts the tally, the median and the curve. */
+  static void firstBiteFigures(ObjectNode node, FirstBite first) {
     node.put("episodes", first.tally().episodes());
     node.put("bites", first.tally().bites());
     node.put("censored", first.tally().censored());
@@ -155,27 +178,9 @@ public final class ReviewJson {
       JsonOut.number(point, "low", step.low());
       JsonOut.number(point, "high", step.high());
     }
-    ArrayNode rows = node.putArray("rows");
-    for (FirstBite.Stretch row : first.rows()) {
-      ObjectNode item = rows.addObject();
-      JsonOut.time(item, "fedAt", session, row.episodeAt());
-      JsonOut.number(item, "entry", row.entry());
-      JsonOut.number(item, "exit", row.exit());
-      item.put("bite", row.bite());
-    }
-    ArrayNode response = node.putArray("feedResponse");
-    for (FirstBite.ResponseBin bin : first.feedResponse()) {
-      ObjectNode item = response.addObject();
-      JsonOut.number(item, "fromMinute", bin.fromMinute());
-      JsonOut.number(item, "toMinute", bin.toMinute());
-      item.put("bites", bin.bites());
-      JsonOut.number(item, "baitMinutes", bin.baitHours() * 60);
-      item.set("rate", JsonOut.rate(bin.rate(), "perHour"));
-    }
-    return node;
   }
 
-  private ObjectNode fade(Fade fade) {
+  ObjectNode fade(Fade fade) {
     ObjectNode node = JsonOut.object();
     node.put("spell", fade.spell());
     Fade.Moment moment = fade.moment();
@@ -222,7 +227,7 @@ public final class ReviewJson {
     return node;
   }
 
-  private ObjectNode stay(StayOrGo stay) {
+  ObjectNode stay(StayOrGo stay) {
     ObjectNode node = JsonOut.object();
     node.put("line", stay.spell().lineId());
     node.put("spell", stay.spell().index());

@@ -1,0 +1,169 @@
+package org.fadeline.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.compare.Alignment;
+import org.fadeline.analysis.compare.Comparer;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.analysis.compare.LinePairing;
+import org.fadeline.io.WholeFile;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.report.CompareJson;
+import org.fadeline.report.CompareText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Sets two sessions side by side. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description = "Sets two sessions side by side; with --json - prints JSON alone.")
+final class CompareCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private final Reading reading = new Reading();
+  @Mixin private final UnitsOption units = new UnitsOption();
+
+  @Spec
+  @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+  private CommandSpec spec;
+
+  @Parameters(
+      arity = "2",
+      paramLabel = "SESSION",
+      description = "two sessions, each a .session.json or an event .csv")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+  private List<Path> files;
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "writes the comparison as JSON; - for standard output")
+  private @Nullable String json;
+
+  @Option(
+      names = "--align",
+      paramLabel = "clock|all-in|first-fed",
+      converter = AlignWord.class,
+      description = "what is laid on what (default: all-in)")
+  private Alignment.Mode align = Alignment.Mode.ALL_IN;
+
+  @Option(
+      names = "--pair",
+      paramLabel = "LINE=LINE",
+      description =
+          "pairs a line of the first session with one of the second, by name; may be repeated")
+  private List<String> pairs = new ArrayList<>();
+
+  CompareCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Session first = reading.read(console, files.get(0));
+    Session second = reading.read(console, files.get(1));
+    ComparisonSetup setup =
+        ComparisonSetup.usual(first, second)
+            .withAlignment(alignment(first, second))
+            .withPairing(pairing(first, second));
+    Units chosen = units.units();
+    Review one = Reviewer.review(first, ReviewSettings.DEFAULT, chosen);
+    Review other = Reviewer.review(second, ReviewSettings.DEFAULT, chosen);
+    Comparison comparison = Comparer.compare(one, other, setup, chosen);
+    if ("-".equals(json)) {
+      console.out().print(CompareJson.toJson(comparison));
+      console.out().flush();
+    } else {
+      console.out().print(CompareText.toText(comparison, chosen));
+    }
+    if (json != null && !"-".equals(json)) {
+      Path target = Path.of(json);
+      try {
+        WholeFile.write(target, CompareJson.toJson(comparison));
+      } catch (IOException e) {
+        throw Writing.fault(target, e);
+      }
+    }
+    return ExitCode.DONE;
+  }
+
+  private Alignment alignment(Session first, Session second) {
+    return switch (align) {
+      case CLOCK -> Alignment.byClock(first, second);
+      case FIRST_FED -> Alignment.byFirstFed(first, second);
+      default -> Alignment.byAllIn(first, second);
+    };
+  }
+
+  private LinePairing pairing(Session first, Session second) {
+    List<LinePairing.Choice> choices = new ArrayList<>();
+    for (String pair : pairs) {
+      String[] names = pair.split("=", -1);
+      if (names.length != 2) {
+        throw wrong("--pair takes LINE=LINE, not '" + pair + "'");
+      }
+      choices.add(
+          new LinePairing.Choice(
+              id(first, names[0], files.get(0)), id(second, names[1], files.get(1))));
+    }
+    try {
+      return LinePairing.of(first, second, choices);
+    } catch (IllegalArgumentException twice) {
+      throw wrong("--pair names a line twice: each line can be paired once");
+    }
+  }
+
+  private String id(Session session, String name, Path file) {
+    return session.lines().stream()
+        .filter(l -> l.name().equalsIgnoreCase(name.strip()))
+        .map(Line::id)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                wrong(
+                    "--pair: "
+                        + file
+                        + " has no line '"
+                        + name.strip()
+                        + "'; it has "
+                        + String.join(", ", session.lines().stream().map(Line::name).toList())));
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+
+  /** Reads the word of an alignment the command line offers. */
+  static final class AlignWord implements ITypeConverter<Alignment.Mode> {
+    @Override
+    public Alignment.Mode convert(String word) {
+      return switch (word.toLowerCase(Locale.ROOT)) {
+        case "clock" -> Alignment.Mode.CLOCK;
+        case "all-in" -> Alignment.Mode.ALL_IN;
+        case "first-fed" -> Alignment.Mode.FIRST_FED;
+        default ->
+            throw new TypeConversionException(
+                "takes clock, all-in or first-fed, not '" + word + "'");
+      };
+    }
+  }
+}

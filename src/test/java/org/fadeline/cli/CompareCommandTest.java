@@ -1,0 +1,92 @@
+package org.fadeline.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** {@code compare} as a caller sees it. */
+class CompareCommandTest {
+  private static final String FIRST = "sample-sessions/quillthorn-first-open.session.json";
+  private static final String SECOND = "sample-sessions/evening-moves-and-fish.session.json";
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... args) {
+    out.reset();
+    err.reset();
+    Console console =
+        new Console(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    return Fadeline.run(
+        console,
+        session -> {
+          throw new UnsupportedOperationException("no display in tests");
+        },
+        args);
+  }
+
+  private String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void jsonAloneOnStandardOutputWithTheAlignmentAsked() {
+    for (String mode : new String[] {"clock", "all-in", "first-fed"}) {
+      assertEquals(0, run("compare", FIRST, SECOND, "--json", "-", "--align", mode));
+      JsonNode root = JsonMapper.builder().build().readTree(out());
+      assertEquals(mode, root.get("alignment").get("mode").asString());
+      assertEquals(43, root.get("first").get("fish").asInt());
+    }
+  }
+
+  @Test
+  void wordsAndAFileOfJsonTogether() throws IOException {
+    Path json = folder.resolve("deep/compare.json");
+    assertEquals(0, run("compare", FIRST, SECOND, "--json", json.toString(), "--units", "kg"));
+    assertTrue(out().contains("What differed most"), out());
+    assertTrue(out().contains(" kg"), out());
+    JsonNode root = JsonMapper.builder().build().readTree(Files.readString(json));
+    assertEquals("fadeline-comparison", root.get("format").asString());
+  }
+
+  @Test
+  void linesArePairedByHand() {
+    assertEquals(
+        0, run("compare", FIRST, FIRST, "--pair", "short=Left Edge", "--json", "-"), err());
+    JsonNode pair = JsonMapper.builder().build().readTree(out()).get("pairs").get(0);
+    assertEquals("hand", pair.get("pairedBy").asString());
+    assertEquals(
+        "left edge", pair.get("second").get("name").asString().toLowerCase(java.util.Locale.ROOT));
+  }
+
+  @Test
+  void wrongUsageAndMissingFilesAreToldApart() {
+    assertEquals(2, run("compare", FIRST));
+    assertEquals(2, run("compare", FIRST, SECOND, "--align", "noon"));
+    assertEquals(2, run("compare", FIRST, SECOND, "--pair", "short"));
+    assertEquals(2, run("compare", FIRST, SECOND, "--pair", "pond=short"));
+    assertTrue(err().contains("has no line 'pond'"), err());
+    assertEquals(1, run("compare", FIRST, folder.resolve("none.csv").toString()));
+    assertTrue(err().contains("none.csv:1:1: "), err());
+    assertFalse(err().contains("Exception"), err());
+  }
+}
