@@ -51,7 +51,7 @@ class CompareCommandTest {
   @Test
   void jsonAloneOnStandardOutputWithTheAlignmentAsked() {
     for (String mode : new String[] {"clock", "all-in", "first-fed"}) {
-      assertEquals(0, run("compare", FIRST, SECOND, "--json", "-", "--align", mode));
+      assertEquals(0, run("compare", FIRST, FIRST, "--json", "-", "--align", mode));
       JsonNode root = JsonMapper.builder().build().readTree(out());
       assertEquals(mode, root.get("alignment").get("mode").asString());
       assertEquals(43, root.get("first").get("fish").asInt());
