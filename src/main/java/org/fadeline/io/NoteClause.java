@@ -2,12 +2,15 @@ package org.fadeline.io;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import org.fadeline.io.NoteRules.Rule;
 import org.fadeline.io.Piece.Kind;
 
 /** A part of a note between pauses, with its shape for the patterns of {@link NoteRules}. */
 final class NoteClause {
+  private static final Set<String> PAUSES = Set.of("then", "but", "while", "whilst");
+
   private final List<Piece> pieces;
   private final boolean question;
   private final boolean startsSentence;
@@ -39,7 +42,12 @@ final class NoteClause {
     int sentence = 0;
     for (Piece piece : pieces) {
       boolean stop = piece.is(Kind.STOP) || piece.is(Kind.QUESTION);
-      boolean pause = piece.is(Kind.COMMA) || piece.isWord("then") || piece.isWord("but");
+      // "Clicker, plus four" is said in one.
+      boolean clicker = !part.isEmpty() && part.get(part.size() - 1).isWord("clicker");
+      if (piece.is(Kind.COMMA) && clicker) {
+        continue;
+      }
+      boolean pause = piece.is(Kind.COMMA) || PAUSES.contains(piece.said());
       if (!stop && !pause) {
         part.add(piece);
         continue;

@@ -1,6 +1,8 @@
 package org.fadeline.io;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.fadeline.io.Piece.Kind;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Units;
@@ -31,12 +33,17 @@ final class NoteDonor {
       drafts.add(again);
       return;
     }
+    List<Piece> before = List.copyOf(last.pieces);
     for (Piece piece : clause.pieces()) {
       Piece weight = correction ? corrected(last, piece) : null;
       if (weight != null) {
         last.pieces.removeIf(old -> old.is(Kind.WEIGHT));
         last.pieces.add(weight);
-      } else if (piece.is(Kind.WORD) || !last.has(piece.kind())) {
+      } else if (piece.is(Kind.AMOUNT) && last.kind == EventKind.FED) {
+        // "A cup of casters, say 150 ml": the measure takes the place of the vessel.
+        last.pieces.removeIf(old -> old.is(Kind.AMOUNT) && !"ml".equals(old.name()));
+        last.pieces.add(piece);
+      } else if (piece.is(Kind.WORD) || before.stream().noneMatch(old -> old.is(piece.kind()))) {
         last.pieces.add(piece);
       }
     }
@@ -63,6 +70,28 @@ final class NoteDonor {
       again.pieces.add(bare ? new Piece(Kind.AMOUNT, piece.said(), piece.value(), unit) : piece);
     }
     return again;
+  }
+
+  /** "Cupped the left edge and the right edge": one feed for each further line. */
+  static List<NoteDraft> fedElsewhere(NoteDraft draft) {
+    List<Piece> lines = draft.pieces.stream().filter(piece -> piece.is(Kind.LINE)).toList();
+    List<Piece> amounts = draft.pieces.stream().filter(piece -> piece.is(Kind.AMOUNT)).toList();
+    List<NoteDraft> others = new ArrayList<>();
+    for (int i = 1; i < lines.size(); i++) {
+      if (Objects.equals(lines.get(i).name(), draft.lineId)) {
+        continue;
+      }
+      NoteDraft other = new NoteDraft(EventKind.FED, false, draft.words, draft.confidence * 0.9);
+      other.lineId = lines.get(i).name();
+      other.severalLines = other.lineId == null;
+      other.pieces.add(lines.get(i));
+      if (!amounts.isEmpty()) {
+        other.pieces.add(amounts.get(amounts.size() == lines.size() ? i : 0));
+      }
+      draft.pieces.stream().filter(piece -> piece.is(Kind.BAIT)).forEach(other.pieces::add);
+      others.add(other);
+    }
+    return others;
   }
 
   /** Returns the weight that a correction gives, or null: "four pound, no, make that five". */

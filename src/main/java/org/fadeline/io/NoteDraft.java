@@ -22,6 +22,9 @@ final class NoteDraft {
   boolean severalLines;
   long shiftMillis;
 
+  /** How many times the same words were said. */
+  int repeated = 1;
+
   NoteDraft(EventKind kind, boolean mention, String words, double confidence) {
     this.kind = kind;
     this.mention = mention;

@@ -7,6 +7,7 @@ import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
+import org.fadeline.model.WeightText;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the pieces that belong to one event into the event. */
@@ -85,7 +86,9 @@ final class NoteFields {
   /** Returns the weight of all the fish, or null. A correction ("no, five pound") wins. */
   private static @Nullable Double grams(List<Piece> pieces, int count) {
     Double grams = null;
-    boolean each = pieces.stream().anyMatch(piece -> piece.isWord("both") || piece.isWord("each"));
+    boolean each =
+        pieces.stream().anyMatch(piece -> piece.isWord("both") || piece.isWord("each"))
+            || NoteFields.allAbout(pieces);
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
       if (piece.is(Kind.WEIGHT) && (grams == null || corrected(pieces, i))) {
@@ -104,10 +107,25 @@ final class NoteFields {
       grams = plainPair(pieces);
     }
     if (grams == null) {
+      grams = fraction(pieces);
+    }
+    if (grams == null) {
       return null;
     }
     double total = each && count > 1 ? grams * count : grams;
     return total <= MOST_GRAMS ? total : null;
+  }
+
+  /** "All about a pound" is said of each. */
+  private static boolean allAbout(List<Piece> pieces) {
+    for (int i = 0; i + 1 < pieces.size(); i++) {
+      if (pieces.get(i).isWord("all")
+          && List.of("about", "around", "roughly", "over", "under", "of")
+              .contains(pieces.get(i + 1).said())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isRange(Piece piece) {
@@ -142,8 +160,19 @@ final class NoteFields {
           pounds.value() == Math.rint(pounds.value())
               && ounces.value() == Math.rint(ounces.value());
       if (numbers && last && whole && ounces.value() < 16 && pounds.value() < 60) {
-        return (pounds.value() * 16 + ounces.value())
-            * org.fadeline.model.WeightText.GRAMS_PER_OUNCE;
+        return (pounds.value() * 16 + ounces.value()) * WeightText.GRAMS_PER_OUNCE;
+      }
+    }
+    return null;
+  }
+
+  /** "Four and a quarter" of a fish is pounds. */
+  private static @Nullable Double fraction(List<Piece> pieces) {
+    for (Piece piece : pieces) {
+      double quarters = piece.value() * 4;
+      boolean part = quarters == Math.rint(quarters) && piece.value() != Math.rint(piece.value());
+      if (piece.is(Kind.NUMBER) && part && piece.value() < 60) {
+        return piece.value() * WeightText.GRAMS_PER_POUND;
       }
     }
     return null;

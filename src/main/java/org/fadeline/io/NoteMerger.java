@@ -2,6 +2,7 @@ package org.fadeline.io;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.fadeline.model.EventKind;
 
 /** Joins what a note says several times over into one event: a hook-up and its outcome. */
@@ -27,6 +28,9 @@ final class NoteMerger {
         absorb(second, first);
         drafts.remove(i);
         i = Math.max(0, i - 1);
+      } else if (sameSpecies(first, second)) {
+        first.repeated++;
+        drafts.remove(i + 1);
       } else if (repeats(first, second)) {
         absorb(first, second);
         drafts.remove(i + 1);
@@ -34,7 +38,23 @@ final class NoteMerger {
         i++;
       }
     }
+    drafts.stream()
+        .filter(draft -> draft.repeated > 1)
+        .forEach(draft -> draft.pieces.add(0, Piece.number("again", draft.repeated)));
     return drafts;
+  }
+
+  /** "Skimmer, skimmer, skimmer" is three of them. */
+  private static boolean sameSpecies(NoteDraft first, NoteDraft second) {
+    return first.mention
+        && second.mention
+        && first.words.equals("#s")
+        && second.words.equals("#s")
+        && !first.has(Piece.Kind.WEIGHT)
+        && !second.has(Piece.Kind.WEIGHT)
+        && Objects.equals(
+            NoteFields.name(first.pieces, Piece.Kind.SPECIES),
+            NoteFields.name(second.pieces, Piece.Kind.SPECIES));
   }
 
   /** Whether the second tells what became of the first. */
@@ -49,7 +69,10 @@ final class NoteMerger {
     }
     boolean mentioned = first.kind == EventKind.LANDED && first.mention;
     if (mentioned) {
-      boolean fate = second.kind == EventKind.LOST || second.kind == EventKind.FOUL;
+      boolean fate =
+          second.kind == EventKind.LOST
+              || second.kind == EventKind.FOUL
+              || (second.kind == EventKind.HOOKED && !first.has(Piece.Kind.WEIGHT));
       boolean landed = second.kind == EventKind.LANDED && !second.mention;
       return (fate || landed) && !second.another();
     }
@@ -58,6 +81,12 @@ final class NoteMerger {
 
   /** Whether the second says the first again. */
   private static boolean repeats(NoteDraft first, NoteDraft second) {
+    if (first.kind == EventKind.OFF && second.kind == EventKind.CHANGE) {
+      return true;
+    }
+    if (first.kind == EventKind.HOOKED && second.kind == EventKind.LANDED && second.mention) {
+      return !second.words.contains("another");
+    }
     if (first.kind == EventKind.FOUL) {
       return second.kind == EventKind.LANDED && !second.words.contains("another");
     }

@@ -149,7 +149,7 @@ final class NoteNumbers {
       }
       case "hundred" -> {
         if (a) {
-          return add("hundred", 100, noun + 1);
+          return hundred(noun + 1);
         }
       }
       case "half" -> {
@@ -173,6 +173,17 @@ final class NoteNumbers {
   private int add(String said, double value, int next) {
     out.add(Piece.number(said, value));
     return next;
+  }
+
+  /** "A hundred", "a hundred and fifty". */
+  private int hundred(int start) {
+    int rest = word(start).equals("and") ? start + 1 : start;
+    int tens = TENS.getOrDefault(word(rest), 0);
+    int units = SMALL.getOrDefault(word(tens > 0 ? rest + 1 : rest), 0);
+    boolean ends = tens == 0 || units > 9 || units == 0;
+    int value = 100 + (tens == 0 ? units : units > 9 ? tens : tens + units);
+    int next = tens == 0 ? (units > 0 ? rest + 1 : start) : ends ? rest + 1 : rest + 2;
+    return add("hundred", value, next);
   }
 
   private int spelled(int start) {

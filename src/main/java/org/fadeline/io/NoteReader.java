@@ -2,7 +2,9 @@ package org.fadeline.io;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.fadeline.io.NoteClause.Hit;
 import org.fadeline.io.Piece.Kind;
 import org.fadeline.model.EventKind;
@@ -19,6 +21,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NoteReader {
   private static final int MOST_BITES = 10;
+
+  /** The rules' own confidence was too high by this on notes they had not seen (see the docs). */
+  private static final double ON_FRESH_NOTES = 0.87;
+
+  private static final Pattern OVER_IT =
+      Pattern.compile("\\b(?:over|on|round|into|with) (?:it|the top|there)\\b");
 
   private final Vocabulary vocabulary;
 
@@ -59,7 +67,7 @@ public final class NoteReader {
   }
 
   private double confidence(NoteDraft draft) {
-    double confidence = draft.confidence;
+    double confidence = draft.confidence * ON_FRESH_NOTES;
     if (draft.severalLines) {
       confidence *= 0.7;
     }
@@ -113,6 +121,15 @@ public final class NoteReader {
     NoteDraft first = found.get(0);
     boolean takesWeight =
         last.isFish() || last.kind == EventKind.COUNT || last.kind == EventKind.NEIGHBOUR;
+    boolean offIt = first.kind == EventKind.MOVE && first.words.startsWith("off ");
+    if (offIt && found.size() == 1 && last.isFish() && last.lineId == null) {
+      return true;
+    }
+    boolean names =
+        first.shape().matches("(?:all |both |mostly |mainly )?#s") && !last.has(Kind.SPECIES);
+    if (takesWeight && found.size() == 1 && first.mention && names) {
+      return true;
+    }
     return found.size() == 1
         && first.mention
         && takesWeight
@@ -147,6 +164,9 @@ public final class NoteReader {
       draft.shiftMillis = ago(clause.shape(), draft.pieces);
       place(draft, clause, hit);
       drafts.add(draft);
+      if (draft.kind == EventKind.FED) {
+        drafts.addAll(NoteDonor.fedElsewhere(draft));
+      }
     }
     return drafts;
   }
@@ -176,7 +196,13 @@ public final class NoteReader {
               && last.rule().kind() == kind
               && hit.words().startsWith("#")
               && !clause.pieces().get(hit.from() - 1).isWord("and");
-      if (!about && !when && !sameFeed) {
+      boolean sameFish =
+          last != null
+              && hit.rule().mention()
+              && last.rule().mention()
+              && !hit.words().matches("(?:another|#n|two|second|next)\\b.*")
+              && !clause.pieces().get(hit.from() - 1).isWord("and");
+      if (!about && !when && !sameFeed && !sameFish) {
         hits.add(hit);
       }
     }
@@ -196,6 +222,7 @@ public final class NoteReader {
 
   private static List<NoteDraft> otherPeg(NoteClause clause) {
     if (!NoteRules.CATCHING.matcher(clause.shape()).find()
+        || NoteRules.NOT_CATCHING.matcher(clause.shape()).find()
         || NoteRules.PLANNED.matcher(clause.shape()).find()) {
       return List.of();
     }
@@ -222,9 +249,20 @@ public final class NoteReader {
       return true;
     }
     EventKind kind = hit.rule().kind();
+    if (kind == EventKind.CAST
+        && hit.before().matches(".*\\b(?:every|each|per|last|on(?: the| that)?) (?:\\w+ )?")) {
+      return true;
+    }
+    if (kind == EventKind.ALL_IN && hit.before().endsWith("#w ")) {
+      return true;
+    }
     if ((kind == EventKind.ALL_IN || kind == EventKind.ALL_OUT)
         && hit.before()
             .matches(".*(?:#d|to|before|after|since|from|till|almost|nearly|minute)(?: the)? ")) {
+      return true;
+    }
+    boolean again = kind == EventKind.BITE || kind == EventKind.LOST;
+    if (again && hit.before().matches(".*that 's (?:#n|one) .*")) {
       return true;
     }
     boolean fish = kind == EventKind.LANDED || kind == EventKind.COUNT || kind == EventKind.LOST;
@@ -261,7 +299,9 @@ public final class NoteReader {
     if (draft.kind == EventKind.MOVE) {
       List<Piece> pieces = clause.pieces();
       boolean leaves =
-          hit.words().matches(".*\\b(?:off|from|left|leaving|rest\\w*|giv\\w+|gave)\\b.*");
+          hit.words()
+              .matches(
+                  ".*\\b(?:off|from|left|leaving|rest\\w*|giv\\w+|gave|enough|done|finished|it for)\\b.*");
       for (int i = hit.from(); i < hit.to(); i++) {
         if (pieces.get(i).is(Kind.LINE)) {
           if (leaves) {
@@ -271,6 +311,10 @@ public final class NoteReader {
           }
           draft.severalLines |= pieces.get(i).name() == null;
         }
+      }
+      Piece named = line(clause.pieces().subList(0, hit.from()));
+      if (leaves && draft.lineId == null && named != null && !draft.severalLines) {
+        draft.lineId = named.name();
       }
       return;
     }
@@ -297,9 +341,19 @@ public final class NoteReader {
         draft.lineId = late == null ? null : late.name();
         draft.severalLines |= late != null && late.name() == null;
       }
+      if (draft.kind == EventKind.FED
+          && draft.lineId == null
+          && OVER_IT.matcher(draft.shape()).find()) {
+        draft.lineId = said;
+      }
       boolean water = draft.kind.group() == Group.WATER;
       boolean placed =
           water || draft.kind == EventKind.INDICATION || draft.kind == EventKind.CHANGE;
+      if (draft.kind == EventKind.MOVE && draft.words.contains("it") && draft.lineId == null) {
+        Piece left = line(draft.pieces);
+        boolean other = left != null && !Objects.equals(left.name(), draft.towards);
+        draft.lineId = other && left != null ? left.name() : null;
+      }
       if (!takesLine(draft.kind)) {
         draft.lineId = null;
       } else if (draft.kind == EventKind.MOVE) {

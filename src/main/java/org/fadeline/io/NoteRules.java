@@ -21,7 +21,7 @@ final class NoteRules {
 
   private static final String THE = "(?:(?:the|my|that|this|our) )?";
   private static final String THING =
-      "(?:rigs?|hook ?lengths?|hooks?|floats?|feeder|elastic|top kits?|bait|shotting|shots?|bomb)";
+      "(?:rigs?|hook ?lengths?|hooks?|floats?|feeder|elastic|top kits?|bait|shotting|shots?|bomb|depth)\\b";
 
   /** In order of rank, where two match the same words. */
   static final List<Rule> RULES =
@@ -34,7 +34,7 @@ final class NoteRules {
               "(?:match|fishing|everyone|everybody|they've|we've|we're|been)(?: \\w+){0,2}?"
                   + " (?:stopped|suspended|halted|paused)(?: \\w+){0,3}|stopp(?:ed|ing) (?:the match"
                   + "|(?:for|because of) (?:\\w+ )?(?:lightning|thunder\\w*|storm))"
-                  + "|off the bank|poles down|stop fishing|match (?:stopped|suspended)|suspended"),
+                  + "|off the bank|(?:poles|rods) down|stop fishing|blown (?:the whistle|us off)|match (?:stopped|suspended)|suspended"),
           rule(
               EventKind.RESUMED,
               0.85,
@@ -57,10 +57,11 @@ final class NoteRules {
               EventKind.LOST,
               0.88,
               "(?<!i )(?<!i've )lost (?:it|him|her|one|that|this|another|#n|a|the fish|the #s)"
-                  + "|lost\\b(?! (?:count|track|my|the|a bit|interest|time|touch|some))"
+                  + "|lost\\b(?! (?:#d|#m|#b|feed|count|track|my|the|a bit|interest|time|touch|some))"
                   + "|(?<!a )bumped(?: (?:it|one|him|another))?(?: off)?|pulled (?:out|off|free)"
                   + "|hook ?pull(?:s|ed)?|(?:came|come|coming) (?:off|adrift)(?! (?:the )?#l)"
-                  + "|fell off|dropped off(?! the)|snapped (?:me|it)(?: off| up)?"
+                  + "|hook (?:came|come|has come|'s come) out"
+                  + "|fell off|dropped (?:it|one|him|that one|the fish)\\b|dropped off(?! the)|snapped (?:me|it)(?: off| up)?"
                   + "|(?:broke|smashed|done|did|cut) me(?: up| off)?"
                   + "|(?:it|he|she|fish) (?:is |'s )(?:off|gone|away)(?: again| now)?$"
                   + "|shed (?:it|one|him|the hook)|slipped (?:it|the hook|off)|got (?:off|away)"
@@ -75,7 +76,7 @@ final class NoteRules {
               0.8,
               "click(?:ed|s|ing)?(?: \\w+){0,2}? (?:#n|one)(?: more)?(?: (?:on|up|in))?"
                   + "|(?:#n|one)(?: more| #s| fish| bits)* (?:up )?on (?:the )?clicker"
-                  + "|clicker (?:up )?(?:by |on )?(?:#n|one)\\b|count(?:ed)? (?:is |of )?#n"
+                  + "|clicker (?:up |by |plus |another )*(?:#n|one)\\b|count(?:ed)? (?:is |of )?#n"
                   + "|(?:#n|one)(?: \\w+| #s){0,2} since (?:the |my )?last (?:count|click|time)"),
           rule(
               EventKind.INDICATION,
@@ -87,7 +88,7 @@ final class NoteRules {
           rule(
               EventKind.SIGN,
               0.8,
-              "fizz\\w*|bubbl\\w*|swirl\\w*|tail patterns?|tailing|vort\\w+|clooping|slurping"
+              "fizz\\w*|(?:an?|saw|seen|see) tails?\\b|tails (?:up|waving|showing)|colouring|bubbl\\w*|swirl\\w*|tail patterns?|tailing|vort\\w+|clooping|slurping"
                   + "|(?:#s|fish|they|they're|one|some)(?: (?:\\w+|'s)){0,2} (?:roll|topp|show"
                   + "|crash|jump|cruis|prim|boil|splash)\\w*|rolling|topping|big boil"),
           rule(
@@ -96,7 +97,7 @@ final class NoteRules {
               "missed(?: (?:a|another|the|that|it|one|two|him|#n|good|unmissable|proper|couple|of"
                   + "|more|again))*(?: bites?)?|bites? missed|struck (?:at|into|and got|and hit)"
                   + " (?:nothing|thin air|fresh air)|strike (?:and )?nothing|hit (?:thin|fresh) air"
-                  + "|(?:came|come) up with nothing"),
+                  + "|(?:came|come) up with nothing|struck (?:too )?(?:early|late|soon)|(?:never|didn't) hit it"),
           rule(EventKind.BITE, 0.72, "(?:#n |one )bites?\\b|\\bbite\\b"),
           rule(
               EventKind.BITE,
@@ -109,13 +110,15 @@ final class NoteRules {
               "(?<!foul )hooked(?: (?:one|up|into|it|another|a))*|i'm (?:in\\b|into)|i am in"
                   + "|fish on\\b(?! (?:the )?#l)|we're in\\b(?! the)|\\binto (?:one|an?|another"
                   + "|something)(?: (?:good|decent|proper|better|big|nice))*(?: (?:#s|fish|one))?"
-                  + "|one on\\b(?! (?:the |my )?(?:#l|#b|clicker))|#s on\\b(?! (?:the |my )?(?:#l|#b))"
+                  + "|(?:one|#s) on(?=$| now| here| already| again| straight| first)"
                   + "|playing (?:one|an?|it|another|him|this)|bent into|got one on|it 's on\\b"
-                  + "|on the elastic|fish is on"),
+                  + "|on the elastic|fish is on|taking line|feels (?:like|a|good|decent|big|heavy)"
+                  + "|^(?:good |big |another )*fish on (?:the )?#l$"),
           rule(
               EventKind.MOVE,
               0.88,
-              "(?:com(?:e|ing)|came|pull(?:ed|ing)|get(?:ting)?|got|mov(?:ed|ing)|off|gone|going|go)"
+              "(?:i've|i|i'm|we've) (?:come|came|coming|going) off (?:it|that|there)|resting it|rested it"
+                  + "|giv\\w+ it a (?:rest|break)|(?:enough of|done with|finished (?:on|with)|that 's it for|done on) (?:the |my )?#l|(?:com(?:e|ing)|came|pull(?:ed|ing)|get(?:ting)?|got|mov(?:ed|ing)|off|gone|going|go)"
                   + " (?:off|away from|from) (?:of )?"
                   + THE
                   + "#l"
@@ -138,14 +141,14 @@ final class NoteRules {
               "(?:mov(?:ed|ing|e)|going|gone|went|go|head(?:ing|ed)|swapp(?:ed|ing)|swap"
                   + "|switch(?:ed|ing)?|dropp(?:ed|ing)|com(?:ing|e)|came|chang(?:ed|ing)|turn(?:ed|ing)"
                   + "|back|tr(?:y|ying|ied)|look(?:ing)?|start(?:ing|ed)?|on|over|a go|time)"
-                  + "(?: (?:back|straight|over|across|out|down|now|again|in|is|for))*"
+                  + "(?: (?:back|straight|over|across|down|now|again|in|is|for))*"
                   + " (?:to|on to|on|onto|over|into|down|for|at) (?:to |on )?"
                   + THE
                   + "#l"),
           rule(
               EventKind.MOVE,
               0.8,
-              "(?:mov(?:ed|ing|e)|going|gone|went|go|back|try(?:ing)?|tried|onto|switched|swapped)"
+              "for an? (?:look|go|try|chuck|change) (?:on |at |down |over |to )?(?:the |my )?#l|(?:mov(?:ed|ing|e)|going|gone|went|go|back|try(?:ing)?|tried|onto|switched|swapped)"
                   + " (?:back |over |out )?"
                   + THE
                   + "#l|\\bonto "
@@ -163,11 +166,14 @@ final class NoteRules {
               EventKind.CAST,
               0.85,
               "(?:re ?)cast(?:ing|s)?\\b|(?<!(?:next|first|that|every|each|last|same) )cast(?:ing)?(?: (?:out|in|back|to|it|over|again|the))*"
-                  + "|(?:first |next |another )?(?:put in|putting in)\\b"
+                  + "|(?:first |next |another )?(?:put in|putting in)\\b(?! #[ab])"
+                  + "|(?:kick(?:ing|ed)? off|start(?:ing|ed)?(?: off)?) (?:on|with) (?:the )?#l"
+                  + "|(?:chuck(?:ed|ing)|back) (?:back )?(?:in |out )?again"
                   + "|(?:chuck|flick|swing|swung|launch|lower|lay|laid)(?:ed|ing)?(?: (?:it|one|the rig"
                   + "|the bait))? (?:out|in on|over)|shipp(?:ed|ing) (?:back )?(?:out|over)"
-                  + "|(?:back|straight|rig|bait|going|gone|go|dropp(?:ed|ing)|heading|straight back)"
-                  + "(?: 's| is| back)? (?:out|in)(?: (?:there|again|over it|now))?"
+                  + "|(?:rig|bait)(?: 's| is)? (?:back )?(?:out|in)(?= now| again|$| the water)"
+                  + "|(?:back|straight back|going|gone|go|dropp(?:ed|ing)|heading)(?: back)? (?:out|in)"
+                  + "(?! (?:the )?(?:net|#b|#a|with))(?: (?:there|again|over it|now))?"
                   + "(?: (?:on|on to|to|onto|over) "
                   + THE
                   + "#l)?"
@@ -184,7 +190,9 @@ final class NoteRules {
                   + THING
                   + "|new (?:hook ?length|hook|rig|elastic)|hook ?length(?: 's)? (?:gone|broke|broken)"
                   + "|(?:stuck|caught|hung up) in (?:the )?(?:tree|bush|reeds|lilies|willow|branch\\w*)"
-                  + "|rig(?: 's| is)? (?:in a mess|out of the water)|elastic(?: 's)? (?:gone|snapped)"),
+                  + "|rig(?: 's| is)? (?:\\w+ ){0,3}?(?:mess|out of the water)|setting up again"
+                  + "|(?:main ?line|line|elastic|hook ?length)(?: 's| has)? (?:broke|broken|snapped|gone|parted)"
+                  + "|elastic(?: 's)? (?:gone|snapped)"),
           rule(
               EventKind.CHANGE,
               0.8,
@@ -201,6 +209,9 @@ final class NoteRules {
                   + "(?: (?:of depth|deeper|shallower|over|off bottom|on|off|up))*"
                   + "|#m (?:deeper|shallower|overdepth|over depth|off (?:the )?(?:bottom|deck))"
                   + "|(?:gone|going|went|come|bit|fish(?:ing)?) (?:\\w+ )?(?:deeper|shallower)"
+                  + "|(?:step|go|gone|went|mov|drop|chang|switch)\\w*(?: \\w+){0,2}? (?:to|onto) (?:an? )?(?:#n |\\w+ )?"
+                  + THING
+                  + "|#n hooks?\\b|#b (?:going|goes|gone|is going) on\\b|#m deep now"
                   + "|(?:bigger|smaller|heavier|lighter|longer|shorter|finer|thicker) "
                   + THING
                   + "|moved (?:the |my |some )?(?:shots?|bulk|droppers?)"),
@@ -216,11 +227,13 @@ final class NoteRules {
               EventKind.FED,
               0.82,
               "(?:threw|thrown|chuck(?:ed)?|put|putting|dropp(?:ed|ing)|tipp(?:ed|ing)|dump(?:ed|ing)"
-                  + "|fir(?:ed|e|ing)|chucking|throwing|flick(?:ed|ing)|lobb(?:ed|ing)|sent|went"
-                  + "|popp(?:ed|ing)|introduced|gone|going|in|giv(?:en|ing)|gave|added|get|getting|got)"
+                  + "|fir(?:ed|e|ing)|chucking|throwing|flick(?:ed|ing)|lobb(?:ed|ing)|popp(?:ed|ing)"
+                  + "|introduced|giv(?:en|ing)|gave|added)"
                   + "(?: (?:in|it|"
                   + "the|them|with|just|another|about|a|bit|of|some|more|few|out|"
-                  + "#l|over|on|there|swim|extra|last))* (?:#a|#b|feed\\b|bait\\b)(?: (?:#b|in))*"),
+                  + "#l|over|on|there|swim|extra|last))* (?:#a|#b|feed\\b|bait\\b)(?: (?:#b|in))*"
+                  + "|(?:sent|went|gone|going|in|get|getting|got)(?: (?:in|it|with|just|another|about|a"
+                  + "|some|more|few))* (?:#a|feed\\b)(?: (?:#b|in))*"),
           rule(
               EventKind.FED,
               0.75,
@@ -249,16 +262,16 @@ final class NoteRules {
           mention(
               0.72,
               "(?:another|one more|second|third|next)(?: (?:\\w+|#w)){0,2}? (?:#s|one|fish|#w)\\b"
-                  + "|another (?:#n|one|two)|another$|(?:#n|couple) more\\b(?! (?:bites?|#))"
+                  + "|another (?:#n|one|two)|(?<!after )another$|(?:#n|couple) more\\b(?! (?:bites?|#))"
                   + "|first (?:fish|#s|one)"),
           mention(
               0.68,
-              "(?:#n )?#s(?: (?:of|about|around|at|on|that|just|under|over|maybe|nearly|is|'s|probably"
+              "#s (?:of |about |at )?#n #n(?= |$)|(?:#n )?#s(?: (?:of|about|around|at|on|that|just|under|over|maybe|nearly|is|'s|probably"
                   + "|roughly|approx|again|for|was|,))* #w|#w (?:of )?(?:\\w+ )?(?:#s|fish)"
                   + "|(?:nice|better|good|decent|big|bigger|proper|small|little|tiny|lump of a|bonus)"
                   + " (?:one|fish|#s)|(?:an?|#n|one|two) (?:\\w+ )?#s\\b|#w (?:that|this) one"
                   + "|(?:an?|#n|one|two) #w|(?:weigh\\w*|goes|go|went|looks|be|call it|say)(?: \\w+)? #w|^#w$|^(?:about|nearly|just"
-                  + "|under|over| )*#w$|#n fish\\b|#s in\\b|one in\\b(?! the| on| over)"));
+                  + "|under|over| )*#w$|#n fish\\b|^(?:\\w+ ){0,2}#s$|#s in\\b|one in\\b(?! the| on| over)"));
 
   /** What makes a clause a plan, hope or condition instead of an event; before the trigger. */
   static final Pattern PLANNED =
@@ -275,7 +288,7 @@ final class NoteRules {
   static final Pattern PLANNED_AFTER =
       Pattern.compile(
           "^(?: (?:#\\w|\\w+)){0,5}? (?:in (?:a |about |another |the next )*(?:#d|minute|bit|while)\\b"
-              + "|later\\b|soon\\b|last (?:week|time|year|match)|yesterday|after (?:that|this|lunch)"
+              + "|later\\b|soon\\b|(?<!the )last (?:week|time|year|match)|yesterday|after lunch"
               + "|for the last (?:#d|hour)|at the end|if )");
 
   /** Denials, right before the trigger. */
@@ -291,8 +304,9 @@ final class NoteRules {
           "(?<!\\S)(?:total|altogether|so far|today|in all|that makes|makes it|now on|must be on|should be on"
               + "|sat on|sitting on|i'm on|got about|up to (?:#n|#w|about)|reckon i've|for the match"
               + "|in the first|must have|roughly got|(?:i've )?got (?:about |around )?(?:#n|#w) (?:now|in the"
-              + " net)|#w in the net|(?:#n|#w)(?: fish| #s)? now\\b|says|running|tally|on the board"
-              + "|per hour|an hour|#d (?:for|in))");
+              + " net)|(?<!#s )(?<!#s about )(?<!#s of )#w in the net|(?:#n|#w)(?: fish| #s)? now\\b|says|running|tally|on the board"
+              + "|per hour|an hour|#d (?:for|in)|at half time|(?:at|by) half ?way|in (?:that|the) last|this half hour"
+              + "|^(?:i'm |must be )?on (?:about |around |roughly )?(?:#w|#n fish))");
 
   /** Doubt in the speaker's own words. */
   static final Pattern DOUBT =
@@ -313,6 +327,11 @@ final class NoteRules {
       Pattern.compile(
           "landed|caught|got|had|has|having|into|playing|bagging|netted|netting|catching|hooked|lost"
               + "|#s|fish|#w|another");
+
+  /** Another peg that catches nothing. */
+  static final Pattern NOT_CATCHING =
+      Pattern.compile(
+          "\\b(?:lost|missed|no|not|nothing|hasn't|haven't|isn't|struggling|without|empty|blank\\w*)\\b");
 
   private NoteRules() {}
 

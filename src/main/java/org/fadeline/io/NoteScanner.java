@@ -44,6 +44,10 @@ final class NoteScanner {
     if (word(i).equals("peg") && isNumber(i + 1)) {
       return add(Kind.PEG, i, i + 2, 0, String.valueOf((long) in.get(i + 1).value()));
     }
+    boolean article = word(i).equals("a") || word(i).equals("an");
+    if (article && TradeWords.isLength(word(i + 1))) {
+      return add(Kind.LENGTH, i, i + 2, 1, null);
+    }
     end = isNumber(i) ? number(i, i + 1, in.get(i).value()) : pot(i);
     if (end > i) {
       return end;
@@ -102,7 +106,8 @@ final class NoteScanner {
       unit = i + 1;
       unit = word(unit).equals("of") ? unit + 1 : unit;
       unit = word(unit).equals("a") || word(unit).equals("an") ? unit + 1 : unit;
-    } else if (word(i).equals("lb") && word(i + 1).equals("and")) {
+    } else if (word(i).equals("lb")
+        && (List.of("and", "apiece", "each").contains(word(i + 1)) || i == 0)) {
       value = 1;
     }
     if (Double.isNaN(value)) {
@@ -145,7 +150,7 @@ final class NoteScanner {
     }
     if (isNumber(second) && in.get(second).value() < inLarger) {
       boolean said = word(second + 1).equals(smaller);
-      if (said || (whole(second) && endsAlone(second) && value == Math.rint(value))) {
+      if (said || (whole(second) && isWeight(second) && value == Math.rint(value))) {
         return weight(
             from,
             said ? second + 2 : second + 1,
@@ -165,7 +170,7 @@ final class NoteScanner {
     if (whole(second) && in.get(second).value() < 1000 && value == Math.rint(value)) {
       double grams = in.get(second).value();
       boolean said = word(second + 1).equals("g");
-      if (said || (grams >= 50 && endsAlone(second))) {
+      if (said || (grams >= 50 && isWeight(second))) {
         return weight(from, said ? second + 2 : second + 1, value + " kg " + grams + " g", null);
       }
     }
@@ -281,6 +286,11 @@ final class NoteScanner {
       noun++;
     }
     String unit = TradeWords.amount(word(noun));
+    boolean vessel =
+        noun == i && word(i + 1).equals("of") && unit != null && !unit.equals("pieces");
+    if (vessel && unit != null) {
+      return amount(i, i + 1, 1, unit);
+    }
     if (unit == null || noun == i) {
       return i;
     }

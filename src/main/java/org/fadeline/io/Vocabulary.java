@@ -59,8 +59,8 @@ public final class Vocabulary {
 
   private static final Set<String> NOT_AFTER =
       Set.of(
-          "of", "time", "while", "wait", "break", "way", "as", "float", "pot", "rig", "section",
-          "shadow", "elastic", "tip", "full", "ago", "enough", "sharp", "term", "run");
+          "of", "time", "wait", "break", "way", "as", "float", "pot", "rig", "section", "shadow",
+          "elastic", "tip", "full", "ago", "enough", "sharp", "term", "run");
 
   private final Map<String, String> names = new LinkedHashMap<>();
   private final Map<String, Set<String>> aliases = new LinkedHashMap<>();

