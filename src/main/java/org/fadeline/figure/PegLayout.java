@@ -59,7 +59,9 @@ public final class PegLayout {
       }
     }
     for (Peg.Feature feature : session.occasion().peg().features()) {
-      far.add(new double[] {feature.distanceM(), feature.bearingDegrees()});
+      Double across = feature.widthM();
+      double depth = feature.distanceM() > 3 ? (across == null ? 1 : across) * 0.25 : 0;
+      far.add(new double[] {feature.distanceM() + depth, feature.bearingDegrees()});
     }
     far.add(new double[] {6, 0});
     for (double[] place : far) {
@@ -179,7 +181,7 @@ public final class PegLayout {
     Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
     for (double length : LENGTHS) {
       double radius = length * pixelsPerMetre;
-      if (length > reach + 0.01 || radius - lastLabel < 15 * style.textScale()) {
+      if (length > reach + 0.01 || radius - lastLabel < 23 * style.textScale()) {
         continue;
       }
       Path2D arc = arc(radius);
@@ -250,15 +252,49 @@ public final class PegLayout {
         new Ellipse2D.Double(at.getX() - half, at.getY() - half * 0.45, 2 * half, half * 0.9);
     pen.fill(Theme.mix(pen.theme.bank(), 0.8, pen.theme.water()), shape);
     pen.stroke(pen.theme.secondInk(), 1, new float[] {3, 2}, shape);
-    double textHalf = Type.width(pen.small, feature.name()) / 2;
-    double x = Math.max(textHalf + 4, Math.min(width - textHalf - 4, at.getX()));
-    pen.text(
-        feature.name(),
-        x,
-        Math.min(bankTop - 4, at.getY() + half * 0.45 + pen.smallRow() * 0.85),
-        pen.small,
-        pen.theme.secondInk(),
-        Pen.Align.MIDDLE);
+    paintFeatureName(pen, feature.name(), at, half);
+  }
+
+  /** Names a feature where neither a line nor the words on the weather stand. */
+  private void paintFeatureName(Pen pen, String name, Point2D at, double half) {
+    double w = Type.width(pen.small, name);
+    double row = pen.smallRow();
+    double down = half * 0.45;
+    double[][] corners = {
+      {at.getX() - w / 2, at.getY() - row / 2},
+      {at.getX() - w / 2, at.getY() + down + 2},
+      {at.getX() - w / 2, at.getY() - down - row - 2},
+      {at.getX() + half + 3, at.getY() - row},
+      {at.getX() - half - 3 - w, at.getY() - row},
+    };
+    for (double[] corner : corners) {
+      Rectangle2D box = new Rectangle2D.Double(corner[0], corner[1], w, row);
+      boolean inside =
+          box.getX() >= 3
+              && box.getMaxX() <= width - 3
+              && box.getY() >= 2
+              && box.getMaxY() <= bankTop - 4
+              && (box.getY() > 70 || box.getX() > width * 0.45);
+      if (inside && isClearOfLines(box)) {
+        pen.text(
+            name, box.getX(), box.getY() + Type.ascent(pen.small) + 2, pen.small, pen.theme.ink());
+        return;
+      }
+    }
+  }
+
+  private boolean isClearOfLines(Rectangle2D box) {
+    for (Line line : session.lines()) {
+      Point2D at = pointOf(line).orElse(null);
+      if (at != null
+          && at.getX() > box.getX() - 22
+          && at.getX() < box.getMaxX() + 22
+          && at.getY() > box.getY() - 22
+          && at.getY() < box.getMaxY() + 22) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

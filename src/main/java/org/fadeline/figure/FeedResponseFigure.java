@@ -1,0 +1,151 @@
+package org.fadeline.figure;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.fadeline.analysis.FirstBite.ResponseBin;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.Review;
+
+/** Bites per bait hour by minutes since feeding, from before the feed, with exact limits. */
+public final class FeedResponseFigure implements Figure {
+  private final LineReview line;
+  private final int index;
+  private final FigureStyle style;
+
+  /**
+   * Makes the figure of one line.
+   *
+   * @param lineId a line of the review
+   * @throws IllegalArgumentException if the review has no such line
+   */
+  public FeedResponseFigure(Review review, String lineId, FigureStyle style) {
+    this.line =
+        review
+            .line(lineId)
+            .orElseThrow(() -> new IllegalArgumentException("no such line: " + lineId));
+    this.index = review.lines().indexOf(line);
+    this.style = style;
+  }
+
+  @Override
+  public String title() {
+    return "Bites after feeding, " + line.line().name();
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 1.8;
+  }
+
+  private List<ResponseBin> bins() {
+    return line.firstBite().feedResponse();
+  }
+
+  @Override
+  public String description() {
+    StringBuilder text =
+        new StringBuilder("Bites an hour of bait time on ")
+            .append(line.line().name())
+            .append(", by minutes since feeding. ");
+    for (ResponseBin bin : bins()) {
+      Rate rate = bin.rate();
+      if (rate != null) {
+        text.append(Words.number(bin.fromMinute()))
+            .append(" to ")
+            .append(Words.number(bin.toMinute()))
+            .append(" min: ")
+            .append(Words.perHour(rate))
+            .append(", ")
+            .append(Words.bites(bin.bites()))
+            .append(". ");
+      }
+    }
+    return text.toString().strip();
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    if (bins().stream().noneMatch(b -> b.rate() != null)) {
+      pen.text(
+          "This record cannot tell: the line was not fished around a feed.",
+          14,
+          30,
+          pen.body,
+          pen.theme.secondInk());
+      return;
+    }
+    double most = 1;
+    for (ResponseBin bin : bins()) {
+      Rate rate = bin.rate();
+      // A bin of a minute or two has limits that would squeeze all others: it runs off with a mark.
+      if (rate != null && bin.baitHours() > 0.05) {
+        most = Math.max(most, rate.high());
+      }
+    }
+    Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width, height, 2.2);
+    Plot plot =
+        new Plot(
+            pen,
+            area,
+            bins().get(0).fromMinute(),
+            bins().get(bins().size() - 1).toMinute(),
+            most * 1.04);
+    plot.paintY("bites an hour of bait time");
+    plot.paintX("min since the feed");
+    Color hue = pen.theme.line(index);
+    double row = area.getMaxY() + pen.smallRow() * 2;
+    pen.text("bites", 4, row, pen.small, pen.theme.secondInk());
+    pen.text("min", 4, row + pen.smallRow(), pen.small, pen.theme.secondInk());
+    for (ResponseBin bin : bins()) {
+      paintBin(plot, bin, hue, row);
+    }
+    pen.fill(pen.theme.ink(), plot.x(0) - 1, area.getY(), 2, area.getHeight());
+    pen.text("fed", plot.x(0) + 5, area.getY() + 10, pen.smallStrong, pen.theme.ink());
+  }
+
+  private void paintBin(Plot plot, ResponseBin bin, Color hue, double row) {
+    Pen pen = plot.pen;
+    Rate rate = bin.rate();
+    double middle = (plot.x(bin.fromMinute()) + plot.x(bin.toMinute())) / 2;
+    double room = plot.x(bin.toMinute()) - plot.x(bin.fromMinute());
+    String bites = Integer.toString(bin.bites());
+    String minutes = Long.toString(Math.round(bin.baitHours() * 60));
+    if (room > Type.width(pen.small, "000")) {
+      pen.text(bites, middle, row, pen.small, pen.theme.ink(), Pen.Align.MIDDLE);
+      pen.text(
+          minutes,
+          middle,
+          row + pen.smallRow(),
+          pen.small,
+          pen.theme.secondInk(),
+          Pen.Align.MIDDLE);
+    }
+    if (rate == null) {
+      return;
+    }
+    plot.bar(
+        Theme.mix(hue, bin.fromMinute() < 0 ? 0.3 : 0.62, pen.theme.panel()),
+        bin.fromMinute(),
+        bin.toMinute(),
+        rate.perHour());
+    double high = plot.y(Math.min(rate.high(), plot.yHigh));
+    pen.line(pen.theme.ink(), 1.4, middle, plot.y(rate.low()), middle, high);
+    pen.line(pen.theme.ink(), 1.4, middle - 3, plot.y(rate.low()), middle + 3, plot.y(rate.low()));
+    if (rate.high() <= plot.yHigh) {
+      pen.line(pen.theme.ink(), 1.4, middle - 3, high, middle + 3, high);
+    } else {
+      pen.line(pen.theme.ink(), 1.4, middle, high, middle - 3, high + 4);
+      pen.line(pen.theme.ink(), 1.4, middle, high, middle + 3, high + 4);
+    }
+  }
+}

@@ -1,0 +1,241 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How long after feeding the first bite came, a curve a line (Kaplan–Meier with delayed entry,
+ * turned over to the share that had bitten), with the feeds at risk below. A line with too few
+ * feeds shows its feeds as points instead.
+ */
+public final class FirstBiteFigure implements Figure {
+  private final Review review;
+  private final FigureStyle style;
+  private final List<Integer> shown = new ArrayList<>();
+
+  /** Makes the figure of every line that was fed and fished. */
+  public FirstBiteFigure(Review review, FigureStyle style) {
+    this.review = review;
+    this.style = style;
+    for (int i = 0; i < review.lines().size(); i++) {
+      if (!review.lines().get(i).firstBite().rows().isEmpty()) {
+        shown.add(i);
+      }
+    }
+  }
+
+  @Override
+  public String title() {
+    return "First bite after feeding";
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 1.6;
+  }
+
+  @Override
+  public String description() {
+    StringBuilder text =
+        new StringBuilder("Share of feeds that had brought a bite, by minutes since the feed. ");
+    for (int i : shown) {
+      LineReview line = review.lines().get(i);
+      text.append(line.line().name()).append(": ").append(words(line)).append(". ");
+    }
+    return text.toString().strip();
+  }
+
+  private static String words(LineReview line) {
+    FirstBite first = line.firstBite();
+    FirstBite.Median median = first.median();
+    String rests =
+        first.tally().episodes()
+            + (first.tally().episodes() == 1 ? " feed, " : " feeds, ")
+            + Words.bites(first.tally().bites());
+    if (first.fromMinute() == null) {
+      return "too few feeds for a curve (" + rests + ")";
+    }
+    if (median == null) {
+      return "fewer than half bitten (" + rests + ")";
+    }
+    return "half by " + Words.number(median.minutes()) + " min (" + limits(median) + rests + ")";
+  }
+
+  private static String limits(FirstBite.Median median) {
+    Double low = median.low();
+    Double high = median.high();
+    return low == null
+        ? ""
+        : Words.number(low) + "–" + (high == null ? "not reached" : Words.number(high)) + "; ";
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    if (shown.isEmpty()) {
+      pen.text("No line was fed and then fished.", 14, 30, pen.body, pen.theme.secondInk());
+      return;
+    }
+    double labels = labelWidth(pen);
+    Rectangle2D whole = Plot.area(pen, pen.smallRow() * 1.7, width, height, shown.size() + 2.0);
+    Rectangle2D area =
+        new Rectangle2D.Double(
+            whole.getX(), whole.getY(), whole.getWidth() - labels, whole.getHeight());
+    Plot plot = new Plot(pen, area, 0, longest(), 100);
+    plot.paintY("% of feeds that had brought a bite");
+    plot.paintX("min since the feed");
+    double[] wanted = new double[shown.size()];
+    for (int k = 0; k < shown.size(); k++) {
+      wanted[k] = paintLine(plot, shown.get(k), k);
+    }
+    paintNames(plot, wanted, width);
+    paintAtRisk(plot);
+  }
+
+  private double labelWidth(Pen pen) {
+    double most = 0;
+    for (int i : shown) {
+      most = Math.max(most, Type.width(pen.small, review.lines().get(i).line().name()));
+    }
+    return most + 34 * style.textScale();
+  }
+
+  private double longest() {
+    double longest = 10;
+    for (int i : shown) {
+      for (FirstBite.Stretch row : review.lines().get(i).firstBite().rows()) {
+        longest = Math.max(longest, row.exit());
+      }
+    }
+    return Math.min(longest, 90);
+  }
+
+  /** Draws one line's curve, or its feeds as points; returns the y at which its name belongs. */
+  private double paintLine(Plot plot, int index, int row) {
+    Pen pen = plot.pen;
+    FirstBite first = review.lines().get(index).firstBite();
+    var hue = pen.theme.line(index);
+    Double from = first.fromMinute();
+    if (from == null || first.curve().isEmpty()) {
+      double y = plot.area.getMaxY() - 7 - row * 9;
+      for (FirstBite.Stretch stretch : first.rows()) {
+        double x = plot.x(Math.min(stretch.exit(), plot.xHigh));
+        pen.line(hue, 1, plot.x(Math.min(stretch.entry(), plot.xHigh)), y, x, y);
+        if (stretch.bite()) {
+          pen.disc(hue, x, y, 3);
+        } else {
+          pen.ring(hue, x, y, 2.6, 1.3);
+        }
+      }
+      return y;
+    }
+    Path2D curve = new Path2D.Double();
+    double x = plot.x(from);
+    double y = plot.y(0);
+    curve.moveTo(x, y);
+    double previousX = x;
+    Double low = null;
+    Double high = null;
+    for (FirstBite.Step step : first.curve()) {
+      x = plot.x(Math.min(step.minutes(), plot.xHigh));
+      band(plot, hue, previousX, x, low, high);
+      curve.lineTo(x, y);
+      y = plot.y(100 * (1 - step.survival()));
+      curve.lineTo(x, y);
+      low = step.low();
+      high = step.high();
+      previousX = x;
+    }
+    double end = plot.x(Math.min(lastAtRisk(first), plot.xHigh));
+    band(plot, hue, previousX, end, low, high);
+    curve.lineTo(Math.max(end, previousX), y);
+    pen.stroke(hue, 2.2, pen.theme.dash(index), curve);
+    if (from > 0) {
+      pen.ring(hue, plot.x(from), plot.y(0), 3, 1.5);
+    }
+    return y;
+  }
+
+  private static void band(
+      Plot plot,
+      java.awt.Color hue,
+      double x1,
+      double x2,
+      @Nullable Double low,
+      @Nullable Double high) {
+    if (low != null && high != null && x2 > x1) {
+      double top = plot.y(100 * (1 - low));
+      double foot = plot.y(100 * (1 - high));
+      plot.pen.fill(Pen.alpha(hue, 0.1), x1, top, x2 - x1, foot - top);
+    }
+  }
+
+  private static double lastAtRisk(FirstBite first) {
+    return first.rows().stream().mapToDouble(FirstBite.Stretch::exit).max().orElse(0);
+  }
+
+  private void paintNames(Plot plot, double[] wanted, double width) {
+    Pen pen = plot.pen;
+    double gap = pen.smallStrong.getSize2D() * 1.6;
+    double[] placed = Plot.apart(wanted, gap, plot.area.getY() + 6, plot.area.getMaxY() - 4);
+    for (int k = 0; k < shown.size(); k++) {
+      int index = shown.get(k);
+      double x = plot.area.getMaxX() + 10;
+      double badge = pen.badge(index, x, placed[k]);
+      pen.text(
+          Pen.shortened(pen.small, width - x - badge - 8, review.lines().get(index).line().name()),
+          x + badge + 5,
+          placed[k] + Type.ascent(pen.small) * 0.46,
+          pen.small,
+          pen.theme.ink());
+    }
+  }
+
+  /** Numbers of feeds at risk below the curve, and what the curve is given. */
+  private void paintAtRisk(Plot plot) {
+    Pen pen = plot.pen;
+    double row = pen.smallRow();
+    double top = plot.area.getMaxY() + row * 2;
+    pen.text("feeds still waiting for a bite", plot.area.getX(), top, pen.small, pen.theme.ink());
+    List<Double> ticks =
+        Plot.ticks(
+            0, plot.xHigh, (int) Math.max(2, plot.area.getWidth() / (70 * style.textScale())));
+    for (int k = 0; k < shown.size(); k++) {
+      int index = shown.get(k);
+      FirstBite first = review.lines().get(index).firstBite();
+      double y = top + row * (k + 1);
+      pen.badge(index, 6, y - Type.ascent(pen.small) * 0.46);
+      for (double minutes : ticks) {
+        long waiting =
+            first.rows().stream().filter(r -> r.entry() <= minutes && minutes < r.exit()).count();
+        pen.text(
+            Long.toString(waiting),
+            plot.x(minutes),
+            y,
+            pen.small,
+            pen.theme.secondInk(),
+            Pen.Align.MIDDLE);
+      }
+      Double from = first.fromMinute();
+      pen.text(
+          from == null ? "too few feeds" : from > 0 ? "from " + Words.number(from) + " min" : "",
+          plot.area.getMaxX() + 10,
+          y,
+          pen.small,
+          pen.theme.secondInk());
+    }
+  }
+}
