@@ -5,9 +5,11 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.fadeline.analysis.Review;
 import org.fadeline.model.Units;
+import org.fadeline.replay.ReplayFrame;
 
 /** Draws figures to PNG files to be looked at. */
 public final class Gallery {
@@ -18,29 +20,50 @@ public final class Gallery {
     Path folder = Path.of(args[0]);
     Files.createDirectories(folder);
     Review review = Fixtures.carpMatch();
+    long mid = review.session().match().allIn() + 190 * 60_000L;
     for (Theme theme : new Theme[] {Theme.LIGHT, Theme.DARK}) {
       FigureStyle style = FigureStyle.of(theme, Units.LB_OZ_AND_METRES);
+      String name = "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + ".png";
       TimelineFigure timeline = new TimelineFigure(review, style);
       timeline = timeline.with(timeline.view().withKey(true));
-      String name = theme.name().toLowerCase(java.util.Locale.ROOT);
-      write(timeline, 1100, 720, 1, folder.resolve("timeline-" + name + ".png"));
+      write(timeline, 1100, 720, 1, folder.resolve("timeline" + name));
       write(
-          timeline.with(Knowledge.asKnownAt(review.session().match().allIn() + 190 * 60_000L)),
+          timeline.with(Knowledge.asKnownAt(mid - 60 * 60_000L)),
           1100,
           720,
           1,
-          folder.resolve("timeline-then-" + name + ".png"));
+          folder.resolve("timeline-then" + name));
       write(
-          new PegFigure(
-              review.session(),
-              org.fadeline.replay.ReplayFrame.at(
-                  review.session(), review.session().match().allIn() + 190 * 60_000L),
-              style),
+          FigureSheet.of(
+              timeline.with(timeline.view().withMeasure(TimelineView.Measure.WEIGHT)),
+              review,
+              true),
+          1500,
+          900,
+          1,
+          folder.resolve("timeline-weight" + name));
+      write(
+          new PegFigure(review.session(), ReplayFrame.at(review.session(), mid), style),
           420,
           460,
           1,
-          folder.resolve("peg-" + name + ".png"));
+          folder.resolve("peg" + name));
+      for (Figure figure : small(review, style)) {
+        String stem = figure.getClass().getSimpleName();
+        write(FigureSheet.of(figure, review, true), 700, 420, 1, folder.resolve(stem + name));
+      }
+      write(new MatchPageFigure(review, style), 560, 795, 1, folder.resolve("page" + name));
     }
+  }
+
+  static List<Figure> small(Review review, FigureStyle style) {
+    return List.of(
+        new FirstBiteFigure(review, style),
+        new WeightFigure(review, style, Knowledge.hindsight()),
+        new RateFigure(review, review.lines().get(1).line().id(), style, TimelineView.Measure.FISH),
+        new FeedResponseFigure(review, review.lines().get(1).line().id(), style),
+        new QuarterHourFigure(review, style),
+        new CatchWeightsFigure(review, style));
   }
 
   static void write(Figure figure, int width, int height, double scale, Path file)

@@ -1,0 +1,125 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.util.List;
+import org.fadeline.analysis.Review;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+
+/**
+ * A figure with its title above, and small below it what it rests on: the session, the grade of its
+ * record, the units, the program and the settings.
+ */
+public final class FigureSheet implements Figure {
+  private final Figure figure;
+  private final String heading;
+  private final List<String> foot;
+
+  private FigureSheet(Figure figure, String heading, List<String> foot) {
+    this.figure = figure;
+    this.heading = heading;
+    this.foot = foot;
+  }
+
+  /**
+   * Puts a figure of a review on a sheet.
+   *
+   * @param figure the figure
+   * @param review what it shows
+   * @param named whether the sheet names session and date; otherwise they are left out
+   */
+  public static FigureSheet of(Figure figure, Review review, boolean named) {
+    return new FigureSheet(figure, figure.title(), footOf(review, figure.style(), named));
+  }
+
+  /** Returns the statements at the foot of a sheet, most telling first. */
+  public static List<String> footOf(Review review, FigureStyle style, boolean named) {
+    Session session = review.session();
+    Words words = new Words(session, style.units());
+    String source =
+        named ? session.occasion().title() + ", " + session.occasion().date() : "one session";
+    String units =
+        (style.units().weight() == Units.Weight.KG ? "kilograms" : "pounds and ounces")
+            + (style.units().length() == Units.Length.M ? ", metres" : ", feet");
+    String rests =
+        review.summary().grade().label()
+            + ", "
+            + Words.fish(review.summary().caught().landed())
+            + (review.summary().caught().weightG() > 0
+                ? ", "
+                    + words.weight(review.summary().caught().weightG())
+                    + " "
+                    + review.summary().weightFrom().word()
+                : "");
+    var settings = review.settings();
+    return List.of(
+        source + "  ·  rests on: " + rests,
+        "window "
+            + Words.number(settings.windowMinutes())
+            + " min, call level "
+            + settings.callLevel()
+            + ", change hazard "
+            + settings.changeHazard()
+            + "/h, move "
+            + Words.number(settings.moveCostMinutes())
+            + " min  ·  "
+            + units
+            + "  ·  "
+            + ProgramVersion.NAME);
+  }
+
+  /** Returns the figure without its sheet. */
+  public Figure figure() {
+    return figure;
+  }
+
+  @Override
+  public String title() {
+    return heading;
+  }
+
+  @Override
+  public String description() {
+    return figure.description() + " " + String.join(". ", foot) + ".";
+  }
+
+  @Override
+  public double aspect() {
+    return figure.aspect() * 0.92;
+  }
+
+  @Override
+  public FigureStyle style() {
+    return figure.style();
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style());
+    double scale = style().textScale();
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    double pad = 14 * scale;
+    double top = 34 * scale;
+    double row = 12.5 * scale;
+    double bottom = height - row * foot.size() - 12 * scale;
+    var title = Type.semiBold(16 * scale);
+    pen.text(
+        Pen.shortened(title, width - 2 * pad, heading), pad, 24 * scale, title, pen.theme.ink());
+    if (bottom - top > 40) {
+      AffineTransform before = g.getTransform();
+      g.translate(pad / 2, top);
+      figure.paint(g, width - pad, bottom - top);
+      g.setTransform(before);
+    }
+    var tiny = Type.regular(9 * scale);
+    for (int i = 0; i < foot.size(); i++) {
+      pen.text(
+          Pen.shortened(tiny, width - 2 * pad, foot.get(i)),
+          pad,
+          bottom + 6 * scale + row * (i + 0.7),
+          tiny,
+          pen.theme.secondInk());
+    }
+  }
+}

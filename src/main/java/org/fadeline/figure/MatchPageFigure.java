@@ -1,0 +1,235 @@
+package org.fadeline.figure;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.fadeline.analysis.Course.Lesson;
+import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.StayOrGo;
+
+/** The match on one A5 page: what each spell paid an hour, the running weight, the lessons. */
+public final class MatchPageFigure implements Figure {
+  private final Review review;
+  private final FigureStyle style;
+  private final Words words;
+
+  /** Makes the page. */
+  public MatchPageFigure(Review review, FigureStyle style) {
+    this.review = review;
+    this.style = style;
+    this.words = new Words(review.session(), style.units());
+  }
+
+  @Override
+  public String title() {
+    return review.session().occasion().title();
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  /** Returns the shape of an A5 sheet (ISO 216: 148 by 210 mm). */
+  @Override
+  public double aspect() {
+    return 148.0 / 210;
+  }
+
+  @Override
+  public String description() {
+    StringBuilder text = new StringBuilder(summary()).append(" ");
+    for (StayOrGo stay : review.stays()) {
+      text.append(review.line(stay.spell().lineId()).map(l -> l.line().name()).orElse(""))
+          .append(" from ")
+          .append(words.clock(stay.spell().span().from()))
+          .append(" to ")
+          .append(words.clock(stay.spell().span().to()))
+          .append(": ")
+          .append(paid(stay).get(0))
+          .append(". ");
+    }
+    review.course().lessons().forEach(l -> text.append(l.text()).append(" "));
+    return text.toString().strip();
+  }
+
+  private String summary() {
+    var caught = review.summary().caught();
+    return (caught.weightG() > 0
+            ? words.weight(caught.weightG()) + " " + review.summary().weightFrom().word() + ", "
+            : "")
+        + Words.fish(caught.landed())
+        + ", "
+        + caught.lost()
+        + " lost, "
+        + Words.bites(caught.bites())
+        + ".";
+  }
+
+  private List<String> paid(StayOrGo stay) {
+    Rate weight = stay.paid().weight();
+    Rate fish = stay.paid().fish();
+    String effort =
+        Words.fish(stay.spell().caught().landed())
+            + " in "
+            + Words.minutes(stay.spell().fishedHours() * 60);
+    if (weight != null && stay.spell().caught().weightG() > 0) {
+      return List.of(
+          words.weightPerHour(weight) + ", " + effort,
+          words.weightPerHour(weight.perHour()) + ", " + effort,
+          words.weightPerHour(weight.perHour()));
+    }
+    return fish == null
+        ? List.of(effort)
+        : List.of(Words.perHour(fish) + ", " + effort, Words.perHour(fish.perHour()), effort);
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    double scale = style.textScale();
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    double pad = 26;
+    double y = pad + 16 * scale;
+    var heading = Type.semiBold(18 * scale);
+    pen.text(Pen.shortened(heading, width - 2 * pad, title()), pad, y, heading, pen.theme.ink());
+    y += 20 * scale;
+    String where = where();
+    pen.text(
+        Pen.shortened(pen.body, width - 2 * pad, where), pad, y, pen.body, pen.theme.secondInk());
+    y += 24 * scale;
+    pen.text(
+        Pen.shortened(pen.strong, width - 2 * pad, summary()), pad, y, pen.strong, pen.theme.ink());
+    y += 14 * scale;
+    double lessonsHeight = lessonsHeight(pen, width - 2 * pad);
+    double foot = height - pad - 24 * scale;
+    double chart = Math.max(90, Math.min(height * 0.24, foot - y - lessonsHeight - 120));
+    double spellsEnd = foot - lessonsHeight - chart;
+    paintSpells(pen, new Rectangle2D.Double(pad, y, width - 2 * pad, spellsEnd - y - 10));
+    AffineTransform before = g.getTransform();
+    g.translate(pad - 10, spellsEnd);
+    new WeightFigure(review, style, Knowledge.hindsight()).paint(g, width - 2 * pad + 20, chart);
+    g.setTransform(before);
+    paintLessons(pen, pad, spellsEnd + chart + 14 * scale, width - 2 * pad, foot);
+    var tiny = Type.regular(8.5 * scale);
+    List<String> rests = FigureSheet.footOf(review, style, true);
+    for (int i = 0; i < rests.size(); i++) {
+      pen.text(
+          Pen.shortened(tiny, width - 2 * pad, rests.get(i)),
+          pad,
+          height - pad + 6 - (rests.size() - 1 - i) * 12 * scale,
+          tiny,
+          pen.theme.secondInk());
+    }
+  }
+
+  private String where() {
+    var occasion = review.session().occasion();
+    String number = occasion.peg().number();
+    String venue = occasion.venue().name();
+    return occasion.date()
+        + (venue == null ? "" : ", " + venue)
+        + (number == null ? "" : ", peg " + number)
+        + ", "
+        + words.clock(review.session().match().allIn())
+        + "–"
+        + words.clock(review.session().match().allOut());
+  }
+
+  private void paintSpells(Pen pen, Rectangle2D area) {
+    List<StayOrGo> stays = review.stays();
+    if (stays.isEmpty()) {
+      pen.text(
+          "No spell was recorded.", area.getX(), area.getY() + 20, pen.body, pen.theme.secondInk());
+      return;
+    }
+    double row = Math.min(54, area.getHeight() / stays.size());
+    boolean weights = review.summary().caught().weightG() > 0;
+    double most = 0;
+    for (StayOrGo stay : stays) {
+      Rate rate = weights ? stay.paid().weight() : stay.paid().fish();
+      most = rate == null ? most : Math.max(most, rate.perHour());
+    }
+    for (int i = 0; i < stays.size(); i++) {
+      StayOrGo stay = stays.get(i);
+      Rate rate = weights ? stay.paid().weight() : stay.paid().fish();
+      paintSpell(
+          pen,
+          stay,
+          new Rectangle2D.Double(area.getX(), area.getY() + row * i, area.getWidth(), row),
+          rate == null || most <= 0 ? 0 : rate.perHour() / most);
+    }
+  }
+
+  /** One spell: when and where, a bar as long as what it paid an hour, what it rests on. */
+  private void paintSpell(Pen pen, StayOrGo stay, Rectangle2D row, double share) {
+    int index = index(stay.spell().lineId());
+    Color hue = pen.theme.line(index);
+    double baseline = row.getY() + Type.ascent(pen.small) + 3;
+    double x = row.getX();
+    String times =
+        words.clock(stay.spell().span().from()) + "–" + words.clock(stay.spell().span().to());
+    pen.text(times, x, baseline, pen.small, pen.theme.secondInk());
+    x += Type.width(pen.small, "00:00–00:00") + 10;
+    x += pen.badge(index, x, baseline - Type.ascent(pen.small) * 0.46) + 6;
+    String name = review.lines().get(Math.max(0, index)).line().name();
+    pen.text(name, x, baseline, pen.smallStrong, pen.theme.ink());
+    double nameEnd = x + Type.width(pen.smallStrong, name) + 12;
+    pen.text(
+        Pen.fitting(pen.small, row.getMaxX() - nameEnd, paid(stay)),
+        row.getMaxX(),
+        baseline,
+        pen.small,
+        pen.theme.ink(),
+        Pen.Align.RIGHT);
+    double barY = baseline + 5;
+    double barHeight = Math.max(3, Math.min(9, row.getHeight() - (barY - row.getY()) - 6));
+    pen.fill(pen.theme.hairline(), row.getX(), barY, row.getWidth(), 1);
+    pen.fill(hue, row.getX(), barY, row.getWidth() * share, barHeight);
+    var fade = stay.fade();
+    double under = barY + barHeight + pen.smallRow() * 0.85;
+    if (fade != null && fade.probability() >= 0.5 && under < row.getMaxY() + 2) {
+      pen.text(
+          Pen.shortened(pen.small, row.getWidth(), fade.verdict()),
+          row.getX(),
+          under,
+          pen.small,
+          pen.theme.warning());
+    }
+  }
+
+  private int index(String lineId) {
+    for (int i = 0; i < review.lines().size(); i++) {
+      if (review.lines().get(i).line().id().equals(lineId)) {
+        return i;
+      }
+    }
+    return 0;
+  }
+
+  private double lessonsHeight(Pen pen, double width) {
+    double rows = 0;
+    for (Lesson lesson : review.course().lessons()) {
+      rows += Pen.wrapped(pen.small, width - 46, lesson.text()).size() + 0.3;
+    }
+    return rows == 0 ? 0 : rows * pen.smallRow() + 22 * style.textScale();
+  }
+
+  private void paintLessons(Pen pen, double x, double top, double width, double foot) {
+    double y = top;
+    for (Lesson lesson : review.course().lessons()) {
+      pen.text(words.clock(lesson.at()), x, y, pen.smallStrong, pen.theme.accent());
+      for (String row : Pen.wrapped(pen.small, width - 46, lesson.text())) {
+        if (y > foot) {
+          return;
+        }
+        pen.text(row, x + 46, y, pen.small, pen.theme.ink());
+        y += pen.smallRow();
+      }
+      y += pen.smallRow() * 0.3;
+    }
+  }
+}
