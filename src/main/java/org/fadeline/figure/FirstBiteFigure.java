@@ -95,7 +95,18 @@ public final class FirstBiteFigure implements Figure {
         new Rectangle2D.Double(
             whole.getX(), whole.getY(), whole.getWidth() - labels, whole.getHeight());
     Plot plot = new Plot(pen, area, 0, longest(), 100);
-    plot.paintY("% of feeds that had brought a bite");
+    if (hasCurve()) {
+      plot.paintY("% of feeds that had brought a bite");
+    } else {
+      pen.fill(pen.theme.secondInk(), area.getX(), area.getMaxY() - 0.5, area.getWidth(), 1);
+      pen.text(
+          "Too few feeds for a curve. A feed a row: from the first bait in to a bite (full) or to"
+              + " leaving (open).",
+          area.getX(),
+          area.getY() - 8,
+          pen.small,
+          pen.theme.secondInk());
+    }
     plot.paintX("min since the feed");
     double[] wanted = new double[shown.size()];
     for (int k = 0; k < shown.size(); k++) {
@@ -103,6 +114,10 @@ public final class FirstBiteFigure implements Figure {
     }
     paintNames(plot, wanted, width);
     paintAtRisk(plot);
+  }
+
+  private boolean hasCurve() {
+    return shown.stream().anyMatch(i -> !review.lines().get(i).firstBite().curve().isEmpty());
   }
 
   private double labelWidth(Pen pen) {
@@ -130,7 +145,12 @@ public final class FirstBiteFigure implements Figure {
     var hue = pen.theme.line(index);
     Double from = first.fromMinute();
     if (from == null || first.curve().isEmpty()) {
-      double y = plot.area.getMaxY() - 7 - row * 9;
+      double share = plot.area.getHeight() / shown.size();
+      boolean own = !hasCurve();
+      double y = own ? plot.area.getY() + share * (row + 0.5) : plot.area.getMaxY() - 7 - row * 9;
+      double apart = own ? share * 0.8 / Math.max(1, first.rows().size()) : 0;
+      double middle = y;
+      y -= apart * (first.rows().size() - 1) / 2;
       for (FirstBite.Stretch stretch : first.rows()) {
         double x = plot.x(Math.min(stretch.exit(), plot.xHigh));
         pen.line(hue, 1, plot.x(Math.min(stretch.entry(), plot.xHigh)), y, x, y);
@@ -139,8 +159,9 @@ public final class FirstBiteFigure implements Figure {
         } else {
           pen.ring(hue, x, y, 2.6, 1.3);
         }
+        y += apart;
       }
-      return y;
+      return middle;
     }
     Path2D curve = new Path2D.Double();
     double x = plot.x(from);

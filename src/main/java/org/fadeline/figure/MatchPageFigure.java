@@ -186,11 +186,12 @@ public final class MatchPageFigure implements Figure {
         pen.theme.ink(),
         Pen.Align.RIGHT);
     double barY = baseline + 5;
-    double barHeight = Math.max(3, Math.min(9, row.getHeight() - (barY - row.getY()) - 6));
+    double barHeight =
+        Math.max(3, Math.min(7, row.getHeight() - (barY - row.getY()) - pen.smallRow() - 2));
     pen.fill(pen.theme.hairline(), row.getX(), barY, row.getWidth(), 1);
     pen.fill(hue, row.getX(), barY, row.getWidth() * share, barHeight);
     var fade = stay.fade();
-    double under = barY + barHeight + pen.smallRow() * 0.85;
+    double under = barY + barHeight + pen.smallRow() * 0.8;
     if (fade != null && fade.probability() >= 0.5 && under < row.getMaxY() + 2) {
       pen.text(
           Pen.shortened(pen.small, row.getWidth(), fade.verdict()),

@@ -175,7 +175,6 @@ public final class PegLayout {
   }
 
   private void paintLengths(Pen pen) {
-    double labelBearing = freeBearing();
     double lastLabel = 0;
     double reach = reachM();
     Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
@@ -186,19 +185,7 @@ public final class PegLayout {
       }
       Path2D arc = arc(radius);
       pen.stroke(rule, 1, new float[0], arc);
-      Point2D at = pointOf(length, labelBearing);
-      String label = words.units().distance(length);
-      double half = Type.width(pen.small, label) / 2 + 3;
-      if (at.getX() > half && at.getX() < width - half && at.getY() > 12) {
-        pen.fill(pen.theme.water(), at.getX() - half, at.getY() - 7, 2 * half, 14);
-        pen.text(
-            label,
-            at.getX(),
-            at.getY() + Type.ascent(pen.small) * 0.46,
-            pen.small,
-            pen.theme.secondInk(),
-            Pen.Align.MIDDLE);
-      }
+      paintLength(pen, words.units().distance(length), radius);
       lastLabel = radius;
     }
   }
@@ -227,21 +214,32 @@ public final class PegLayout {
     return path;
   }
 
-  /** Returns the bearing farthest from every line, for the labels of lengths. */
-  private double freeBearing() {
-    double best = 40;
-    double most = -1;
-    for (double bearing : new double[] {28, -28, 40, -40, 15, -15, 52, -52}) {
-      double nearest = 180;
-      for (Line line : session.lines()) {
-        nearest = Math.min(nearest, Math.abs(bearing(line) - bearing));
-      }
-      if (nearest > most) {
-        most = nearest;
-        best = bearing;
-      }
+  /** Names a working length where its arc meets the bank, or where it leaves the picture. */
+  private void paintLength(Pen pen, String label, double radius) {
+    double labelWidth = Type.width(pen.small, label);
+    double x = angler.getX() + radius;
+    if (x + labelWidth / 2 < width - 4) {
+      pen.text(
+          label,
+          x,
+          bankTop + 5 + pen.smallRow() * 0.8,
+          pen.small,
+          pen.theme.ink(),
+          Pen.Align.MIDDLE);
+      return;
     }
-    return best;
+    double across = width - 8 - labelWidth / 2 - angler.getX();
+    double y = angler.getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
+    if (y > 14 && y < bankTop - 14) {
+      pen.fill(pen.theme.water(), width - 11 - labelWidth, y - 7, labelWidth + 6, 14);
+      pen.text(
+          label,
+          width - 8,
+          y + Type.ascent(pen.small) * 0.46,
+          pen.small,
+          pen.theme.ink(),
+          Pen.Align.RIGHT);
+    }
   }
 
   private void paintFeature(Pen pen, Peg.Feature feature) {

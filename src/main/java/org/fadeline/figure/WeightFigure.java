@@ -102,15 +102,18 @@ public final class WeightFigure implements Figure {
 
   private double top(List<Pace> pace, double total, Words words) {
     double most = total;
-    // The first minutes tell next to nothing: their limits would squeeze the rest.
-    long settled = review.session().match().allIn() + 45 * 60_000L;
     for (Pace point : pace) {
       Finish finish = finish(point);
-      if (finish != null && point.at() >= settled) {
+      if (finish != null && point.at() >= settled()) {
         most = Math.max(most, scaled(finish.high(), words));
       }
     }
     return most <= 0 ? 1 : most * 1.05;
+  }
+
+  /** The first three quarters of an hour tell next to nothing of the finish. */
+  private long settled() {
+    return review.session().match().allIn() + 45 * 60_000L;
   }
 
   private org.fadeline.analysis.Course.@org.jspecify.annotations.Nullable Finish finish(
@@ -129,7 +132,7 @@ public final class WeightFigure implements Figure {
     boolean started = false;
     for (int i = 0; i < pace.size(); i++) {
       Finish finish = finish(pace.get(i));
-      if (finish == null || scaled(finish.high(), words) > plot.yHigh * 1.02) {
+      if (finish == null || pace.get(i).at() < settled()) {
         started = false;
         continue;
       }
