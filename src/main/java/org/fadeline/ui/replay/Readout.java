@@ -120,7 +120,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
     private Pair toGo() {
       String fishing =
           frame.fishing() == null
-              ? ""
+              ? "between lines"
               : session.line(frame.fishing()).map(l -> "fishing " + theName(l)).orElse("");
       return switch (frame.phase()) {
         case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");
@@ -157,8 +157,9 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (totals.fish() > 0) {
         note.append(", ").append(from);
       }
-      note.append(net(totals));
-      if (hindsight && !session.outcome().weighIn().isEmpty()) {
+      if (!hindsight || session.outcome().weighIn().isEmpty()) {
+        note.append(net(totals));
+      } else {
         double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
         note.append("; scales ").append(Say.weight(scales, units));
       }

@@ -3,6 +3,7 @@ package org.fadeline.ui.replay;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -59,12 +60,17 @@ final class ReplayHead {
       head.getStyleClass().add("figure-large");
       note.getStyleClass().add("quiet");
       box.setAlignment(Pos.CENTER_LEFT);
-      box.setMinWidth(Region.USE_PREF_SIZE);
+      head.setMinWidth(Region.USE_PREF_SIZE);
+      note.setMinWidth(40);
     }
 
     void show(Pair pair) {
       head.setText(pair.head());
-      note.setText(pair.note());
+      if (!pair.note().equals(note.getText())) {
+        note.setText(pair.note());
+        // What does not fit is cut off; the whole is a hover away.
+        note.setTooltip(pair.note().isEmpty() ? null : new Tooltip(pair.note()));
+      }
     }
   }
 }

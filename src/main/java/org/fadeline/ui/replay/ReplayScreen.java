@@ -37,6 +37,7 @@ public final class ReplayScreen implements Screen {
   private final TurningList turns;
   private final TransportBar transport;
   private final Inspector inspector;
+  private final PegPane peg;
   private final ReplayCommands commands;
   private final Label waiting = new Label();
   private final VBox waitingBox = new VBox(10, new ProgressIndicator(), waiting);
@@ -51,14 +52,21 @@ public final class ReplayScreen implements Screen {
     commands = new ReplayCommands(bench, this);
     head = new ReplayHead(bench);
     turns = new TurningList(bench);
+    peg = new PegPane(bench);
     inspector = new Inspector(bench, preferences);
     transport = new TransportBar(bench, preferences, commands::toggleLoop);
     timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
-    VBox side = new VBox(10, turns.view());
+    StackPane swim = new StackPane(peg);
+    swim.getStyleClass().add("panel");
+    swim.setStyle("-fx-padding: 0.5em;");
+    swim.setMinHeight(150);
+    swim.prefHeightProperty().bind(view.heightProperty().multiply(0.42));
+    VBox side = new VBox(10, swim, turns.view());
     VBox.setVgrow(turns.view(), Priority.ALWAYS);
-    side.setPrefWidth(290);
     side.setMinWidth(220);
+    side.prefWidthProperty().bind(view.widthProperty().multiply(0.22));
+    side.setMaxWidth(380);
     cards.setPrefWidth(230);
     cards.setMinWidth(190);
     HBox lanes = new HBox(timeline, cards);
@@ -78,7 +86,7 @@ public final class ReplayScreen implements Screen {
     Watch.part(bench.stateProperty(), s -> s.review().latest(), this::reviewed);
     Watch.part(bench.stateProperty(), s -> s.choices().hiddenLines(), hidden -> redraw());
     Watch.part(
-        preferences.property(), p -> List.of(p.units(), p.look(), p.textPercent()), p -> restyle());
+        preferences.property(), p -> List.of(p.units(), p.look(), p.textPercent(), p.motion()), p -> restyle());
     Watch.part(bench.stateProperty(), s -> s, this::follow);
   }
 
@@ -125,12 +133,14 @@ public final class ReplayScreen implements Screen {
       if (!range.holds(shown.from()) || !range.holds(shown.to()) || shown.millis() == 0) {
         shown = range;
       }
+      showPeg();
     }
   }
 
   private void reviewed(@Nullable Review review) {
     figure = review == null ? null : new TimelineFigure(review, style());
     redraw();
+    showPeg();
     head.show(Readout.of(bench.state(), preferences.get().units()).orElse(Readout.NOTHING));
   }
 
@@ -142,8 +152,14 @@ public final class ReplayScreen implements Screen {
     if (figure != null) {
       figure = figure.with(style());
     }
+    showPeg();
     redraw();
     follow(bench.state());
+  }
+
+  private void showPeg() {
+    OpenSession open = bench.state().open();
+    peg.show(open == null ? null : open.session(), style(), preferences.get().motion());
   }
 
   private void redraw() {
@@ -174,6 +190,7 @@ public final class ReplayScreen implements Screen {
       show(Zoom.showing(shown, whole(), s.playhead().at()));
     }
     timeline.follow(s);
+    peg.follow(s);
     Readout readout = Readout.of(s, preferences.get().units()).orElse(Readout.NOTHING);
     head.show(readout);
     cards.show(readout.cards());

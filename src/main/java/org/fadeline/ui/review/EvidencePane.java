@@ -1,6 +1,8 @@
 package org.fadeline.ui.review;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
@@ -8,12 +10,17 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.analysis.StayOrGo.OtherLine;
 import org.fadeline.analysis.StayOrGo.PastPlain;
+import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
+import org.fadeline.model.WeightText;
 import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.IntervalChart;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 final class EvidencePane {
   private final VBox view = new VBox(8);
   private final Label facts = new Label();
+  private final Label chartTitle = new Label();
+  private final FigureCanvas chart = new FigureCanvas();
+  private @Nullable StayOrGo shown;
   private final DataTable<OtherLine> others =
       new DataTable<>(
           "What the other lines gave, rested and fed meanwhile", "No other line was fished.");
@@ -51,7 +61,8 @@ final class EvidencePane {
             o -> o.evidence().fishedMinutes(),
             o -> String.valueOf(Math.round(o.evidence().fishedMinutes())));
     VBox.setVgrow(others, Priority.ALWAYS);
-    view.getChildren().addAll(facts, others);
+    chartTitle.getStyleClass().add("strong");
+    view.getChildren().addAll(facts, others, chartTitle, chart);
     view.setMinHeight(0);
   }
 
@@ -66,11 +77,66 @@ final class EvidencePane {
         : now.line(lineId).map(LineReview::line).map(l -> Say.capital(l.name())).orElse(lineId);
   }
 
-  void show(Review newReview, StayOrGo stay, Units newUnits) {
+  void show(Review newReview, StayOrGo stay, FigureStyle style) {
     review = newReview;
-    units = newUnits;
+    units = style.units();
+    shown = stay;
+    chart(newReview, stay, style);
     facts.setText(facts(newReview, stay));
     others.show(stay.others());
+  }
+
+  /** Draws the stay again in another style. */
+  void restyle(FigureStyle style) {
+    Review now = review;
+    StayOrGo stay = shown;
+    if (now != null && stay != null) {
+      chart(now, stay, style);
+    }
+  }
+
+  private void chart(Review from, StayOrGo stay, FigureStyle style) {
+    boolean byWeight = stay.paid().weight() != null;
+    List<IntervalChart.Row> rows = new ArrayList<>();
+    Rate paid = byWeight ? stay.paid().weight() : stay.paid().fish();
+    if (paid != null) {
+      String note = Say.fish(stay.spell().caught().landed()) + " in this stay";
+      rows.add(row(from, stay.spell().lineId(), paid, note, byWeight, true));
+    }
+    for (OtherLine other : stay.others()) {
+      Rate rate = byWeight ? other.weight() : other.evidence().rate();
+      if (rate != null) {
+        String note = Say.fish(other.evidence().fish()) + ", " + other.source().word();
+        rows.add(row(from, other.lineId(), rate, note, byWeight, false));
+      }
+    }
+    double unit = perUnit();
+    String name = unit == 1000 ? " kg" : " lb";
+    IntervalChart drawn =
+        new IntervalChart(
+            rows, style, v -> byWeight ? Say.number(v) + name : Say.number(v) + " fish");
+    chartTitle.setText(byWeight ? "Weight an hour, with its limits" : "Fish an hour, with its limits");
+    chartTitle.setVisible(!rows.isEmpty());
+    chart.setMinHeight(drawn.height());
+    chart.setPrefHeight(drawn.height());
+    chart.show(rows.isEmpty() ? null : drawn, drawn.description());
+  }
+
+  private double perUnit() {
+    return units.weight() == Units.Weight.KG ? 1000 : WeightText.GRAMS_PER_POUND;
+  }
+
+  private IntervalChart.Row row(
+      Review from, String lineId, Rate rate, String note, boolean byWeight, boolean strong) {
+    double unit = byWeight ? perUnit() : 1;
+    int place = 0;
+    for (int i = 0; i < from.lines().size(); i++) {
+      if (from.lines().get(i).line().id().equals(lineId)) {
+        place = i;
+      }
+    }
+    return new IntervalChart.Row(
+        name(lineId), place, rate.low() / unit, rate.perHour() / unit, rate.high() / unit, note, strong);
   }
 
   private String facts(Review from, StayOrGo stay) {

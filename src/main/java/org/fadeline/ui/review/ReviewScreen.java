@@ -16,6 +16,7 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
@@ -60,6 +61,10 @@ public final class ReviewScreen implements Screen {
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
+    Watch.part(
+        preferences.property(),
+        Looks::style,
+        evidence::restyle);
     open(EVIDENCE);
   }
 
@@ -139,7 +144,7 @@ public final class ReviewScreen implements Screen {
   private void evidenceOf(StayOrGo stay) {
     Review review = bench.state().review().latest();
     if (review != null) {
-      evidence.show(review, stay, preferences.get().units());
+      evidence.show(review, stay, Looks.style(preferences.get()));
     }
   }
 

@@ -1,0 +1,236 @@
+package org.fadeline.ui.replay;
+
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.FadeTransition;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Hit;
+import org.fadeline.figure.PegFigure;
+import org.fadeline.figure.PegLayout;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.replay.ReplayFrame;
+import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The peg to scale in two layers: what does not change with the moment, and what does, which is
+ * drawn again only when it would look different. A line can be dragged to where it lay.
+ */
+final class PegPane extends Pane {
+  /** Freshness of feed and the sun move slowly: this often is often enough. */
+  private static final long STEP_MILLIS = 15_000;
+
+  private final Workbench bench;
+  private final FigureCanvas base = new FigureCanvas();
+  private final FigureCanvas moment = new FigureCanvas();
+  private final Circle landed = new Circle(4);
+  private final FadeTransition arrival = new FadeTransition(Duration.millis(150), landed);
+  private final HoverReadout readout = new HoverReadout();
+  private @Nullable Session session;
+  private @Nullable FigureStyle style;
+  private @Nullable PegLayout layout;
+  private @Nullable Key shown;
+  private @Nullable ReplayFrame frame;
+  private @Nullable Line dragged;
+  private boolean motion = true;
+
+  /** What the moment's picture depends on. */
+  private record Key(@Nullable String fishing, List<Integer> fish, long step) {}
+
+  PegPane(Workbench bench) {
+    this.bench = bench;
+    setMinSize(0, 0);
+    setId("peg");
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    for (Pane layer : List.of(base, moment)) {
+      layer.setMouseTransparent(true);
+      layer.setManaged(false);
+    }
+    landed.getStyleClass().add("landed-ring");
+    landed.setManaged(false);
+    landed.setMouseTransparent(true);
+    landed.setOpacity(0);
+    arrival.setFromValue(1);
+    arrival.setToValue(0);
+    getChildren().addAll(base, moment, landed, readout);
+    Rectangle clip = new Rectangle();
+    clip.widthProperty().bind(widthProperty());
+    clip.heightProperty().bind(heightProperty());
+    setClip(clip);
+    addEventHandler(MouseEvent.MOUSE_MOVED, this::hover);
+    addEventHandler(MouseEvent.MOUSE_EXITED, e -> readout.setVisible(false));
+    addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
+    addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
+    addEventHandler(MouseEvent.MOUSE_RELEASED, this::release);
+  }
+
+  /** Shows another session or style. */
+  void show(@Nullable Session newSession, FigureStyle newStyle, boolean newMotion) {
+    session = newSession;
+    style = newStyle;
+    motion = newMotion;
+    layout = null;
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double w = Math.floor(getWidth());
+    double h = Math.floor(getHeight());
+    Session now = session;
+    FigureStyle look = style;
+    if (now == null || look == null || w < 40 || h < 40) {
+      base.show(null, "");
+      moment.show(null, "");
+      return;
+    }
+    if (layout == null || base.getWidth() != w || base.getHeight() != h) {
+      PegLayout fresh = new PegFigure(now, ReplayFrame.at(now, 0), look).layout(w, h);
+      layout = fresh;
+      shown = null;
+      base.show((g, x, y) -> fresh.paintBase(g), "");
+    }
+    base.resizeRelocate(0, 0, w, h);
+    moment.resizeRelocate(0, 0, w, h);
+    follow(bench.state());
+  }
+
+  void follow(WorkbenchState state) {
+    OpenSession open = state.open();
+    PegLayout now = layout;
+    FigureStyle look = style;
+    if (open == null || now == null || look == null || !open.session().equals(session)) {
+      return;
+    }
+    ReplayFrame at = open.track().frameAt(state.playhead().at());
+    Key key =
+        new Key(
+            at.fishing(),
+            at.lines().stream().map(ReplayFrame.LineState::fish).toList(),
+            Math.floorDiv(at.at(), STEP_MILLIS));
+    Key before = shown;
+    frame = at;
+    if (key.equals(before)) {
+      return;
+    }
+    shown = key;
+    moment.show((g, w, h) -> now.paintState(g, at), "");
+    setAccessibleText(new PegFigure(open.session(), at, look).description());
+    if (before != null && motion && state.playhead().motion().playing()) {
+      arrive(open.session(), before, key);
+    }
+  }
+
+  private void arrive(Session of, Key before, Key now) {
+    for (int i = 0; i < now.fish.size() && i < before.fish.size(); i++) {
+      if (now.fish.get(i) > before.fish.get(i)) {
+        PegLayout drawn = layout;
+        Optional<Point2D> point =
+            drawn == null ? Optional.empty() : drawn.pointOf(of.lines().get(i));
+        if (point.isPresent()) {
+          landed.setCenterX(point.get().getX());
+          landed.setCenterY(point.get().getY());
+          landed.setRadius(22);
+          arrival.playFromStart();
+        }
+      }
+    }
+  }
+
+  private Optional<Hit> hitAt(MouseEvent e) {
+    PegLayout now = layout;
+    ReplayFrame at = frame;
+    return now == null || at == null ? Optional.empty() : now.at(e.getX(), e.getY(), at);
+  }
+
+  private void hover(MouseEvent e) {
+    Optional<Hit> hit = hitAt(e);
+    setCursor(hit.isPresent() ? Cursor.HAND : Cursor.DEFAULT);
+    readout.show(hit.orElse(null), e.getX(), e.getY(), getWidth(), getHeight());
+  }
+
+  private void press(MouseEvent e) {
+    Session now = session;
+    dragged =
+        now == null || !bench.editing().allowed()
+            ? null
+            : hitAt(e).flatMap(hit -> now.line(String.valueOf(hit.lineId()))).orElse(null);
+  }
+
+  private void drag(MouseEvent e) {
+    Line line = dragged;
+    PegLayout now = layout;
+    FigureStyle look = style;
+    if (line != null && now != null && look != null && inside(e)) {
+      Line.Place place = placeAt(line, now, e);
+      readout.show(
+          Say.capital(line.name()),
+          List.of(words(place, look)),
+          e.getX(),
+          e.getY(),
+          getWidth(),
+          getHeight());
+    }
+  }
+
+  private boolean inside(MouseEvent e) {
+    return e.getX() >= 0 && e.getY() >= 0 && e.getX() <= getWidth() && e.getY() <= getHeight();
+  }
+
+  private static String words(Line.Place place, FigureStyle look) {
+    double distance = place.distanceM() == null ? 0 : place.distanceM();
+    double bearing = place.bearingDegrees() == null ? 0 : place.bearingDegrees();
+    String side = bearing < 0 ? "° left" : "° right";
+    return look.units().distance(distance)
+        + (bearing == 0 ? ", straight out" : ", " + Math.round(Math.abs(bearing)) + side);
+  }
+
+  /** Half metres and whole degrees: a pointer is no finer. */
+  private static Line.Place placeAt(Line line, PegLayout layout, MouseEvent e) {
+    double distance = Math.round(layout.distanceAt(e.getX(), e.getY()) * 2) / 2.0;
+    double bearing = Math.rint(layout.bearingAt(e.getX(), e.getY()));
+    return new Line.Place(
+        Math.max(0.5, Math.min(200, distance)), null, bearing, line.place().depthM());
+  }
+
+  private void release(MouseEvent e) {
+    Line line = dragged;
+    PegLayout now = layout;
+    dragged = null;
+    readout.setVisible(false);
+    if (line == null || now == null || !inside(e) || e.isStillSincePress()) {
+      return;
+    }
+    Line.Place place = placeAt(line, now, e);
+    Line moved =
+        new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
+    bench
+        .editing()
+        .edit(
+            "Place " + line.name(),
+            s -> {
+              List<Line> lines = new ArrayList<>(s.lines());
+              lines.replaceAll(l -> l.id().equals(line.id()) ? moved : l);
+              return s.withLines(lines);
+            });
+  }
+
+  /** Returns how often the layer that does not change with the moment was drawn. */
+  long staticDraws() {
+    return base.draws();
+  }
+}
