@@ -29,7 +29,7 @@ public final class FadelineApp extends Application {
         new PreferenceStore(file.read(), new PreferenceKeeper(file)::keep);
     Workbench workbench =
         new Workbench(
-            new FileDesk(),
+            new FileDesk(PreferenceFile.usualFolder()),
             Reviewer::review,
             new ThreadTaskService(Platform::runLater),
             FadelineApp::checkThread);

@@ -1,58 +1,86 @@
 package org.fadeline.ui;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.SessionFiles;
-import org.fadeline.model.Edit;
+import org.fadeline.io.SessionStore;
 import org.fadeline.model.Session;
 import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.Desk;
+import org.fadeline.ui.state.MemoryRecord;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.TaskService;
 
-/** Opens session files. */
+/** Opens session files: those of the program's own format with their journal, others to be saved. */
 final class FileDesk implements Desk {
+  private final Path appData;
+
+  /**
+   * Makes a desk.
+   *
+   * @param appData folder for journals of files whose own folder cannot be written
+   */
+  FileDesk(Path appData) {
+    this.appData = appData;
+  }
+
   @Override
   public Held open(Path path, TaskService.Progress progress) throws Refusal {
-    ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
-    List<Activity.Problem> problems =
-        result.report().problems().stream().map(FileDesk::problem).toList();
-    Session session =
-        result
-            .session()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        new Activity.Trouble(
-                            SessionPaths.bareName(path) + " could not be opened",
-                            "Nothing was changed: neither the file nor what is open here.",
-                            problems)));
-    return new HeldSession(
-        session,
-        new OpenSession.Source(
-            path, SessionPaths.bareName(path), result.readOnlyReason().orElse(null)),
-        OpenSession.History.NONE,
-        problems);
+    if (!String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT).endsWith(".json")) {
+      ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+      Session session = result.session().orElseThrow(() -> refused(path, result));
+      return new MemoryRecord(
+          session,
+          new OpenSession.Source(
+              path, SessionPaths.bareName(path), result.readOnlyReason().orElse(null)),
+          new Notice(problems(result), null));
+    }
+    try {
+      SessionStore.Opened opened = SessionStore.open(path, appData);
+      SessionStore store = opened.store().orElseThrow(() -> refused(path, opened.read()));
+      String recovered = opened.recovered().map(r -> r.message()).orElse(null);
+      return new StoredRecord(store, new Notice(problems(opened.read()), recovered));
+    } catch (IOException failure) {
+      throw new Refusal(
+          Trouble.of(
+              SessionPaths.bareName(path) + " could not be opened",
+              "The disk refused: " + failure.getMessage() + ". What was open is unchanged."));
+    }
+  }
+
+  @Override
+  public Held saveAs(Path path, Session session) throws Refusal {
+    try {
+      return new StoredRecord(SessionStore.create(path, session, appData), Notice.NONE);
+    } catch (IOException | IllegalArgumentException failure) {
+      throw new Refusal(
+          Trouble.of(
+              "The match was not saved",
+              "It is still open here, unchanged: " + failure.getMessage() + "."));
+    }
+  }
+
+  private static Refusal refused(Path path, ReadResult result) {
+    return new Refusal(
+        new Trouble(
+            SessionPaths.bareName(path) + " could not be opened",
+            "Nothing was changed: neither the file nor what is open here.",
+            problems(result),
+            null));
+  }
+
+  private static List<Activity.Problem> problems(ReadResult result) {
+    return result.report().problems().stream().map(FileDesk::problem).toList();
   }
 
   private static Activity.Problem problem(Problem p) {
     String field = p.field() == null || p.field().isEmpty() ? "" : ", " + p.field();
     return new Activity.Problem(p.file() + ", row " + p.row() + field, p.what(), p.whatToDo());
-  }
-
-  private record HeldSession(
-      Session session,
-      OpenSession.Source source,
-      OpenSession.History history,
-      List<Activity.Problem> problems)
-      implements Held {
-    @Override
-    public void keep(Edit step) {}
-
-    @Override
-    public void close() {}
   }
 }

@@ -28,6 +28,7 @@ import javafx.stage.WindowEvent;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.KeyDesk;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
@@ -219,6 +220,35 @@ public final class MainWindow {
     File chosen = chooser.showOpenDialog(stage);
     if (chosen != null) {
       bench.open(chosen.toPath());
+    }
+  }
+
+  /** Saves the match to its file, or asks for a name where it has none. */
+  void save() {
+    if (bench.state().open() != null && !bench.editing().save(false)) {
+      saveAs();
+    }
+  }
+
+  /** Asks for a name and saves the match there. */
+  void saveAs() {
+    OpenSession open = bench.state().open();
+    if (open == null) {
+      return;
+    }
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Save the match");
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter("Sessions", "*.session.json"));
+    chooser.setInitialFileName(open.source().name() + ".session.json");
+    File chosen = chooser.showSaveDialog(stage);
+    if (chosen != null) {
+      String name = chosen.getName();
+      boolean whole = name.toLowerCase(java.util.Locale.ROOT).endsWith(".session.json");
+      bench
+          .editing()
+          .saveAs(whole ? chosen.toPath() : Path.of(chosen.getPath() + ".session.json"));
     }
   }
 

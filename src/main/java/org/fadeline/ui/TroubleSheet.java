@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Activity.Problem;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.Workbench;
@@ -63,6 +64,16 @@ final class TroubleSheet {
       Button copy = new Button("Copy the list");
       copy.setOnAction(e -> copy(trouble));
       buttons.getChildren().add(0, copy);
+    }
+    Activity.Offer offer = trouble.offer();
+    if (offer != null) {
+      Button take = new Button(offer.label());
+      take.setOnAction(
+          e -> {
+            bench.dismissTrouble();
+            offer.action().run();
+          });
+      buttons.getChildren().add(0, take);
     }
     sheet.getChildren().add(buttons);
     view.getChildren().add(sheet);

@@ -18,6 +18,8 @@ final class WindowCommands {
   final Command open;
   final Command close;
   final Command help;
+  final Command save;
+  final Command saveAs;
   final Command larger;
   final Command smaller;
 
@@ -26,6 +28,8 @@ final class WindowCommands {
     this.bench = bench;
     this.preferences = preferences;
     open = Command.everywhere(GROUP, "Open a match", window::choose, "Shortcut+O");
+    save = Command.everywhere(GROUP, "Save", window::save, "Shortcut+S");
+    saveAs = Command.everywhere(GROUP, "Save as", window::saveAs, "Shortcut+Shift+S");
     close = Command.everywhere(GROUP, "Close the match", bench::closeSession, "Shortcut+W");
     help = Command.everywhere(GROUP, "List of keys", window::keys, "F1", "Shift+Slash");
     larger = Command.everywhere(GROUP, "Larger text", () -> text(10), "Shortcut+Shift+PERIOD");
@@ -39,6 +43,8 @@ final class WindowCommands {
   List<Command> all() {
     return List.of(
         open,
+        save,
+        saveAs,
         close,
         Command.everywhere(GROUP, "Menu", () -> menu.run(), "F10"),
         Command.everywhere(GROUP, "Next theme", this::nextLook, "Shortcut+T"),

@@ -36,6 +36,8 @@ final class WindowMenu {
             item(commands.open, "Open a match…"),
             recent(),
             samples(),
+            item(commands.save, "Save"),
+            item(commands.saveAs, "Save as…"),
             item(commands.close, "Close the match"),
             new SeparatorMenuItem(),
             choice(

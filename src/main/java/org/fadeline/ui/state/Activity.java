@@ -21,13 +21,28 @@ public record Activity(
    * @param title what could not be done
    * @param detail what follows from it and what to do
    * @param problems each problem with its place; may be empty
+   * @param offer what can be done about it at once, or null
    */
-  public record Trouble(String title, String detail, List<Problem> problems) {
+  public record Trouble(
+      String title, String detail, List<Problem> problems, @Nullable Offer offer) {
     /** Copies the list. */
     public Trouble {
       problems = List.copyOf(problems);
     }
+
+    /** Returns trouble in words alone. */
+    public static Trouble of(String title, String detail) {
+      return new Trouble(title, detail, List.of(), null);
+    }
   }
+
+  /**
+   * Something that can be done about trouble.
+   *
+   * @param label on its button
+   * @param action does it
+   */
+  public record Offer(String label, Runnable action) {}
 
   /**
    * One problem.

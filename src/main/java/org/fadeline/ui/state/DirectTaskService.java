@@ -36,6 +36,11 @@ public final class DirectTaskService implements TaskService {
   }
 
   @Override
+  public void later(Runnable action) {
+    action.run();
+  }
+
+  @Override
   public void cancel(String channel) {}
 
   @Override

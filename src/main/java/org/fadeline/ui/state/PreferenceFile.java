@@ -33,12 +33,15 @@ public final class PreferenceFile {
    * that is set, else where this system keeps settings.
    */
   public static PreferenceFile ofUser() {
-    String chosen = System.getenv("FADELINE_CONFIG");
-    Path folder = chosen == null || chosen.isBlank() ? usualFolder() : Path.of(chosen);
-    return new PreferenceFile(folder.resolve("preferences.properties"));
+    return new PreferenceFile(usualFolder().resolve("preferences.properties"));
   }
 
-  private static Path usualFolder() {
+  /** Returns the folder where this program keeps what is the user's and belongs to no session. */
+  public static Path usualFolder() {
+    String chosen = System.getenv("FADELINE_CONFIG");
+    if (chosen != null && !chosen.isBlank()) {
+      return Path.of(chosen);
+    }
     Path home = Path.of(System.getProperty("user.home", "."));
     String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
     if (system.contains("win")) {

@@ -23,6 +23,9 @@ public interface TaskService extends AutoCloseable {
   /** Cancels what runs on a channel; its answer will not arrive. */
   void cancel(String channel);
 
+  /** Runs an action later on the thread that owns the state; may be called from any thread. */
+  void later(Runnable action);
+
   /** Returns what is being done now, in the order it was asked for. */
   ReadOnlyObjectProperty<List<Running>> runningProperty();
 

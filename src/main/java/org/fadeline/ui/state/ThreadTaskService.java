@@ -79,6 +79,11 @@ public final class ThreadTaskService implements TaskService {
     drop(old);
   }
 
+  @Override
+  public void later(Runnable action) {
+    owner.accept(action);
+  }
+
   private void drop(Ticket ticket) {
     List<Running> rest = new ArrayList<>(running.get());
     if (rest.removeIf(r -> r.number() == ticket.number)) {

@@ -7,7 +7,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
-import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.replay.Playhead;
@@ -88,20 +87,22 @@ public final class Workbench implements AutoCloseable {
     return editing;
   }
 
-  /** Puts another state of the record in the place of the one in hand; the playhead stays. */
-  void replace(OpenSession before, Session after, OpenSession.History history) {
-    OpenSession open = OpenSession.of(after, before.source(), history);
-    change(s -> s.withOpen(open, s.review(), s.playhead().within(open.range())));
-    review();
+  Desk.@Nullable Held held() {
+    return record;
   }
 
-  /** Has a step kept, and tells what was done. */
-  void keep(Edit step, String message) {
-    Desk.Held held = record;
-    if (held != null) {
-      held.keep(step);
+  /** Shows a record as it stands now; the playhead and the pick stay. */
+  void refresh(Desk.Held held) {
+    OpenSession before = state().open();
+    if (before != null && before.session().equals(held.session())) {
+      OpenSession open =
+          new OpenSession(before.session(), before.track(), held.source(), held.history());
+      change(s -> s.withOpen(open, s.review(), s.playhead()));
+      return;
     }
-    tell(message);
+    OpenSession open = OpenSession.of(held.session(), held.source(), held.history());
+    change(s -> s.withOpen(open, s.review(), s.playhead().within(open.range())));
+    review();
   }
 
   void change(UnaryOperator<WorkbenchState> step) {
@@ -115,12 +116,21 @@ public final class Workbench implements AutoCloseable {
 
   /** Opens a session file in the background; the session in hand stays until that has worked. */
   public void open(Path path) {
+    openWith(path, "Opening ", null);
+  }
+
+  /** How a session comes into hand. */
+  interface Opener {
+    Desk.Held open(Desk from) throws Desk.Refusal;
+  }
+
+  void openWith(Path path, String verb, @Nullable Opener opener) {
     String name = String.valueOf(path.getFileName());
     change(s -> s.withActivity(s.activity().withOpening(name).withTrouble(null)));
     tasks.submit(
         OPENING,
-        "Opening " + name,
-        progress -> desk.open(path, progress),
+        verb + name,
+        progress -> opener == null ? desk.open(path, progress) : opener.open(desk),
         new TaskService.Answer<>(this::install, this::refuse));
   }
 
@@ -134,23 +144,23 @@ public final class Workbench implements AutoCloseable {
   public void install(Desk.Held opened) {
     Session session = opened.session();
     OpenSession open = OpenSession.of(session, opened.source(), opened.history());
-    List<Activity.Problem> problems = opened.problems();
+    List<Activity.Problem> problems = opened.notice().problems();
     Trouble trouble =
         problems.isEmpty()
             ? null
             : new Trouble(
                 "Opened, with " + count(problems.size(), "remark"),
                 "The file is unchanged. What it says here was taken as described.",
-                problems);
+                problems,
+                null);
     Desk.Held old = record;
     record = opened;
-    editing.forget();
     change(
         s ->
             s.withOpen(open, ReviewStatus.FIRST_PENDING, Playhead.startOf(open.range()))
                 .withSelection(Selection.NONE)
                 .withChoices(s.choices().withHiddenLines(java.util.Set.of()))
-                .withActivity(new Activity(null, trouble, null)));
+                .withActivity(new Activity(null, trouble, opened.notice().recovered())));
     if (old != null) {
       old.close();
     }
@@ -161,12 +171,11 @@ public final class Workbench implements AutoCloseable {
     Trouble trouble =
         failure instanceof Desk.Refusal refusal
             ? refusal.trouble()
-            : new Trouble(
+            : Trouble.of(
                 "The file could not be opened",
                 "Something went wrong that Fadeline did not foresee ("
                     + failure.getClass().getSimpleName()
-                    + "). What was open is unchanged.",
-                List.of());
+                    + "). What was open is unchanged.");
     change(s -> s.withActivity(s.activity().withOpening(null).withTrouble(trouble)));
   }
 
@@ -192,7 +201,6 @@ public final class Workbench implements AutoCloseable {
     change(s -> WorkbenchState.EMPTY.withChoices(s.choices()));
     Desk.Held old = record;
     record = null;
-    editing.forget();
     if (old != null) {
       old.close();
     }

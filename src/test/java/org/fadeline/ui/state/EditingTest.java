@@ -57,7 +57,7 @@ class EditingTest {
     assertEquals(new History(null, "Move landed", false), history());
     bench.editing().redo();
     assertEquals(minute(32), event("w0").at());
-    assertEquals(List.of("Move landed", "Move landed", "Move landed"), desk.kept);
+    assertEquals(List.of("Move landed"), desk.kept);
   }
 
   @Test
@@ -140,5 +140,32 @@ class EditingTest {
     bench.editing().undo();
     assertEquals(HandMade.ALL_OUT, bench.state().playhead().range().to());
     assertEquals(HandMade.ALL_OUT, bench.state().playhead().at());
+  }
+
+  @Test
+  void aStepThatIsNotOnTheDiskIsSaidAndStays() {
+    desk.full = true;
+    bench.editing().edit("Note", EventEdits.note("w0", "x"));
+    assertEquals("x", event("w0").note());
+    assertTrue(requireNonNull(bench.state().activity().trouble()).detail().contains("no space"));
+  }
+
+  @Test
+  void savingOverAFileChangedOutsideIsAskedFirst() {
+    desk.changedOutside = true;
+    assertTrue(bench.editing().save(false));
+    Activity.Trouble trouble = requireNonNull(bench.state().activity().trouble());
+    requireNonNull(trouble.offer()).action().run();
+    assertEquals(List.of(false, true), desk.saves);
+    assertEquals("Saved", bench.state().activity().message());
+  }
+
+  @Test
+  void savedAsAnotherFileTheWorkGoesOnThere() {
+    bench.editing().edit("Note", EventEdits.note("w0", "x"));
+    bench.editing().saveAs(Path.of("b.session.json"));
+    assertEquals("b.session.json", requireNonNull(bench.state().open()).source().name());
+    assertEquals("x", event("w0").note());
+    assertEquals(List.of("a.session.json"), desk.closed);
   }
 }

@@ -1,9 +1,12 @@
 package org.fadeline.ui.state;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
 
@@ -16,6 +19,15 @@ public final class FakeDesk implements Desk {
 
   /** Names of the steps kept, in order. */
   public final List<String> kept = new java.util.ArrayList<>();
+
+  /** Whether the disk is full. */
+  public boolean full;
+
+  /** Whether somebody else changed the file. */
+  public boolean changedOutside;
+
+  /** Saves asked for: whether each was to overwrite. */
+  public final List<Boolean> saves = new java.util.ArrayList<>();
 
   /** Puts a session on the desk. */
   public FakeDesk with(String name, Session session) {
@@ -31,43 +43,78 @@ public final class FakeDesk implements Desk {
           new Activity.Trouble(
               "No such file",
               "Nothing was changed.",
-              List.of(new Activity.Problem(path.toString(), "is not there", "choose another"))));
+              List.of(new Activity.Problem(path.toString(), "is not there", "choose another")),
+              null));
     }
-    return held(session, path);
+    return new FakeRecord(session, path);
   }
 
-  /** Returns a session in hand. */
-  public Held held(Session session, Path path) {
-    return new Held() {
-      @Override
-      public Session session() {
-        return session;
-      }
+  @Override
+  public Held saveAs(Path path, Session session) {
+    sessions.put(path.getFileName().toString(), session);
+    return new FakeRecord(session, path);
+  }
 
-      @Override
-      public OpenSession.Source source() {
-        return new OpenSession.Source(path, path.getFileName().toString(), null);
-      }
+  /** A record in memory that tells what it was asked. */
+  private final class FakeRecord implements Held {
+    private final MemoryRecord memory;
+    private final String name;
 
-      @Override
-      public OpenSession.History history() {
-        return OpenSession.History.NONE;
-      }
+    FakeRecord(Session session, Path path) {
+      name = path.getFileName().toString();
+      memory = new MemoryRecord(session, new OpenSession.Source(path, name, null), Notice.NONE);
+    }
 
-      @Override
-      public List<Activity.Problem> problems() {
-        return List.of();
-      }
+    @Override
+    public Session session() {
+      return memory.session();
+    }
 
-      @Override
-      public void keep(Edit step) {
-        kept.add(step.name());
-      }
+    @Override
+    public OpenSession.Source source() {
+      return memory.source();
+    }
 
-      @Override
-      public void close() {
-        closed.add(path.getFileName().toString());
-      }
-    };
+    @Override
+    public OpenSession.History history() {
+      return memory.history();
+    }
+
+    @Override
+    public Notice notice() {
+      return memory.notice();
+    }
+
+    @Override
+    public CompletableFuture<?> append(Edit edit) {
+      kept.add(edit.name());
+      CompletableFuture<?> done = memory.append(edit);
+      return full ? CompletableFuture.failedFuture(new IOException("no space")) : done;
+    }
+
+    @Override
+    public Optional<CompletableFuture<?>> undo() {
+      return memory.undo();
+    }
+
+    @Override
+    public Optional<CompletableFuture<?>> redo() {
+      return memory.redo();
+    }
+
+    @Override
+    public Optional<CompletableFuture<Saved>> save(boolean overwrite) {
+      saves.add(overwrite);
+      return Optional.of(
+          CompletableFuture.completedFuture(
+              changedOutside && !overwrite
+                  ? new Saved(false, true, "changed")
+                  : new Saved(true, false, "")));
+    }
+
+    @Override
+    public void close() {
+      closed.add(name);
+    }
   }
 }
