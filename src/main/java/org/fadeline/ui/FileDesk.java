@@ -17,7 +17,9 @@ import org.fadeline.ui.state.MemoryRecord;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.TaskService;
 
-/** Opens session files: those of the program's own format with their journal, others to be saved. */
+/**
+ * Opens session files: those of the program's own format with their journal, others to be saved.
+ */
 final class FileDesk implements Desk {
   private final Path appData;
 

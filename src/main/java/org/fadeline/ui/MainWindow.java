@@ -246,9 +246,7 @@ public final class MainWindow {
     if (chosen != null) {
       String name = chosen.getName();
       boolean whole = name.toLowerCase(java.util.Locale.ROOT).endsWith(".session.json");
-      bench
-          .editing()
-          .saveAs(whole ? chosen.toPath() : Path.of(chosen.getPath() + ".session.json"));
+      bench.editing().saveAs(whole ? chosen.toPath() : Path.of(chosen.getPath() + ".session.json"));
     }
   }
 

@@ -64,7 +64,10 @@ public final class ScreenshotTour extends Application {
     preferences = new PreferenceStore(Preferences.DEFAULT.withTextPercent(text), changed -> {});
     bench =
         new Workbench(
-            new FileDesk(folder), Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+            new FileDesk(folder),
+            Reviewer::review,
+            new DirectTaskService(),
+            FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);

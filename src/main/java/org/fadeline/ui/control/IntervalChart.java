@@ -92,7 +92,9 @@ public final class IntervalChart implements FigureCanvas.Painter {
       g.setFont(small);
       g.setColor(theme.secondInk());
       g.drawString(
-          label, (float) Math.max(0, Math.min(right - w, x - w / 2)), (float) (bottom + 16 * scale));
+          label,
+          (float) Math.max(0, Math.min(right - w, x - w / 2)),
+          (float) (bottom + 16 * scale));
     }
     for (int i = 0; i < rows.size(); i++) {
       paint(g, rows.get(i), left, right, end, (i + 0.5) * ROW * scale, scale);

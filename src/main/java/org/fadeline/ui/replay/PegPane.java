@@ -216,8 +216,7 @@ final class PegPane extends Pane {
       return;
     }
     Line.Place place = placeAt(line, now, e);
-    Line moved =
-        new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
+    Line moved = new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
     bench
         .editing()
         .edit(

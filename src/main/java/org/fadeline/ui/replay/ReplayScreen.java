@@ -86,7 +86,9 @@ public final class ReplayScreen implements Screen {
     Watch.part(bench.stateProperty(), s -> s.review().latest(), this::reviewed);
     Watch.part(bench.stateProperty(), s -> s.choices().hiddenLines(), hidden -> redraw());
     Watch.part(
-        preferences.property(), p -> List.of(p.units(), p.look(), p.textPercent(), p.motion()), p -> restyle());
+        preferences.property(),
+        p -> List.of(p.units(), p.look(), p.textPercent(), p.motion()),
+        p -> restyle());
     Watch.part(bench.stateProperty(), s -> s, this::follow);
   }
 

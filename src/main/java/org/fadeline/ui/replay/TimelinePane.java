@@ -71,7 +71,8 @@ final class TimelinePane extends Pane {
     }
     getChildren()
         .addAll(
-            base, fades, loop, covers, edge, picked, mark, playhead, headers, band, handle, readout);
+            base, fades, loop, covers, edge, picked, mark, playhead, headers, band, handle,
+            readout);
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());

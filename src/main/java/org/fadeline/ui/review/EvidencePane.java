@@ -115,7 +115,8 @@ final class EvidencePane {
     IntervalChart drawn =
         new IntervalChart(
             rows, style, v -> byWeight ? Say.number(v) + name : Say.number(v) + " fish");
-    chartTitle.setText(byWeight ? "Weight an hour, with its limits" : "Fish an hour, with its limits");
+    chartTitle.setText(
+        byWeight ? "Weight an hour, with its limits" : "Fish an hour, with its limits");
     chartTitle.setVisible(!rows.isEmpty());
     chart.setMinHeight(drawn.height());
     chart.setPrefHeight(drawn.height());
@@ -136,7 +137,13 @@ final class EvidencePane {
       }
     }
     return new IntervalChart.Row(
-        name(lineId), place, rate.low() / unit, rate.perHour() / unit, rate.high() / unit, note, strong);
+        name(lineId),
+        place,
+        rate.low() / unit,
+        rate.perHour() / unit,
+        rate.high() / unit,
+        note,
+        strong);
   }
 
   private String facts(Review from, StayOrGo stay) {

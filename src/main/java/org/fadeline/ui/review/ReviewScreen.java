@@ -61,10 +61,7 @@ public final class ReviewScreen implements Screen {
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
-    Watch.part(
-        preferences.property(),
-        Looks::style,
-        evidence::restyle);
+    Watch.part(preferences.property(), Looks::style, evidence::restyle);
     open(EVIDENCE);
   }
 

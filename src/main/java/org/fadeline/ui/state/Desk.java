@@ -113,9 +113,7 @@ public interface Desk {
 
     /** Returns the words. */
     public Activity.Trouble trouble() {
-      return trouble == null
-          ? Activity.Trouble.of(String.valueOf(getMessage()), "")
-          : trouble;
+      return trouble == null ? Activity.Trouble.of(String.valueOf(getMessage()), "") : trouble;
     }
   }
 }

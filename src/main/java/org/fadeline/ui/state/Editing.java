@@ -92,7 +92,9 @@ public final class Editing {
       bench.report(
           Trouble.of(
               "The step could not be taken back",
-              "Its journal cannot be read (" + unreadable.getMessage() + "). Nothing was changed."));
+              "Its journal cannot be read ("
+                  + unreadable.getMessage()
+                  + "). Nothing was changed."));
     }
   }
 
