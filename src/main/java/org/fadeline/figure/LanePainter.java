@@ -42,7 +42,9 @@ final class LanePainter {
     if (hasRate()) {
       paintBand();
       paintCurve();
-      paintScale();
+      if (lane.header().getHeight() > 0) {
+        paintScale();
+      }
     }
     new MarkPainter(layout, lane, record, pen).paint();
     paintFloor(plot);

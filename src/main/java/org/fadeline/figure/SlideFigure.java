@@ -1,0 +1,168 @@
+package org.fadeline.figure;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One slide of a talk: a title, words, one figure and, small, what the figure rests on. Sizes are
+ * points on a page 540 points high; text that is to be read is at least 24 points.
+ */
+public final class SlideFigure implements Figure {
+  /** Height of every slide, points. */
+  public static final double HEIGHT = 540;
+
+  /** Smallest size of text that is to be read, points. */
+  public static final double SMALLEST_TEXT = 24;
+
+  private static final double MARGIN = 36;
+
+  private final String title;
+  private final List<String> words;
+  private final @Nullable Figure figure;
+  private final List<String> foot;
+  private final FigureStyle style;
+  private final double width;
+
+  /**
+   * Makes a slide.
+   *
+   * @param text title first, then the words, a paragraph each
+   * @param figure the figure, its text at least 24 points, or null
+   * @param foot what the figure rests on
+   * @param style theme and units
+   * @param width points: 960 for 16:9, 720 for 4:3
+   */
+  public SlideFigure(
+      List<String> text,
+      @Nullable Figure figure,
+      List<String> foot,
+      FigureStyle style,
+      double width) {
+    this.title = text.isEmpty() ? "" : text.get(0);
+    this.words = text.isEmpty() ? List.of() : List.copyOf(text.subList(1, text.size()));
+    this.figure = figure;
+    this.foot = List.copyOf(foot);
+    this.style = style;
+    this.width = width;
+  }
+
+  /** Returns the text scale at which the smallest text of a figure has 24 points. */
+  public static double figureTextScale() {
+    return SMALLEST_TEXT / 11;
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public String description() {
+    Figure shown = figure;
+    return (String.join(" ", words) + (shown == null ? "" : " " + shown.description())).strip();
+  }
+
+  @Override
+  public double aspect() {
+    return width / HEIGHT;
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  /** Returns the words, a paragraph each. */
+  public List<String> words() {
+    return words;
+  }
+
+  /** Returns where the title stands, points. */
+  public Rectangle2D titleBox() {
+    return new Rectangle2D.Double(MARGIN, 18, width - 2 * MARGIN, 52);
+  }
+
+  /** Returns where the words stand, points; empty without words. */
+  public Rectangle2D wordsBox() {
+    if (words.isEmpty()) {
+      return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, 0);
+    }
+    double room = figure == null ? HEIGHT - 76 - 50 : 190;
+    double needed = rows(wordsFont(figure == null)).size() * SMALLEST_TEXT * 1.3 + 8;
+    return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, Math.min(room, needed));
+  }
+
+  /** Returns where the figure stands, points. */
+  public Rectangle2D figureBox() {
+    double top = wordsBox().getMaxY() + 4;
+    return new Rectangle2D.Double(MARGIN / 2, top, width - MARGIN, Math.max(10, HEIGHT - top - 34));
+  }
+
+  /** Returns where the small print stands, points. */
+  public Rectangle2D footBox() {
+    return new Rectangle2D.Double(MARGIN, HEIGHT - 30, width - 2 * MARGIN, 24);
+  }
+
+  private static Font wordsFont(boolean alone) {
+    return Type.regular(alone ? SMALLEST_TEXT + 2 : SMALLEST_TEXT);
+  }
+
+  private List<String> rows(Font font) {
+    return words.stream().flatMap(w -> Pen.wrapped(font, width - 2 * MARGIN, w).stream()).toList();
+  }
+
+  @Override
+  public void paint(Graphics2D g, double targetWidth, double targetHeight) {
+    AffineTransform before = g.getTransform();
+    g.scale(targetWidth / width, targetHeight / HEIGHT);
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, HEIGHT);
+    Font heading = Type.semiBold(32);
+    while (Type.width(heading, title) > width - 2 * MARGIN && heading.getSize2D() > SMALLEST_TEXT) {
+      heading = Type.semiBold(heading.getSize2D() - 1.0);
+    }
+    pen.text(
+        Pen.shortened(heading, width - 2 * MARGIN, title), MARGIN, 54, heading, pen.theme.ink());
+    Font font = wordsFont(figure == null);
+    double y = wordsBox().getY() + font.getSize2D();
+    for (String row : rows(font)) {
+      if (y > wordsBox().getMaxY() + 2) {
+        break;
+      }
+      pen.text(row, MARGIN, y, font, pen.theme.ink());
+      y += SMALLEST_TEXT * 1.3;
+    }
+    Figure shown = figure;
+    if (shown != null) {
+      Rectangle2D box = figureBox();
+      AffineTransform here = g.getTransform();
+      g.translate(box.getX(), box.getY());
+      shown.paint(g, box.getWidth(), box.getHeight());
+      g.setTransform(here);
+      Font tiny = Type.regular(9);
+      for (int i = 0; i < foot.size(); i++) {
+        pen.text(
+            Pen.shortened(tiny, width - 2 * MARGIN, foot.get(i)),
+            MARGIN,
+            HEIGHT - 20 + i * 11.5,
+            tiny,
+            pen.theme.secondInk());
+      }
+    }
+    g.setTransform(before);
+  }
+
+  /** Returns the figure, or null. */
+  public @Nullable Figure figure() {
+    return figure;
+  }
+
+  /** Returns what the figure rests on. */
+  public List<String> foot() {
+    return foot;
+  }
+}
