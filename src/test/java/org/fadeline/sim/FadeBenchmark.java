@@ -1,0 +1,169 @@
+package org.fadeline.sim;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.Function;
+import org.fadeline.stats.FadeOptions;
+import org.fadeline.stats.FadePosterior;
+
+/**
+ * Finds fades in simulated lines whose truth is known and prints the tables of the methods
+ * document. Seeded and not timed: the same arguments print the same figures.
+ */
+public final class FadeBenchmark {
+  private static final long SEED = 20_260_301;
+
+  private FadeBenchmark() {}
+
+  static Map<String, Function<SplittableRandom, SimulatedLine>> singleSpells() {
+    Map<String, Function<SplittableRandom, SimulatedLine>> all = new LinkedHashMap<>();
+    all.put("20→2", r -> SimulatedLine.step(r, 20, 2));
+    all.put("12→3", r -> SimulatedLine.step(r, 12, 3));
+    all.put("8→4", r -> SimulatedLine.step(r, 8, 4));
+    all.put("no fade, 10/h", r -> SimulatedLine.constant(r, 10));
+    all.put("no fade, bunched, 12/h", r -> SimulatedLine.bunched(r, 12));
+    all.put("rising 4→14", r -> SimulatedLine.rising(r, 4, 14));
+    all.put("gradual, 20/h halving in 40 min", r -> SimulatedLine.decline(r, 20, 40));
+    all.put("gradual, 12/h halving in 60 min", r -> SimulatedLine.decline(r, 12, 60));
+    return all;
+  }
+
+  static FadeScore score(
+      Function<SplittableRandom, SimulatedLine> scenario, int lines, FadeOptions options) {
+    FadeScore score = new FadeScore();
+    for (int i = 0; i < lines; i++) {
+      SimulatedLine line = scenario.apply(new SplittableRandom(SEED + i));
+      score.add(FadePosterior.review(line.record(), options).get(0), line.truth());
+    }
+    return score;
+  }
+
+  /** Prints everything. Argument: simulated lines of each kind, 1000 by default. */
+  public static void main(String[] arguments) {
+    int lines = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
+    String only = arguments.length > 1 ? arguments[1] : "";
+    FadeOptions options = FadeOptions.DEFAULT;
+    say(
+        "| lines | n | flagged at 0.5 | at 0.8 | error, median / mean, min | 90% interval covers |"
+            + " its width, min | called at 0.8 while watching |");
+    say("|---|---|---|---|---|---|---|---|");
+    Map<String, FadeScore> scores = new LinkedHashMap<>();
+    singleSpells()
+        .forEach(
+            (name, scenario) -> {
+              if (name.contains(only)) {
+                FadeScore score = score(scenario, lines, options);
+                scores.put(name, score);
+                say(score.row(name));
+              }
+            });
+    say("");
+    for (String name : new String[] {"20→2", "12→3", "8→4"}) {
+      FadeScore score = scores.get(name);
+      if (score != null) {
+        say(name + ", plain at less true moment where flagged: " + score.plainDelay());
+        say(name + ", at call level 0.8: " + score.delayAtLevel(0.8));
+        say(name + ", at call level 0.5: " + score.delayAtLevel(0.5));
+        say(name + ", 12% before the change: " + score.delayAtAlarms(0.12));
+        say(name + ", 47% before the change: " + score.delayAtAlarms(0.47));
+      }
+    }
+    if (only.isEmpty() || only.equals("rest")) {
+      rests(lines, options);
+    }
+    if (only.isEmpty() || only.equals("A")) {
+      waterA(300, options);
+    }
+    if (only.isEmpty() || only.equals("rules")) {
+      rules(lines);
+    }
+  }
+
+  static void rests(int lines, FadeOptions options) {
+    Map<String, double[]> rates = new LinkedHashMap<>();
+    rates.put("rests, no fade, 12/h", new double[] {12, 12, 12, 12, 12, 12});
+    rates.put("rests, each spell 15→4, recovered", new double[] {15, 4, 15, 4, 15, 4});
+    rates.put("rests, first spell 15→3, not recovered", new double[] {15, 3, 3, 3, 3, 3});
+    rates.put("rests, third spell 12→2", new double[] {12, 12, 12, 12, 12, 2});
+    rates.forEach(
+        (name, halves) -> {
+          FadeScore[] scores = {new FadeScore(), new FadeScore(), new FadeScore()};
+          int notBack = 0;
+          for (int i = 0; i < lines; i++) {
+            SimulatedLine line = SimulatedLine.rested(new SplittableRandom(SEED + i), halves);
+            for (FadePosterior fade : FadePosterior.review(line.record(), options)) {
+              int s = fade.spell();
+              boolean halved = halves[2 * s + 1] <= halves[2 * s] / 2;
+              scores[s].add(fade, halved ? 60 * s + 30 : Double.NaN);
+              notBack += s == 1 && fade.verdict().notComeBack() >= 0.5 ? 1 : 0;
+            }
+          }
+          for (int s = 0; s < 3; s++) {
+            say(scores[s].row(name + ": spell " + (s + 1)));
+          }
+          say(name + ": second spell \"had not come back\" " + FadeScore.share(notBack, lines));
+        });
+  }
+
+  static void waterA(int matches, FadeOptions options) {
+    FadeScore shallow = new FadeScore();
+    FadeScore constant = new FadeScore();
+    double minutes = 0;
+    double bites = 0;
+    for (int i = 0; i < matches; i++) {
+      SimulatedLine line = WaterAShallow.firstSpell(i + 1);
+      minutes += line.minutes() / matches;
+      bites += line.bites().length / (double) matches;
+      shallow.add(FadePosterior.review(line.record(), options).get(0), Double.NaN);
+      for (int k = 0; k < 3; k++) {
+        SimulatedLine even =
+            SimulatedLine.uniform(
+                new SplittableRandom(SEED + 3L * i + k), line.bites().length, line.minutes());
+        constant.add(FadePosterior.review(even.record(), options).get(0), Double.NaN);
+      }
+    }
+    say(
+        String.format(
+            Locale.ROOT, "water A shallow: %.1f bites in %.1f bait minutes", bites, minutes));
+    say(shallow.row("water A, shallow, first spell"));
+    say(constant.row("constant, same bait time and bites"));
+  }
+
+  static void rules(int lines) {
+    singleSpells()
+        .forEach(
+            (name, scenario) -> {
+              int[] flagged = new int[2];
+              java.util.List<Double> gap = new java.util.ArrayList<>();
+              java.util.List<Double> window = new java.util.ArrayList<>();
+              for (int i = 0; i < lines; i++) {
+                SimulatedLine line = scenario.apply(new SplittableRandom(SEED + i));
+                double a = SimpleRules.firstGap(line, 20);
+                double b = SimpleRules.halfOfBest(line, 30);
+                flagged[0] += Double.isNaN(a) ? 0 : 1;
+                flagged[1] += Double.isNaN(b) ? 0 : 1;
+                if (!Double.isNaN(a) && !Double.isNaN(line.truth())) {
+                  gap.add(Math.abs(a - line.truth()));
+                }
+                if (!Double.isNaN(b) && !Double.isNaN(line.truth())) {
+                  window.add(Math.abs(b - line.truth()));
+                }
+              }
+              say(
+                  String.format(
+                      Locale.ROOT,
+                      "| %s | %s | %.1f | %s | %.1f |",
+                      name,
+                      FadeScore.share(flagged[0], lines),
+                      FadeScore.median(gap),
+                      FadeScore.share(flagged[1], lines),
+                      FadeScore.median(window)));
+            });
+  }
+
+  private static void say(String line) {
+    System.out.println(line);
+  }
+}
