@@ -42,6 +42,15 @@ final class ChangePointRecursion {
    *     at index i; index 0 is not read
    */
   ChangePointRecursion(ChangePointBins bins, ChangePointPrior prior, double[] hazards) {
+    this(bins, prior, hazards, bins.size() <= MOST_ROWS_KEPT);
+  }
+
+  /**
+   * The same, with a say in whether rows are kept: a few rows are cheaper worked out again than all
+   * of them kept.
+   */
+  ChangePointRecursion(
+      ChangePointBins bins, ChangePointPrior prior, double[] hazards, boolean keepRows) {
     this.bins = bins;
     this.prior = prior;
     n = bins.size();
@@ -59,7 +68,7 @@ final class ChangePointRecursion {
     }
     logForward = new double[n + 1];
     base = new double[n + 1];
-    rows = new double[n <= MOST_ROWS_KEPT ? n + 1 : 0][];
+    rows = new double[keepRows ? n + 1 : 0][];
     segmentConstant =
         prior.shape() * Math.log(prior.rate()) - ChangePointGamma.logGamma(prior.shape());
     cumulativeEvents = wholeEvents();

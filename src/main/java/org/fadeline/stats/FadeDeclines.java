@@ -110,8 +110,7 @@ final class FadeDeclines {
     double mean = shape / rate;
     int first = Math.max(spell.from(), geometry.firstMoment);
     int last = to - 1;
-    // Levels only rise: the latest moment speaks for all before it.
-    for (int i = tally.keepsMoments() ? first : Math.max(first, last); i <= last; i++) {
+    for (int i = tally.keepsMoments() ? first : firstToTry(first, last); i <= last; i++) {
       double level = level(i, g, prefix);
       if (level > highest) {
         highest = level;
@@ -122,6 +121,11 @@ final class FadeDeclines {
         below = upTo;
       }
     }
+  }
+
+  // From an hour on, levels only rise: the latest moment speaks for all before it.
+  private int firstToTry(int first, int last) {
+    return first < geometry.firstWindow ? first : last;
   }
 
   private double meanAfter(int moment, int to, int g) {
@@ -136,19 +140,12 @@ final class FadeDeclines {
     int from = spell.from();
     double[] integral = integrals[g];
     double now = rates[g][i - from];
+    if (i < geometry.firstWindow) {
+      return ratio(share * prefix.total(), geometry.edge(i) * now - share * integral[i - from]);
+    }
+    double hour = FadeOptions.GOING_RATE_MINUTES;
     double best = share * prefix.going() / now;
-    for (int e = Math.max(from + 1, geometry.firstGoing); e <= i; e++) {
-      if (e < geometry.firstWindow) {
-        best =
-            Math.max(
-                best,
-                ratio(share * prefix.total(), geometry.edge(e) * now - share * integral[e - from]));
-        if (from == 0) {
-          // Later means of a decline are lower still.
-          break;
-        }
-        continue;
-      }
+    for (int e = Math.max(from + 1, geometry.firstWindow); e <= i; e++) {
       int start = geometry.windowBin(e) - from;
       double own = integral[e - from];
       double tail = 0;
@@ -158,8 +155,7 @@ final class FadeDeclines {
       } else {
         tail = prefix.tails()[e - from];
       }
-      best =
-          Math.max(best, ratio(share * tail, FadeOptions.GOING_RATE_MINUTES * now - share * own));
+      best = Math.max(best, ratio(share * tail, hour * now - share * own));
       if (start >= 0) {
         // Later windows lie wholly in the decline and are lower still.
         break;

@@ -10,9 +10,6 @@ final class FadeGeometry {
   /** First bin with enough minutes and enough events before it; the size of the record if none. */
   final int firstMoment;
 
-  /** First bin with a going rate before it; the size of the record plus 1 if none. */
-  final int firstGoing;
-
   /** First bin with a whole window before it; the size of the record plus 1 if none. */
   final int firstWindow;
 
@@ -28,7 +25,6 @@ final class FadeGeometry {
     int first = n;
     double events = 0;
     int whole = n + 1;
-    int going = n + 1;
     for (int i = 0, j = 0; i <= n; i++) {
       double start = record.edge(i) - FadeOptions.GOING_RATE_MINUTES;
       if (start > -TINY) {
@@ -40,9 +36,6 @@ final class FadeGeometry {
         double part = (start - record.edge(j)) / (record.edge(j + 1) - record.edge(j));
         windowPart[i] = part < TINY ? 0 : part;
       }
-      if (record.edge(i) >= FadeOptions.FEWEST_MINUTES - TINY) {
-        going = Math.min(going, i);
-      }
       if (i < first
           && events >= FadeOptions.FEWEST_EVENTS
           && record.edge(i) >= FadeOptions.FEWEST_MINUTES - TINY) {
@@ -52,7 +45,6 @@ final class FadeGeometry {
     }
     firstMoment = first;
     firstWindow = whole;
-    firstGoing = going;
   }
 
   /** Value, one window before bin {@code bin}, of an integral known at bin starts. */

@@ -70,12 +70,8 @@ final class FadePaths {
     int segments = draw(samplers[scale], random, lastStart, 1);
     FadePath path = boilDown(end, segments);
     double going = 0;
-    for (int e = geometry.firstGoing; e <= end; e++) {
-      double mean =
-          e < geometry.firstWindow
-              ? integral[e] / geometry.edge(e)
-              : (integral[e] - geometry.windowStart(integral, e)) / FadeOptions.GOING_RATE_MINUTES;
-      going = Math.max(going, mean);
+    for (int e = geometry.firstWindow; e <= end; e++) {
+      going = Math.max(going, integral[e] - geometry.windowStart(integral, e));
     }
     double[] tails = new double[geometry.record.size() - end + 1];
     for (int e = Math.max(end, geometry.firstWindow); e < geometry.record.size(); e++) {
@@ -84,7 +80,8 @@ final class FadePaths {
       }
       tails[e - end] = integral[end] - geometry.windowStart(integral, e);
     }
-    return new FadePrefix(path.before(), going, integral[end], tails);
+    return new FadePrefix(
+        path.before(), going / FadeOptions.GOING_RATE_MINUTES, integral[end], tails);
   }
 
   private int draw(ChangePointSampler sampler, ChangePointRandom random, int change, int drawn) {
@@ -117,24 +114,23 @@ final class FadePaths {
     int segment = segments - 1;
     double[] highestAfter = highestAfter(segments);
     int end = Math.min(spell.to(), geometry.record.size());
-    for (int i = geometry.firstGoing; i < end; i++) {
+    for (int i = Math.min(geometry.firstMoment, geometry.firstWindow); i < end; i++) {
       double at = geometry.edge(i);
       double run = at - changeAt;
       if (run >= hour && i > change) {
         break;
       }
       double level;
-      double mean;
       if (i < geometry.firstWindow) {
-        mean = run <= 0 ? integral[i] / at : upToChange / (at - share * run);
+        level = run <= 0 ? integral[i] / at : upToChange / (at - share * run);
       } else {
-        mean =
+        double mean =
             run <= 0
                 ? (integral[i] - geometry.windowStart(integral, i)) / hour
                 : (upToChange - geometry.windowStart(integral, i)) / (hour - share * run);
+        window = Math.max(window, mean);
+        level = window;
       }
-      window = Math.max(window, mean);
-      level = window;
       level *= share;
       if (i < geometry.firstMoment || level <= best) {
         continue;

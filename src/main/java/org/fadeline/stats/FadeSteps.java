@@ -39,7 +39,7 @@ final class FadeSteps {
     for (int m = 0; m < count; m++) {
       ChangePointPrior prior =
           new ChangePointPrior(1, 1 / options.means().get(m), options.hazard() / 60, minimum);
-      scales[m] = new ChangePointRecursion(bins, prior, hazards);
+      scales[m] = new ChangePointRecursion(bins, prior, hazards, false);
       samplers[m] = new ChangePointSampler(scales[m]);
     }
     paths = new FadePaths(geometry, spell, samplers, options.seed());

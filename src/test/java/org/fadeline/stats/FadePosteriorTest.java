@@ -59,12 +59,17 @@ class FadePosteriorTest {
       sums[i + 1] = sums[i] + curve[i];
     }
     double events = 0;
-    double going = 0;
     for (int t = 0; t < curve.length; t++) {
-      if (t >= 20) {
-        int window = Math.min(t, 60);
-        going = Math.max(going, (sums[t] - sums[t - window]) / window);
-        if (events >= 5 && highestFrom[t] <= going / 2) {
+      if (t >= 20 && events >= 5) {
+        double going = 0;
+        if (t < 60) {
+          going = sums[t] / t;
+        } else {
+          for (int u = 0; u + 60 <= t; u++) {
+            going = Math.max(going, (sums[u + 60] - sums[u]) / 60);
+          }
+        }
+        if (highestFrom[t] <= going / 2) {
           return t;
         }
       }
