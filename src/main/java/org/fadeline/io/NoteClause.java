@@ -9,6 +9,9 @@ import org.fadeline.io.Piece.Kind;
 
 /** A part of a note between pauses, with its shape for the patterns of {@link NoteRules}. */
 final class NoteClause {
+  /** Nobody says more in one breath; it also bounds what the patterns look over. */
+  private static final int LONGEST = 60;
+
   private static final Set<String> PAUSES = Set.of("then", "but", "while", "whilst");
 
   private final List<Piece> pieces;
@@ -50,7 +53,9 @@ final class NoteClause {
       boolean pause = piece.is(Kind.COMMA) || PAUSES.contains(piece.said());
       if (!stop && !pause) {
         part.add(piece);
-        continue;
+        if (part.size() < LONGEST) {
+          continue;
+        }
       }
       if (!part.isEmpty()) {
         clauses.add(new NoteClause(part, false, starts));

@@ -71,12 +71,8 @@ final class NoteFields {
       boolean pair = i + 1 < pieces.size() && pieces.get(i + 1).is(Kind.NUMBER);
       boolean second = i > 0 && pieces.get(i - 1).is(Kind.NUMBER);
       boolean afterFish = i > 0 && pieces.get(i - 1).is(Kind.SPECIES);
-      boolean range =
-          i + 2 < pieces.size()
-              && (pieces.get(i + 1).isWord("to") || pieces.get(i + 1).isWord("or"))
-              && pieces.get(i + 2).is(Kind.WEIGHT);
       boolean fits = piece.value() >= 1 && piece.value() <= MOST_FISH;
-      if (!pair && !second && !afterFish && !range && fits) {
+      if (!pair && !second && !afterFish && fits) {
         return (int) piece.value();
       }
     }
@@ -97,10 +93,6 @@ final class NoteFields {
             "each".equals(piece.name())
                 || (i + 1 < pieces.size() && pieces.get(i + 1).isWord("each"))
                 || (i + 1 < pieces.size() && pieces.get(i + 1).isWord("apiece"));
-        if (i > 1 && pieces.get(i - 2).is(Kind.NUMBER) && isRange(pieces.get(i - 1))) {
-          double low = pieces.get(i - 2).value() * piece.value() / firstNumber(piece);
-          grams = low > 0 && low < piece.value() ? (low + piece.value()) / 2 : grams;
-        }
       }
     }
     if (grams == null) {
@@ -126,16 +118,6 @@ final class NoteFields {
       }
     }
     return false;
-  }
-
-  private static boolean isRange(Piece piece) {
-    return piece.isWord("to") || piece.isWord("or");
-  }
-
-  /** Returns the number a weight was said with, in its larger unit. */
-  private static double firstNumber(Piece weight) {
-    List<Piece> said = NoteNumbers.of(weight.said());
-    return said.isEmpty() || !said.get(0).is(Kind.NUMBER) ? 1 : Math.max(said.get(0).value(), 1e-3);
   }
 
   private static boolean corrected(List<Piece> pieces, int i) {

@@ -95,8 +95,17 @@ final class NoteScanner {
     if (isNumber(i)) {
       value = in.get(i).value();
       unit = i + 1;
-      if (word(unit).equals("-") && isNumber(i + 2)) {
-        return dashed(i);
+      if (List.of("to", "or", "-").contains(word(unit)) && isNumber(i + 2)) {
+        boolean range = List.of("lb", "oz", "kg", "g", "pounder").contains(word(i + 3));
+        if (!range) {
+          return word(unit).equals("-") ? dashed(i) : i;
+        }
+        // "Four to five pound" is its middle.
+        value = (value + in.get(i + 2).value()) / 2;
+        unit = i + 3;
+      } else if (value == 3 && word(unit).equals("quarters") && word(i + 2).equals("of")) {
+        value = 0.75;
+        unit = word(i + 3).equals("a") || word(i + 3).equals("an") ? i + 4 : i + 3;
       }
     } else if (word(i).equals("a") || word(i).equals("an")) {
       value = 1;
