@@ -33,6 +33,11 @@ final class NoteDonor {
       drafts.add(again);
       return;
     }
+    Double pair = NoteFields.plainPair(clause.pieces());
+    if (last.isFish() && pair != null && !last.has(Kind.WEIGHT)) {
+      last.pieces.add(new Piece(Kind.WEIGHT, shape, pair, null));
+      return;
+    }
     List<Piece> before = List.copyOf(last.pieces);
     for (Piece piece : clause.pieces()) {
       Piece weight = correction ? corrected(last, piece) : null;

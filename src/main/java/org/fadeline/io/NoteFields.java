@@ -71,8 +71,9 @@ final class NoteFields {
       boolean pair = i + 1 < pieces.size() && pieces.get(i + 1).is(Kind.NUMBER);
       boolean second = i > 0 && pieces.get(i - 1).is(Kind.NUMBER);
       boolean afterFish = i > 0 && pieces.get(i - 1).is(Kind.SPECIES);
+      boolean numbered = i > 0 && pieces.get(i - 1).isWord("number");
       boolean fits = piece.value() >= 1 && piece.value() <= MOST_FISH;
-      if (!pair && !second && !afterFish && fits) {
+      if (!pair && !numbered && !second && !afterFish && fits) {
         return (int) piece.value();
       }
     }
@@ -132,7 +133,7 @@ final class NoteFields {
   }
 
   /** "carp 8 4" is eight pounds four ounces. */
-  private static @Nullable Double plainPair(List<Piece> pieces) {
+  static @Nullable Double plainPair(List<Piece> pieces) {
     for (int i = 0; i + 1 < pieces.size(); i++) {
       Piece pounds = pieces.get(i);
       Piece ounces = pieces.get(i + 1);

@@ -141,9 +141,6 @@ public final class NoteReader {
 
   private static List<NoteDraft> ofClause(NoteClause clause) {
     List<Hit> hits = effective(clause);
-    if (hits.isEmpty()) {
-      return List.of();
-    }
     Matcher other = NoteRules.OTHER_PEG.matcher(clause.shape());
     if (other.find() && hits.stream().noneMatch(hit -> hit.rule().kind() == EventKind.MOVE)) {
       return otherPeg(clause);

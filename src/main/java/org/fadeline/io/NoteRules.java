@@ -38,8 +38,8 @@ final class NoteRules {
           rule(
               EventKind.RESUMED,
               0.85,
-              "resum\\w+|restart\\w*|(?:match|we're|back) (?:back )?(?:on|under ?way)(?: again)?(?! (?:the )?#)"
-                  + "|match (?:is |'s )?back on|fishing again|back fishing|under ?way again"),
+              "resum\\w+|restart\\w*|(?:match|we're|back) (?:back )?on(?: again)?(?! (?:the )?#)"
+                  + "|(?:match |back )(?:is |'s )?under ?way|match (?:is |'s )?back on|fishing again|back fishing|under ?way again|carry(?:ing)? on(?=$| fishing| again)"),
           rule(
               EventKind.NET,
               0.85,
@@ -63,7 +63,8 @@ final class NoteRules {
                   + "|hook (?:came|come|has come|'s come) out"
                   + "|fell off|dropped (?:it|one|him|that one|the fish)\\b|dropped off(?! the)|snapped (?:me|it)(?: off| up)?"
                   + "|(?:broke|smashed|done|did|cut) me(?: up| off)?"
-                  + "|(?:it|he|she|fish) (?:is |'s )(?:off|gone|away)(?: again| now)?$"
+                  + "|(?:it|he|she|fish|that|one) (?:is |'s )(?:off|gone|away)(?: again| now)?$"
+                  + "|took (?:me|the hook ?length|everything)\\b|pinged (?:off|out)"
                   + "|shed (?:it|one|him|the hook)|slipped (?:it|the hook|off)|got (?:off|away)"
                   + "|threw the hook|straightened the hook|parted company|off it went"),
           rule(
@@ -88,7 +89,7 @@ final class NoteRules {
           rule(
               EventKind.SIGN,
               0.8,
-              "fizz\\w*|(?:an?|saw|seen|see) tails?\\b|tails (?:up|waving|showing)|colouring|bubbl\\w*|swirl\\w*|tail patterns?|tailing|vort\\w+|clooping|slurping"
+              "fizz\\w*|(?:an?|saw|seen|see) tails?\\b|tails\\b|mud(?:dy)?(?: clouds?)?(?: coming up)?\\b|bosh\\w*|leap\\w*|colouring|bubbl\\w*|swirl\\w*|tail patterns?|tailing|vort\\w+|clooping|slurping"
                   + "|(?:#s|fish|they|they're|one|some)(?: (?:\\w+|'s)){0,2} (?:roll|topp|show"
                   + "|crash|jump|cruis|prim|boil|splash)\\w*|rolling|topping|big boil"),
           rule(
@@ -118,7 +119,7 @@ final class NoteRules {
               EventKind.MOVE,
               0.88,
               "(?:i've|i|i'm|we've) (?:come|came|coming|going) off (?:it|that|there)|resting it|rested it"
-                  + "|giv\\w+ it a (?:rest|break)|(?:enough of|done with|finished (?:on|with)|that 's it for|done on) (?:the |my )?#l|(?:com(?:e|ing)|came|pull(?:ed|ing)|get(?:ting)?|got|mov(?:ed|ing)|off|gone|going|go)"
+                  + "|giv\\w+ it a (?:rest|break)|(?:enough of|done with|finished (?:on|with)|that 's it for|done on) (?:the |my )?#l|(?:com(?:e|ing)|came|pull(?:ed|ing)|get(?:ting)?|got|mov(?:ed|ing)|walk(?:ed|ing)|off|gone|going|go)"
                   + " (?:off|away from|from) (?:of )?"
                   + THE
                   + "#l"
@@ -138,9 +139,9 @@ final class NoteRules {
           rule(
               EventKind.MOVE,
               0.88,
-              "(?:mov(?:ed|ing|e)|going|gone|went|go|head(?:ing|ed)|swapp(?:ed|ing)|swap"
+              "\\b(?:mov(?:ed|ing|e)|going|gone|went|go|walk(?:ed|ing)|head(?:ing|ed)|swapp(?:ed|ing)|swap"
                   + "|switch(?:ed|ing)?|dropp(?:ed|ing)|com(?:ing|e)|came|chang(?:ed|ing)|turn(?:ed|ing)"
-                  + "|back|tr(?:y|ying|ied)|look(?:ing)?|start(?:ing|ed)?|on|over|a go|time)"
+                  + "|back|tr(?:y|ying|ied)|look(?:ing)?|start(?:ing|ed)?|\\bon|\\bover|a go|time)"
                   + "(?: (?:back|straight|over|across|down|now|again|in|is|for))*"
                   + " (?:to|on to|on|onto|over|into|down|for|at) (?:to |on )?"
                   + THE
@@ -172,19 +173,19 @@ final class NoteRules {
                   + "|(?:chuck|flick|swing|swung|launch|lower|lay|laid)(?:ed|ing)?(?: (?:it|one|the rig"
                   + "|the bait))? (?:out|in on|over)|shipp(?:ed|ing) (?:back )?(?:out|over)"
                   + "|(?:rig|bait)(?: 's| is)? (?:back )?(?:out|in)(?= now| again|$| the water)"
-                  + "|(?:back|straight back|going|gone|go|dropp(?:ed|ing)|heading)(?: back)? (?:out|in)"
+                  + "|(?:back|straight back|going|gone|go|drop(?:ped|ping)?|heading)(?: back)? (?:out|in)"
                   + "(?! (?:the )?(?:net|#b|#a|with))(?: (?:there|again|over it|now))?"
                   + "(?: (?:on|on to|to|onto|over) "
                   + THE
                   + "#l)?"
                   + "|^(?:the |my )?#l (?:in|out)\\b|(?<!#a )(?<!#b )\\b(?:out|in) (?:on|to|over|onto) "
                   + THE
-                  + "#l|^out again"
+                  + "#l|out goes (?:the )?#l|#l (?:goes|'s|is) (?:back )?(?:out|in)(?=$| again| now)|^out again"
                   + "|first (?:chuck|cast|drop|one (?:out|in))"),
           rule(
               EventKind.OFF,
               0.82,
-              "(?:re )?tangl\\w*|bird ?nest\\w*|cracked off|snagged|\\bsnag\\b|re ?rig\\w*|re ?t(?:y|ie)\\w*"
+              "(?:re )?tangl\\w*|bird ?nest\\w*|cracked off|cut it off|round the (?:pole )?tip|(?:fresh|another) (?:rig|hook|hook ?length)\\b|snagged|\\bsnag\\b|re ?rig\\w*|re ?t(?:y|ie)\\w*"
                   + "|tying|ty(?:e|ing) (?:on )?a new|snapped(?: off)?(?! me)"
                   + "|(?:broke|broken|lost|snapped) (?:the|my|a) (?:\\w+ )?"
                   + THING
@@ -214,11 +215,11 @@ final class NoteRules {
                   + "|#n hooks?\\b|#b (?:going|goes|gone|is going) on\\b|#m deep now"
                   + "|(?:bigger|smaller|heavier|lighter|longer|shorter|finer|thicker) "
                   + THING
-                  + "|moved (?:the |my |some )?(?:shots?|bulk|droppers?)"),
+                  + "|on the (?:hair|band)$|from #m to #m|moved (?:the |my |some )?(?:shots?|bulk|droppers?)"),
           rule(
               EventKind.FED,
               0.88,
-              "(?:loose )?fed|pott(?:ed|ing)(?: in)?|cupp(?:ed|ing)(?: in)?|ping(?:ed|ing)"
+              "(?:loose )?fed|pott(?:ed|ing)(?: in)?|cupp(?:ed|ing)(?: in)?|ping(?:ed|ing)(?! (?:off|out$))"
                   + "|ball(?:ed|ing)(?: it)? in|topp(?:ed|ing) (?:it |the swim )?up(?: with)?|primed|priming"
                   + "|trickl(?:ed|ing)|loose feed(?:ing)?|catapult(?:ed|ing)|sprinkl(?:ed|ing)"
                   + "|feed(?:'s| 's|ing)? (?:gone|went|going) in|dripp(?:ed|ing)"),
@@ -242,7 +243,7 @@ final class NoteRules {
           rule(
               EventKind.FED,
               0.65,
-              "^(?:another |about )?#a(?: #b)?(?: (?:on|to|at|for|down) (?:the |my )?#l)?"),
+              "(?<!\\S)with (?:an? |another )?#a(?: #b)?|^(?:another |about )?#a(?: #b)?(?: (?:on|to|at|for|down) (?:the |my )?#l)?"),
           rule(
               EventKind.WEATHER,
               0.8,
@@ -280,7 +281,7 @@ final class NoteRules {
               + "|i'd(?! (?:say|guess|reckon|call))|could|can|want(?:ed|s)? to|need(?:s|ed)?|because|plan|planning|about to|ready to|hop(?:e|ing)"
               + "|wait(?:ing)?|until|till|thinking|think(?:ing)? about|ought|consider\\w*|tempted"
               + "|try(?:ing)? to|(?<!i've )(?:have|got|having) to|if|before|unless|supposed|meant to|looking to"
-              + "|time to|wonder\\w*|whether|rather than|instead of|don't|keep|kept|wish|every time"
+              + "|time to|wonder\\w*|whether|rather than|instead of|don't|keeps?|kept|wish|every time"
               + "|for when|where i|last (?:week|time|year|match)|yesterday|this morning|practice"
               + "|used to|always|usually|normally|expect\\w*|used for|without)\\b");
 

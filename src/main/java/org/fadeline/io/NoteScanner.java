@@ -115,8 +115,8 @@ final class NoteScanner {
       unit = i + 1;
       unit = word(unit).equals("of") ? unit + 1 : unit;
       unit = word(unit).equals("a") || word(unit).equals("an") ? unit + 1 : unit;
-    } else if (word(i).equals("lb")
-        && (List.of("and", "apiece", "each").contains(word(i + 1)) || i == 0)) {
+    } else if (List.of("lb", "oz", "kg").contains(word(i))
+        && (List.of("and", "apiece", "each", "or").contains(word(i + 1)) || i == 0)) {
       value = 1;
     }
     if (Double.isNaN(value)) {
@@ -218,6 +218,9 @@ final class NoteScanner {
    * Adds a number with what it counts; {@code start} is where it was said, {@code i} what follows.
    */
   private int number(int start, int i, double value) {
+    if ((word(i).equals("more") || word(i).equals("extra")) && counted(i + 1)) {
+      return number(start, i + 1, value);
+    }
     String range = word(i);
     if (List.of("to", "or", "-").contains(range) && isNumber(i + 1) && counted(i + 2)) {
       return number(start, i + 2, (value + in.get(i + 1).value()) / 2);

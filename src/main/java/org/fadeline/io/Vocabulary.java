@@ -59,7 +59,7 @@ public final class Vocabulary {
 
   private static final Set<String> NOT_AFTER =
       Set.of(
-          "of", "time", "wait", "break", "way", "as", "float", "pot", "rig", "section", "shadow",
+          "of", "time", "wait", "break", "way", "as", "float", "pot", "section", "shadow",
           "elastic", "tip", "full", "ago", "enough", "sharp", "term", "run");
 
   private final Map<String, String> names = new LinkedHashMap<>();

@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
+import org.fadeline.io.SessionFiles;
 import org.fadeline.io.SessionReader;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.EventKind;
@@ -61,6 +64,19 @@ class SampleSessionsTest {
         assertEquals(generated, session);
       }
     }
+  }
+
+  @Test
+  void typedCsvSampleReadsWithoutAnError() {
+    ReadResult result =
+        SessionFiles.read(
+            FOLDER.resolve("mixed-day-typed.csv"),
+            ReadOptions.of(LocalDate.of(2026, 6, 20), ZoneId.of("Europe/London")));
+    assertEquals(0, result.report().errors(), result.report().problems().toString());
+    Session session = result.session().orElseThrow();
+    assertEquals(3, session.lines().size());
+    assertEquals(300 * 60_000L, session.match().lengthMillis());
+    assertTrue(session.events().size() >= 40);
   }
 
   @Test
