@@ -120,6 +120,11 @@ public final class FigureExport {
    * @throws IOException if the file cannot be written; nothing is then left behind
    */
   public static void svg(Figure figure, Path file, double width, double height) throws IOException {
+    WholeFile.write(file, out -> writeSvg(figure, width, height, out));
+  }
+
+  static void writeSvg(Figure figure, double width, double height, OutputStream out)
+      throws IOException {
     Document document =
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
@@ -137,13 +142,9 @@ public final class FigureExport {
     Element title = document.createElementNS(SVG, "title");
     title.setTextContent(XmlText.clean(figure.title()));
     root.insertBefore(title, description);
-    WholeFile.write(
-        file,
-        out -> {
-          OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-          g.stream(root, writer, true, false);
-          writer.flush();
-        });
+    OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    g.stream(root, writer, true, false);
+    writer.flush();
   }
 
   /**

@@ -1,0 +1,83 @@
+package org.fadeline.export;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.fadeline.figure.Figure;
+import org.fadeline.figure.FigureSheet;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.MatchPageFigure;
+import org.fadeline.figure.TimelineFigure;
+
+/** Every figure of a review, each with the name of its file. */
+public final class ReviewFigureSet {
+  private ReviewFigureSet() {}
+
+  /** Returns the figures by file name without ending, in the order they are best looked at. */
+  public static Map<String, Figure> of(Review review, FigureStyle style) {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    TimelineFigure timeline = new TimelineFigure(review, style);
+    figures.put(
+        "timeline", FigureSheet.of(timeline.with(timeline.view().withKey(true)), review, true));
+    figures.put("match-page", new MatchPageFigure(review, style));
+    add(figures, "peg", FigureChoice.of(FigureChoice.Kind.PEG), review, style);
+    add(figures, "weight", FigureChoice.of(FigureChoice.Kind.WEIGHT), review, style);
+    add(figures, "first-bites", FigureChoice.of(FigureChoice.Kind.FIRST_BITE), review, style);
+    add(figures, "quarter-hours", FigureChoice.of(FigureChoice.Kind.QUARTER_HOURS), review, style);
+    add(figures, "catch-weights", FigureChoice.of(FigureChoice.Kind.CATCH_WEIGHTS), review, style);
+    int number = 1;
+    for (LineReview line : review.lines()) {
+      if (!line.spells().isEmpty()) {
+        String id = line.line().id();
+        String end = "-" + number + "-" + line.line().name();
+        add(figures, "rate" + end, FigureChoice.of(FigureChoice.Kind.RATE, id), review, style);
+        add(
+            figures,
+            "feed-response" + end,
+            FigureChoice.of(FigureChoice.Kind.FEED_RESPONSE, id),
+            review,
+            style);
+      }
+      number++;
+    }
+    return figures;
+  }
+
+  private static void add(
+      Map<String, Figure> figures,
+      String name,
+      FigureChoice choice,
+      Review review,
+      FigureStyle style) {
+    figures.put(name, FigureSheet.of(choice.make(review, style), review, true));
+  }
+
+  /**
+   * Writes every figure as PNG and SVG.
+   *
+   * @param folder made where it is missing; files of the same names are replaced
+   * @return the files written
+   * @throws IOException if a file cannot be written; each file is whole or not there
+   */
+  public static List<Path> write(Review review, FigureStyle style, Path folder) throws IOException {
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<String, Figure> entry : of(review, style).entrySet()) {
+      Figure figure = entry.getValue();
+      double width = figure.aspect() < 1 ? 720 : 1200;
+      double height = Math.round(width / figure.aspect());
+      Path png = folder.resolve(FileNames.of(entry.getKey(), "png"));
+      FigureExport.png(
+          figure, png, new FigureExport.Raster((int) (1.5 * width), (int) (1.5 * height), 144));
+      written.add(png);
+      Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
+      FigureExport.svg(figure, svg, width, height);
+      written.add(svg);
+    }
+    return written;
+  }
+}

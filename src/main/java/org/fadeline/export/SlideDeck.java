@@ -1,0 +1,151 @@
+package org.fadeline.export;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.sl.usermodel.Insets2D;
+import org.apache.poi.sl.usermodel.PictureData;
+import org.apache.poi.sl.usermodel.Placeholder;
+import org.apache.poi.sl.usermodel.TextParagraph;
+import org.apache.poi.sl.usermodel.VerticalAlignment;
+import org.apache.poi.xslf.usermodel.SlideLayout;
+import org.apache.poi.xslf.usermodel.XMLSlideShow;
+import org.apache.poi.xslf.usermodel.XSLFNotes;
+import org.apache.poi.xslf.usermodel.XSLFPictureShape;
+import org.apache.poi.xslf.usermodel.XSLFSlide;
+import org.apache.poi.xslf.usermodel.XSLFSlideLayout;
+import org.apache.poi.xslf.usermodel.XSLFTextBox;
+import org.apache.poi.xslf.usermodel.XSLFTextParagraph;
+import org.apache.poi.xslf.usermodel.XSLFTextRun;
+import org.apache.poi.xslf.usermodel.XSLFTextShape;
+import org.fadeline.figure.Figure;
+import org.fadeline.figure.SlideFigure;
+import org.fadeline.figure.Theme;
+import org.fadeline.io.WholeFile;
+import org.jspecify.annotations.Nullable;
+import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
+
+/** Writes slides as PPTX (ECMA-376). */
+final class SlideDeck {
+  /** A typeface that presentation programs everywhere have or replace at equal widths. */
+  private static final String TYPEFACE = "Arial";
+
+  private SlideDeck() {}
+
+  static void write(Talk talk, List<SlideFigure> pages, Path file, ExportMonitor monitor)
+      throws IOException {
+    try (XMLSlideShow show = new XMLSlideShow()) {
+      show.setPageSize(new Dimension(talk.look().shape().width(), (int) SlideFigure.HEIGHT));
+      show.getProperties().getCoreProperties().setTitle(XmlText.clean(talk.title()));
+      show.getProperties().getCoreProperties().setCreator("Fadeline");
+      XSLFSlideLayout layout = show.findLayout("Title Only");
+      if (layout == null) {
+        layout = show.getSlideMasters().get(0).getLayout(SlideLayout.TITLE_ONLY);
+      }
+      for (int i = 0; i < pages.size(); i++) {
+        monitor.step(i / (double) pages.size());
+        XSLFSlide slide = show.createSlide(layout);
+        fill(show, slide, pages.get(i), talk.look().theme());
+        notes(show, slide, talk.slides().get(i));
+      }
+      WholeFile.write(file, show::write);
+      monitor.step(1);
+    }
+  }
+
+  private static void fill(XMLSlideShow show, XSLFSlide slide, SlideFigure page, Theme theme)
+      throws IOException {
+    slide.getBackground().setFillColor(theme.panel());
+    XSLFTextShape title = title(slide);
+    title.setAnchor(page.titleBox());
+    title.setVerticalAlignment(VerticalAlignment.MIDDLE);
+    title.clearText();
+    write(title, page.title(), new Look(30, theme.ink(), true));
+    if (!page.words().isEmpty()) {
+      XSLFTextBox box = slide.createTextBox();
+      box.setAnchor(page.wordsBox());
+      box.clearText();
+      for (String words : page.words()) {
+        write(box, words, new Look(SlideFigure.SMALLEST_TEXT, theme.ink(), false));
+      }
+    }
+    Figure figure = page.figure();
+    if (figure != null) {
+      picture(show, slide, figure, page.figureBox());
+      XSLFTextBox foot = slide.createTextBox();
+      foot.setAnchor(page.footBox());
+      foot.setInsets(new Insets2D(0, 0, 0, 0));
+      foot.clearText();
+      write(foot, String.join("  ·  ", page.foot()), new Look(8, theme.secondInk(), false));
+    }
+  }
+
+  private record Look(double size, Color colour, boolean bold) {}
+
+  private static XSLFTextShape title(XSLFSlide slide) {
+    for (XSLFTextShape shape : slide.getPlaceholders()) {
+      if (shape.getTextType() == Placeholder.TITLE
+          || shape.getTextType() == Placeholder.CENTERED_TITLE) {
+        return shape;
+      }
+    }
+    XSLFTextBox box = slide.createTextBox();
+    box.setPlaceholder(Placeholder.TITLE);
+    return box;
+  }
+
+  private static void write(XSLFTextShape shape, String text, Look look) {
+    XSLFTextParagraph paragraph = shape.addNewTextParagraph();
+    paragraph.setTextAlign(TextParagraph.TextAlign.LEFT);
+    XSLFTextRun run = paragraph.addNewTextRun();
+    run.setText(XmlText.clean(text));
+    run.setFontFamily(TYPEFACE);
+    run.setFontSize(look.size);
+    run.setFontColor(look.colour);
+    run.setBold(look.bold);
+  }
+
+  private static void picture(XMLSlideShow show, XSLFSlide slide, Figure figure, Rectangle2D box)
+      throws IOException {
+    FigureExport.Raster raster =
+        new FigureExport.Raster(
+            (int) Math.round(box.getWidth() * 2), (int) Math.round(box.getHeight() * 2), 192);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    FigureExport.writePng(figure, FigureExport.draw(figure, raster), 192, bytes);
+    XSLFPictureShape shape =
+        slide.createPicture(show.addPicture(bytes.toByteArray(), PictureData.PictureType.PNG));
+    shape.setAnchor(box);
+    // Programs that know it show the vectors, others the dots.
+    ByteArrayOutputStream vectors = new ByteArrayOutputStream();
+    FigureExport.writeSvg(figure, box.getWidth(), box.getHeight(), vectors);
+    shape.setSvgImage(show.addPicture(vectors.toByteArray(), PictureData.PictureType.SVG));
+    CTPicture xml = (CTPicture) shape.getXmlObject();
+    xml.getNvPicPr().getCNvPr().setDescr(XmlText.clean(figure.description()));
+    xml.getNvPicPr().getCNvPr().setTitle(XmlText.clean(figure.title()));
+  }
+
+  private static void notes(XMLSlideShow show, XSLFSlide slide, Slide words) {
+    if (words.notes().isBlank()) {
+      return;
+    }
+    XSLFNotes notes = show.getNotesSlide(slide);
+    XSLFTextShape body = body(notes);
+    if (body != null) {
+      body.clearText();
+      body.setText(XmlText.clean(words.notes()));
+    }
+  }
+
+  private static @Nullable XSLFTextShape body(XSLFNotes notes) {
+    for (XSLFTextShape shape : notes.getPlaceholders()) {
+      if (shape.getTextType() == Placeholder.BODY) {
+        return shape;
+      }
+    }
+    return null;
+  }
+}

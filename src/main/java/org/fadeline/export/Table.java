@@ -1,0 +1,28 @@
+package org.fadeline.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table of a review.
+ *
+ * @param name what it holds
+ * @param columns headings, units included
+ * @param rows as many cells as headings each: text, a number, or null where nothing is known
+ */
+public record Table(String name, List<String> columns, List<List<@Nullable Object>> rows) {
+  /** Copies the lists and checks the width of each row. */
+  public Table {
+    columns = List.copyOf(columns);
+    List<List<@Nullable Object>> copy = new ArrayList<>();
+    for (List<@Nullable Object> row : rows) {
+      if (row.size() != columns.size()) {
+        throw new IllegalArgumentException(
+            name + ": a row has " + row.size() + " cells, not " + columns.size());
+      }
+      copy.add(new ArrayList<>(row));
+    }
+    rows = copy;
+  }
+}
