@@ -167,6 +167,16 @@ final class Recovery {
     return Optional.ofNullable(session);
   }
 
+  /** Keeps a journal that is there, whatever it holds, under another name. */
+  void setAside() throws IOException {
+    byte[] bytes = storage.read(files.journal());
+    if (bytes != null) {
+      Path unused = keep(bytes);
+      storage.delete(files.journal());
+      storage.forceFolder(files.side());
+    }
+  }
+
   private Result aside(
       Session saved,
       Journal.Header header,

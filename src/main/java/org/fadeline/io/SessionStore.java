@@ -3,6 +3,7 @@ package org.fadeline.io;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -137,10 +138,10 @@ public final class SessionStore implements AutoCloseable {
     try {
       checkCanBeKept(session);
       DocumentFile file = new DocumentFile(settings, files);
+      Recovery recovery = new Recovery(settings.storage(), files);
+      recovery.setAside();
       file.replaceWith(session);
-      settings.storage().delete(files.journal());
-      Recovery.Result state =
-          new Recovery(settings.storage(), files).recover(session, file.savedHash());
+      Recovery.Result state = recovery.recover(session, file.savedHash());
       SessionStore store = new SessionStore(settings, file, state, lock, null);
       created = true;
       return store;
@@ -273,7 +274,7 @@ public final class SessionStore implements AutoCloseable {
                 synchronized (journal) {
                   journal.append(record);
                 }
-                forgetOld();
+                forgetOld(record.sequence());
                 done.complete(record.sequence());
               } catch (IOException | RuntimeException e) {
                 done.completeExceptionally(e);
@@ -282,11 +283,13 @@ public final class SessionStore implements AutoCloseable {
     return done;
   }
 
-  /** Keeps memory flat: what the journal has need not be held here. */
-  private synchronized void forgetOld() {
-    var oldest = recent.keySet().iterator();
+  /** Keeps memory flat: what the journal has, up to a sequence, need not be held here. */
+  private synchronized void forgetOld(long written) {
+    Iterator<Long> oldest = recent.keySet().iterator();
     for (int extra = recent.size() - RECENT; extra > 0; extra--) {
-      oldest.next();
+      if (oldest.next() > written) {
+        return;
+      }
       oldest.remove();
     }
   }

@@ -12,6 +12,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 import org.fadeline.model.Edit;
@@ -120,6 +122,54 @@ class DiskStoreTest {
     }
     assertEquals(end.events(), store.session().events());
     store.close();
+  }
+
+  @Test
+  void editsThatTheDiskHasNotTakenYetCanBeUndone() throws IOException {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    StoreSettings settings =
+        new StoreSettings(appData(), Clock.systemUTC(), waiting::add, DiskStorage.DISK);
+    SessionStore store = SessionStore.create(document(), Sessions.small(), settings);
+    Session start = store.session();
+    for (int i = 1; i <= 200; i++) {
+      var unused = store.append(note(store.session(), i));
+    }
+    waiting.remove().run();
+    for (int i = 1; i <= 200; i++) {
+      var unused = store.undo().orElseThrow();
+    }
+    assertEquals(start.events(), store.session().events());
+    waiting.forEach(Runnable::run);
+    Session end = store.session();
+    assertEquals(end, open(settings));
+  }
+
+  /** What a program that starts after a power cut finds: the lock is gone. */
+  private Session open(StoreSettings settings) throws IOException {
+    Path copy = folder.resolve("copy");
+    Files.createDirectories(copy);
+    for (String name : List.of("match.session.json", "match.session.json.journal")) {
+      Files.copy(folder.resolve(name), copy.resolve(name));
+    }
+    StoreSettings direct =
+        new StoreSettings(settings.appData(), settings.clock(), Runnable::run, DiskStorage.DISK);
+    return SessionStore.open(copy.resolve("match.session.json"), direct)
+        .store()
+        .orElseThrow()
+        .session();
+  }
+
+  @Test
+  void aNewDocumentOfTheSameNameKeepsTheUnsavedEditsOfTheOldOneAside() throws IOException {
+    SessionStore store = create();
+    store.append(note(store.session(), 1)).join();
+    store.close();
+    byte[] journal = Files.readAllBytes(folder.resolve("match.session.json.journal"));
+    create().close();
+    assertEquals(
+        -1,
+        java.util.Arrays.mismatch(
+            journal, Files.readAllBytes(folder.resolve("match.session.json.journal.damaged"))));
   }
 
   @Test

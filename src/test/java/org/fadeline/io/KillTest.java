@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * {@code -Dkills=200}.
  */
 class KillTest {
-  private static final int KILLS = Integer.getInteger("kills", 8);
+  private static final int KILLS = Integer.getInteger("kills", 10);
 
   @Test
   void noAcknowledgedEditIsLostWhenTheProgramIsKilled(@TempDir Path folder, TestReporter reporter)

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
  */
 class StoreCrashTest {
   /** Seeds a mode that draws; more with {@code -Dcrash.seeds=20}. */
-  private static final int SEEDS = Integer.getInteger("crash.seeds", 4);
+  private static final int SEEDS = Integer.getInteger("crash.seeds", 2);
 
   private static int operationsOfTheWork() throws IOException {
     SimulatedDisk disk = new SimulatedDisk();
