@@ -12,14 +12,22 @@ import org.fadeline.stats.Bunching;
 import org.fadeline.stats.FadeRecord;
 
 /** One line's record of bites in bait minutes, and the way back to the clock. */
-final class FadeTrack {
+public final class FadeTrack {
   private final BaitClock clock;
   private final List<Integer> spellIndices = new ArrayList<>();
   private final boolean empty;
   private final FadeRecord record;
   private final LineEffort line;
 
-  FadeTrack(Session session, LineEffort line, ReviewSettings.Measure measure, Grade grade) {
+  /**
+   * Takes the bites of one line.
+   *
+   * @param session the record
+   * @param line effort on the line
+   * @param measure what counts
+   * @param grade of the record: what it can carry
+   */
+  public FadeTrack(Session session, LineEffort line, ReviewSettings.Measure measure, Grade grade) {
     this.line = line;
     clock = new BaitClock(line);
     for (Spell spell : line.spells()) {
@@ -35,11 +43,13 @@ final class FadeTrack {
             : grade == Grade.COUNTS ? reports(session, times) : FadeRecord.ofTimes(times, ends());
   }
 
-  boolean isEmpty() {
+  /** Returns whether the line has no bait time. */
+  public boolean isEmpty() {
     return empty;
   }
 
-  FadeRecord record() {
+  /** Returns the record by bait minutes. */
+  public FadeRecord record() {
     return record;
   }
 

@@ -14,9 +14,9 @@ import org.fadeline.stats.KaplanMeier;
 import org.jspecify.annotations.Nullable;
 
 /** Time to first bite after feeding, and the feed response, of every line. */
-final class FirstBites {
+public final class FirstBites {
   /** Episodes that must be at risk for the curve to start. */
-  static final int LEAST_AT_RISK = 5;
+  public static final int LEAST_AT_RISK = 5;
 
   private static final double MILLIS_PER_MINUTE = 60_000;
   private static final int BIN_MINUTES = 5;
@@ -26,13 +26,14 @@ final class FirstBites {
   private final Effort effort;
   private final Map<String, List<Long>> episodes;
 
-  FirstBites(Effort effort) {
+  /** Looks up the feeding episodes of a session. */
+  public FirstBites(Effort effort) {
     this.effort = effort;
     this.episodes = FeedingEpisodes.bySpot(effort.session());
   }
 
   /** Returns the first bites of one line: its own stretches on its spot's episodes. */
-  FirstBite of(LineEffort line) {
+  public FirstBite of(LineEffort line) {
     List<LineEffort> onSpot =
         effort.lines().stream().filter(l -> l.line().spot().equals(line.line().spot())).toList();
     List<Long> starts = episodes.getOrDefault(line.line().spot(), List.of());

@@ -9,7 +9,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 
 /** Works out what kind of record a session is and how finely its times are told. */
-final class RecordGrade {
+public final class RecordGrade {
   /** Share of times that must fall on the clock's marks for the clock to count as coarse. */
   private static final double COARSE_SHARE = 0.9;
 
@@ -21,7 +21,7 @@ final class RecordGrade {
    * Grades a record: full where at least half of the water events are casts or follow one on their
    * line with no other fish in between.
    */
-  static Grade of(Session session) {
+  public static Grade of(Session session) {
     Map<String, Boolean> castSeen = new HashMap<>();
     int water = 0;
     int covered = 0;

@@ -96,10 +96,11 @@ public final class Reviewer {
 
   private Summary summary(Caught total) {
     double unassigned = effort.unassigned().stream().mapToDouble(u -> u.span().hours() * 60).sum();
-    return new Summary(total, weightFrom(), grade, precision, unassigned);
+    return new Summary(total, weightFrom(session), grade, precision, unassigned);
   }
 
-  private WeightFrom weightFrom() {
+  /** Returns where the weights of a session come from. */
+  public static WeightFrom weightFrom(Session session) {
     boolean any = false;
     for (SessionEvent event : session.events()) {
       Fish fish = event.fishOrNull();

@@ -55,7 +55,8 @@ final class Reading {
     result.readOnlyReason().ifPresent(reason -> console.err().println(reason));
   }
 
-  private ReadOptions options(Console console) {
+  /** Returns what the options say of files that do not say everything themselves. */
+  ReadOptions options(Console console) {
     return ReadOptions.of(date, zone).withMapping(map == null ? null : mapping(console, map));
   }
 

@@ -1,13 +1,13 @@
 package org.fadeline.report;
 
 import java.util.List;
+import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairRates;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
-import org.fadeline.analysis.compare.FeedPut;
 import org.fadeline.analysis.compare.RatePair;
 import org.fadeline.analysis.compare.RunningCatch;
 import org.fadeline.stats.Interval;
@@ -177,11 +177,17 @@ public final class CompareJson {
     node.put("feeds", feed.feeds());
     node.put("withoutAmount", feed.withoutAmount());
     node.put("openPatterns", feed.openPatterns());
-    ObjectNode amounts = node.putObject("amounts");
-    feed.amounts().forEach((unit, amount) -> JsonOut.number(amounts, unit.word(), amount));
+    node.set("amounts", amounts(feed));
     ArrayNode baits = node.putArray("baits");
     feed.baits().forEach(baits::add);
     return node;
+  }
+
+  /** Returns amounts by unit. */
+  static ObjectNode amounts(FeedPut feed) {
+    ObjectNode amounts = JsonOut.object();
+    feed.amounts().forEach((unit, amount) -> JsonOut.number(amounts, unit.word(), amount));
+    return amounts;
   }
 
   private static ObjectNode firstBite(FirstBite firstBite) {

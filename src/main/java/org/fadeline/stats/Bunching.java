@@ -62,8 +62,31 @@ public final class Bunching {
     previous = count;
   }
 
+  /** Σ (a − b)²/(a + b) so far, in [0, ∞): with {@link #pairs()}, what records add up by. */
+  public double departure() {
+    return sum;
+  }
+
+  /** How many pairs of blocks so far. */
+  public int pairs() {
+    return pairs;
+  }
+
+  /**
+   * The factor of several records together.
+   *
+   * @param departure their {@link #departure()}s added up, in [0, ∞)
+   * @param pairs their {@link #pairs()} added up, at least 0
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static double factor(double departure, int pairs) {
+    Checks.notNegative(departure, "departure");
+    Checks.notNegative(pairs, "pairs");
+    return Math.max(1, (PRIOR_PAIRS + departure) / (PRIOR_PAIRS + pairs));
+  }
+
   /** The factor so far, in [1, ∞). */
   public double factor() {
-    return Math.max(1, (PRIOR_PAIRS + sum) / (PRIOR_PAIRS + pairs));
+    return factor(sum, pairs);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.LineReview;

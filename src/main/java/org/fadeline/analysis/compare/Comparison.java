@@ -2,6 +2,7 @@ package org.fadeline.analysis.compare;
 
 import java.util.List;
 import org.fadeline.analysis.Caught;
+import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;

@@ -1,4 +1,4 @@
-package org.fadeline.analysis.compare;
+package org.fadeline.analysis;
 
 import java.util.Collections;
 import java.util.EnumMap;

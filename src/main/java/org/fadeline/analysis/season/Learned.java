@@ -1,0 +1,56 @@
+package org.fadeline.analysis.season;
+
+import java.util.List;
+import org.fadeline.stats.GammaPosterior;
+import org.fadeline.stats.Interval;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a season teaches the next review; used there only when chosen, and said so.
+ *
+ * @param hazard changes of rate per bait hour
+ * @param groups what is known of each kind of line
+ * @param days how much days differ by themselves, or null with too few sessions
+ * @param sessions how many sessions there were to learn from
+ */
+public record Learned(
+    HazardLearned hazard, List<GroupLearned> groups, @Nullable DaysLearned days, int sessions) {
+  /** Rates of change, per bait hour, at which each record's evidence is kept. */
+  public static final List<Double> HAZARDS =
+      List.of(0.03125, 0.0625, 0.125, 0.25, 0.5, 1.0, 2.0, 4.0);
+
+  /** Copies the list. */
+  public Learned {
+    groups = List.copyOf(groups);
+  }
+
+  /**
+   * How often a line's rate changes: posterior under a Gamma(2, 8 h) prior.
+   *
+   * @param perHour posterior mean, per bait hour; 0.25 where nothing is learned
+   * @param interval posterior interval at 90%
+   * @param records lines of sessions it rests on
+   */
+  public record HazardLearned(double perHour, Interval interval, int records) {}
+
+  /**
+   * One kind of line.
+   *
+   * @param group the kind, or the name of a line without one
+   * @param bunching factor by which counts are discounted for bunching, 1 or more
+   * @param pool fish per fished hour to be expected of another session, as a gamma distribution of
+   *     shape at most 4; null with fewer than three sessions or without a fish
+   * @param sessions sessions in which it was fished
+   */
+  public record GroupLearned(
+      String group, double bunching, @Nullable GammaPosterior pool, int sessions) {}
+
+  /**
+   * How much the rate of one kind of line differs from day to day by itself.
+   *
+   * @param sigma standard deviation of its log, the usual 0.5 counted as five sessions beside
+   * @param raw the same from the sessions alone
+   * @param sessions sessions beyond the first of each kind of line that it rests on
+   */
+  public record DaysLearned(double sigma, double raw, int sessions) {}
+}

@@ -1,0 +1,132 @@
+package org.fadeline.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.index.SeasonFolder;
+import org.fadeline.index.SeasonIndex;
+import org.fadeline.io.WholeFile;
+import org.fadeline.model.Units;
+import org.fadeline.report.SeasonJson;
+import org.fadeline.report.SeasonText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints a season's tables. */
+@Command(
+    name = "season",
+    mixinStandardHelpOptions = true,
+    description =
+        "Prints the tables of a folder of sessions; with --json - prints JSON alone. Broken files"
+            + " are listed and left out.")
+final class SeasonCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private final Reading reading = new Reading();
+  @Mixin private final UnitsOption units = new UnitsOption();
+
+  @Parameters(paramLabel = "DIR", description = "a folder of sessions")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+  private Path folder;
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "writes the season as JSON; - for standard output")
+  private @Nullable String json;
+
+  @Option(
+      names = "--index",
+      paramLabel = "FILE",
+      description =
+          "keeps what was worked out there, so that only changed sessions are read next time")
+  private @Nullable Path index;
+
+  SeasonCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (!Files.isDirectory(folder)) {
+      throw new InputFault(
+          folder
+              + ":1:1: "
+              + (Files.exists(folder) ? "not a folder" : "no such folder")
+              + "; name a folder of sessions");
+    }
+    SeasonIndex sessions =
+        new SeasonIndex(folder, reading.options(console), ReviewSettings.DEFAULT);
+    Path keep = index;
+    if (keep != null) {
+      sessions.load(keep);
+    }
+    SeasonFolder found = read(sessions);
+    if (keep != null) {
+      write(keep, () -> sessions.save(keep));
+    }
+    tell(found);
+    Season season = SeasonBuilder.build(found.summaries(), SeasonFilter.ALL);
+    Units chosen = units.units();
+    if ("-".equals(json)) {
+      console.out().print(SeasonJson.toJson(season, found, folder));
+      console.out().flush();
+    } else {
+      console.out().print(SeasonText.toText(season, chosen));
+    }
+    if (json != null && !"-".equals(json)) {
+      Path target = Path.of(json);
+      String text = SeasonJson.toJson(season, found, folder);
+      write(target, () -> WholeFile.write(target, text));
+    }
+    return ExitCode.DONE;
+  }
+
+  private SeasonFolder read(SeasonIndex sessions) {
+    try {
+      return sessions.read(SeasonIndex.Depth.WITH_FADES, SeasonIndex.Watcher.NONE);
+    } catch (IOException e) {
+      throw new InputFault(
+          folder + ":1:1: cannot be read (" + e.getMessage() + "); check that you may read it");
+    }
+  }
+
+  private void tell(SeasonFolder found) {
+    for (SeasonFolder.Broken broken : found.broken()) {
+      Path parent = broken.file().getParent();
+      // Problems name the file alone: the folder is put before it, for there may be several.
+      String before = parent == null ? "" : parent + "/";
+      broken.problems().forEach(problem -> console.err().println(before + problem));
+    }
+    for (SeasonFolder.Copy copy : found.copies()) {
+      console
+          .err()
+          .println(
+              copy.file()
+                  + ":1:1: warning: the same session as "
+                  + copy.used()
+                  + ", which was used; keep one of them in the folder");
+    }
+  }
+
+  /** Something that writes a file. */
+  private interface Written {
+    void write() throws IOException;
+  }
+
+  private static void write(Path target, Written written) {
+    try {
+      written.write();
+    } catch (IOException e) {
+      throw Writing.fault(target, e);
+    }
+  }
+}

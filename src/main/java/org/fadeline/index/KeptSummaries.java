@@ -1,0 +1,59 @@
+package org.fadeline.index;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.index.SeasonIndex.KeptSummary;
+import org.fadeline.io.WholeFile;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The file that keeps summaries between runs. */
+final class KeptSummaries {
+  private static final String FORMAT = "fadeline-index";
+
+  /** Goes up whenever a summary holds or means something else. */
+  private static final int VERSION = 1;
+
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+  private KeptSummaries() {}
+
+  /**
+   * The file as it is written.
+   *
+   * @param format always {@code fadeline-index}
+   * @param version of this file
+   * @param settings what the fades rest on
+   * @param files by path below the folder, with forward slashes
+   */
+  record Kept(
+      String format, int version, ReviewSettings settings, Map<String, KeptSummary> files) {}
+
+  static void write(Path file, Path folder, ReviewSettings settings, Map<Path, KeptSummary> kept)
+      throws IOException {
+    TreeMap<String, KeptSummary> files = new TreeMap<>();
+    kept.forEach(
+        (path, summary) ->
+            files.put(folder.relativize(path).toString().replace('\\', '/'), summary));
+    Kept all = new Kept(FORMAT, VERSION, settings, files);
+    WholeFile.write(file, out -> out.write(MAPPER.writeValueAsBytes(all)));
+  }
+
+  static Map<Path, KeptSummary> read(Path file, Path folder, ReviewSettings settings) {
+    Map<Path, KeptSummary> kept = new LinkedHashMap<>();
+    try {
+      Kept all = MAPPER.readValue(Files.readAllBytes(file), Kept.class);
+      if (FORMAT.equals(all.format) && all.version == VERSION && settings.equals(all.settings)) {
+        all.files.forEach((name, summary) -> kept.put(folder.resolve(name), summary));
+      }
+      return kept;
+    } catch (IOException | JacksonException | NullPointerException passedOver) {
+      return Map.of();
+    }
+  }
+}

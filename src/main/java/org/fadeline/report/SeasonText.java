@@ -1,0 +1,216 @@
+package org.fadeline.report;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.fadeline.analysis.Words;
+import org.fadeline.analysis.season.Learned;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.model.Units;
+import org.fadeline.model.WeightText;
+import org.fadeline.stats.GammaPosterior;
+import org.jspecify.annotations.Nullable;
+
+/** A season's tables as plain text. */
+public final class SeasonText {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
+
+  private final Season season;
+  private final Units units;
+  private final TextOut out = new TextOut();
+
+  private SeasonText(Season season, Units units) {
+    this.season = season;
+    this.units = units;
+  }
+
+  /** Returns the text, ending in a line feed. */
+  public static String toText(Season season, Units units) {
+    SeasonText text = new SeasonText(season, units);
+    text.write();
+    return text.out.toString();
+  }
+
+  private void write() {
+    int n = season.sessions().size();
+    if (n == 0) {
+      out.line("No session here.");
+      return;
+    }
+    out.line(n == 1 ? "1 session." : n + " sessions.");
+    results();
+    lines();
+    firstBites();
+    fades();
+    learned();
+  }
+
+  private String weight(double grams) {
+    return WeightText.format(grams, units.weight());
+  }
+
+  private void results() {
+    out.heading("Results over time");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of("date", "water", "fish", "logged", "at the scales", "place", "fished", "an hour"));
+    for (SessionSummary session : season.sessions()) {
+      SessionSummary.Result result = session.result();
+      Double weighed = result.weighedGrams();
+      double hours = session.fishedMinutes() / 60;
+      String water = session.about().water();
+      rows.add(
+          List.of(
+              DAY.format(session.about().date()),
+              water == null ? "–" : water,
+              Integer.toString(result.fish()),
+              weight(result.grams()) + (result.weights().missing() > 0 ? " or more" : ""),
+              weighed == null ? "–" : weight(weighed),
+              placing(result.placing()),
+              Words.minutes(session.fishedMinutes()),
+              hours > 0 ? weight(result.grams() / hours) : "–"));
+    }
+    out.table(rows);
+  }
+
+  private static String placing(SessionSummary.@Nullable Placing placing) {
+    if (placing == null || placing.position() == null) {
+      return "–";
+    }
+    return placing.position() + (placing.of() == null ? "" : " of " + placing.of());
+  }
+
+  private void lines() {
+    out.heading("What each kind of line gave by hour of the match, an hour fished");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("line", "hour", "sessions", "fished", "weight", "limits", "fish", "limits"));
+    for (Season.LineHours line : season.lines()) {
+      rows.add(row(line.group(), line.whole()));
+      line.hours().forEach(cell -> rows.add(row("", cell)));
+    }
+    out.table(rows);
+    out.paragraph(
+        "  ",
+        "Limits at 95%, from drawing whole sessions; none with fewer than "
+            + Season.FEWEST_FOR_LIMITS
+            + " sessions.");
+  }
+
+  private List<String> row(String name, Season.Cell cell) {
+    Season.Limits weights = cell.weight().limits();
+    Season.Limits fish = cell.fish().limits();
+    Double grams = cell.weight().perHour();
+    Double perHour = cell.fish().perHour();
+    return List.of(
+        name,
+        cell.hour() == null ? "all" : Integer.toString(cell.hour() + 1),
+        Integer.toString(cell.sessions().size()),
+        Words.minutes(cell.fishedHours() * 60),
+        grams == null ? "–" : weight(grams),
+        weights == null ? "" : weight(weights.low()) + "–" + weight(weights.high()),
+        perHour == null ? "–" : Words.rate(perHour),
+        fish == null ? "" : Words.rate(fish.low()) + "–" + Words.rate(fish.high()));
+  }
+
+  private void firstBites() {
+    out.heading("First bite after feeding");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "by", "sessions", "feeds", "bites", "half within", "limits", "p"));
+    for (Season.FirstBiteGroup group : season.firstBites()) {
+      Season.Curve curve = group.curve();
+      Double median = curve == null ? null : curve.medianMinutes();
+      Double p = group.againstOthers().p();
+      rows.add(
+          List.of(
+              group.name(),
+              group.by().word(),
+              Integer.toString(group.sessions().size()),
+              Integer.toString(group.tally().feeds()),
+              Integer.toString(group.tally().bites()),
+              curve == null ? "too few" : minutes(median),
+              curve == null || (curve.low() == null && curve.high() == null)
+                  ? ""
+                  : minutes(curve.low()) + "–" + minutes(curve.high()),
+              p == null ? "" : p < 0.001 ? "<0.001" : String.format(Locale.ROOT, "%.3f", p)));
+    }
+    out.table(rows);
+    out.paragraph(
+        "  ",
+        "p: against all others of its sort within the same sessions (log-rank). Leaving a line"
+            + " because it is dead makes these times look shorter than they are.");
+  }
+
+  private static String minutes(@Nullable Double value) {
+    return value == null ? "not reached" : String.format(Locale.ROOT, "%.0f min", value);
+  }
+
+  private void fades() {
+    out.heading("Fades");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of("line", "sessions", "spells", "faded", "in the middle at", "past plain", "gave"));
+    for (Season.FadeGroup group : season.fades()) {
+      Double middle = group.medianMinute();
+      rows.add(
+          List.of(
+              group.group(),
+              Integer.toString(group.sessions().size()),
+              Integer.toString(group.spells()),
+              Integer.toString(group.faded()),
+              middle == null ? "–" : Words.minutes(middle) + " in",
+              group.past().stays() == 0
+                  ? "–"
+                  : group.past().stays() + " for " + Words.minutes(group.past().minutes()),
+              group.past().stays() == 0 ? "" : Words.fish(group.past().fish())));
+    }
+    out.table(rows);
+  }
+
+  private void learned() {
+    Learned learned = season.learned();
+    out.heading("What the next review could rest on (used only when chosen)");
+    out.paragraph(
+        "  ",
+        String.format(
+            Locale.ROOT,
+            "Changes of rate per bait hour: %.2f (%.2f–%.2f at %.0f%%), from %d records of a line;"
+                + " 0.25 is used otherwise.",
+            learned.hazard().perHour(),
+            learned.hazard().interval().low(),
+            learned.hazard().interval().high(),
+            learned.hazard().interval().level() * 100,
+            learned.hazard().records()));
+    Learned.DaysLearned days = learned.days();
+    out.paragraph(
+        "  ",
+        days == null
+            ? "How much days differ by themselves: too few sessions to tell; 0.50 is used."
+            : String.format(
+                Locale.ROOT,
+                "How much days differ by themselves: %.2f of the log rate (%.2f from these sessions"
+                    + " alone; 0.50 is used otherwise).",
+                days.sigma(),
+                days.raw()));
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("line", "sessions", "bunching", "fish an hour, another day"));
+    for (Learned.GroupLearned group : learned.groups()) {
+      GammaPosterior pool = group.pool();
+      rows.add(
+          List.of(
+              group.group(),
+              Integer.toString(group.sessions()),
+              String.format(Locale.ROOT, "×%.1f", group.bunching()),
+              pool == null
+                  ? "too few sessions"
+                  : String.format(
+                      Locale.ROOT,
+                      "%s (%s–%s for nine days in ten)",
+                      Words.rate(pool.mean()),
+                      Words.rate(pool.quantile(0.05)),
+                      Words.rate(pool.quantile(0.95)))));
+    }
+    out.table(rows);
+  }
+}

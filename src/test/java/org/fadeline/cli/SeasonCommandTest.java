@@ -1,0 +1,106 @@
+package org.fadeline.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** {@code season} as a caller sees it. */
+class SeasonCommandTest {
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... args) {
+    out.reset();
+    err.reset();
+    Console console =
+        new Console(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    return Fadeline.run(
+        console,
+        session -> {
+          throw new UnsupportedOperationException("no display in tests");
+        },
+        args);
+  }
+
+  private String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  private void copy(String sample) throws IOException {
+    Files.copy(Path.of("sample-sessions", sample), folder.resolve(sample));
+  }
+
+  @Test
+  void brokenFilesAreToldAndTheRestIsShown() throws IOException {
+    copy("quillthorn-first-open.session.json");
+    copy("quillthorn-second-open.session.json");
+    copy("evening-moves-and-fish.session.json");
+    Files.writeString(folder.resolve("torn.session.json"), "{");
+    assertEquals(0, run("season", folder.toString(), "--json", "-"));
+    assertTrue(err().contains("torn.session.json:1:"), err());
+    JsonNode root = JsonMapper.builder().build().readTree(out());
+    assertEquals("fadeline-season", root.get("format").asString());
+    assertEquals(3, root.get("sessions").size());
+    assertEquals("torn.session.json", root.get("broken").get(0).get("file").asString());
+    int fish = 0;
+    for (JsonNode session : root.get("sessions")) {
+      fish += session.get("fish").asInt();
+    }
+    double inHours = 0;
+    for (JsonNode line : root.get("lines")) {
+      double sum = 0;
+      for (JsonNode hour : line.get("hours")) {
+        sum += hour.get("fish").get("amount").asDouble();
+      }
+      assertEquals(line.get("whole").get("fish").get("amount").asDouble(), sum, 1e-9);
+      inHours += sum;
+    }
+    // Fish that open a spell without a cast are left out of rates.
+    assertTrue(inHours <= fish && inHours > fish - 10, inHours + " of " + fish);
+  }
+
+  @Test
+  void wordsAJsonFileAndAnIndexTogether() throws IOException {
+    copy("evening-moves-and-fish.session.json");
+    Path json = folder.resolve("out/season.json");
+    Path index = folder.resolve("out/season.index");
+    String[] args = {
+      "season", folder.toString(), "--json", json.toString(), "--index", index.toString()
+    };
+    assertEquals(0, run(args), err());
+    assertTrue(out().contains("1 session."), out());
+    assertFalse(out().contains("Exception"));
+    String first = Files.readString(json);
+    assertTrue(Files.size(index) > 500);
+    assertEquals(0, run(args), err());
+    assertEquals(first, Files.readString(json));
+  }
+
+  @Test
+  void anEmptyFolderIsDoneAndAMissingOneIsAFault() throws IOException {
+    assertEquals(0, run("season", folder.toString()));
+    assertEquals("No session here.\n", out());
+    assertEquals(1, run("season", folder.resolve("none").toString()));
+    assertTrue(err().contains("no such folder"), err());
+    assertEquals(2, run("season"));
+  }
+}

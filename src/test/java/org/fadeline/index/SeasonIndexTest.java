@@ -1,0 +1,161 @@
+package org.fadeline.index;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.index.SeasonIndex.Depth;
+import org.fadeline.index.SeasonIndex.Watcher;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.io.SessionWriter;
+import org.fadeline.model.Document;
+import org.fadeline.model.Session;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A folder of sessions: broken files aside, only changes read again. */
+class SeasonIndexTest {
+  @TempDir Path folder;
+
+  private final AtomicInteger told = new AtomicInteger();
+
+  @BeforeEach
+  void threeFiles() throws IOException {
+    write("one.session.json", DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 1));
+    write("deep/two.session.json", DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), 2));
+    Files.writeString(folder.resolve("broken.session.json"), "{ \"format\": \"fade");
+    Files.writeString(folder.resolve("shopping.txt"), "corn");
+  }
+
+  private void write(String name, Session session) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, SessionWriter.toJson(session));
+  }
+
+  private SeasonIndex index() {
+    return new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
+  }
+
+  private SessionSummary kept(SeasonIndex index, String name) {
+    SeasonIndex.KeptSummary kept = index.keptOf(folder.resolve(name));
+    assertNotNull(kept);
+    return kept.summary();
+  }
+
+  @Test
+  void brokenFilesAreListedAndNeverInTheWay() throws IOException {
+    SeasonFolder found =
+        index()
+            .read(
+                Depth.WITHOUT_FADES,
+                (done, of) -> {
+                  told.incrementAndGet();
+                  return of == 3;
+                });
+    assertEquals(3, told.get());
+    assertEquals(2, found.entries().size());
+    assertEquals(1, found.broken().size());
+    assertEquals(folder.resolve("broken.session.json"), found.broken().get(0).file());
+    assertFalse(found.broken().get(0).problems().isEmpty());
+    assertFalse(found.summaries().get(0).hasFades());
+  }
+
+  @Test
+  void onlyChangedFilesAreReadAgain() throws IOException {
+    SeasonIndex index = index();
+    index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    SessionSummary one = kept(index, "one.session.json");
+    SessionSummary two = kept(index, "deep/two.session.json");
+    Path second = folder.resolve("deep/two.session.json");
+    // Other bytes: read again. Touched alone: the same bytes, the same summary kept.
+    Files.writeString(
+        second, Files.readString(second).replace("\"title\": \"", "\"title\": \"Changed "));
+    Files.setLastModifiedTime(second, FileTime.fromMillis(1_000_000));
+    Files.setLastModifiedTime(folder.resolve("one.session.json"), FileTime.fromMillis(2_000_000));
+    index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertSame(one, kept(index, "one.session.json"));
+    assertNotSame(two, kept(index, "deep/two.session.json"));
+    assertTrue(kept(index, "deep/two.session.json").about().title().startsWith("Changed"));
+    Files.delete(second);
+    assertEquals(1, index.read(Depth.WITHOUT_FADES, Watcher.NONE).entries().size());
+    assertEquals(1, index.known());
+  }
+
+  @Test
+  void whatIsKeptComesBackEqualFadesAndAll() throws IOException {
+    Path file = folder.resolve(".index");
+    SeasonIndex first = index();
+    SeasonFolder whole = first.read(Depth.WITH_FADES, Watcher.NONE);
+    assertTrue(whole.summaries().get(0).hasFades());
+    first.save(file);
+    SeasonIndex second = index();
+    second.load(file);
+    assertEquals(2, second.known());
+    SessionSummary loaded = kept(second, "one.session.json");
+    assertEquals(whole, second.read(Depth.WITH_FADES, Watcher.NONE));
+    assertSame(loaded, kept(second, "one.session.json"), "read again though kept");
+    // Other settings, or a torn file: everything is worked out again.
+    SeasonIndex other =
+        new SeasonIndex(
+            folder,
+            ReadOptions.DEFAULT,
+            new ReviewSettings(30, 0.5, 0.25, ReviewSettings.Measure.BITES, 4, 1));
+    other.load(file);
+    assertEquals(0, other.known());
+    Files.writeString(file, Files.readString(file).substring(0, 500));
+    SeasonIndex torn = index();
+    torn.load(file);
+    torn.load(folder.resolve("none"));
+    assertEquals(0, torn.known());
+  }
+
+  @Test
+  void quickSummariesAreDeepenedNotTakenForWhole() throws IOException {
+    SeasonIndex index = index();
+    index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertTrue(index.read(Depth.WITH_FADES, Watcher.NONE).summaries().get(0).hasFades());
+    // And a later quick look does not throw fades away.
+    assertTrue(index.read(Depth.WITHOUT_FADES, Watcher.NONE).summaries().get(0).hasFades());
+  }
+
+  @Test
+  void ofTwoCopiesTheOneEditedLastIsUsed() throws IOException {
+    Session session = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 1);
+    write("a-copy.session.json", session.withDocument(Document.of(session.document().id(), 5)));
+    SeasonFolder found = index().read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertEquals(2, found.entries().size());
+    assertEquals(folder.resolve("one.session.json"), found.copies().get(0).file());
+    assertEquals(folder.resolve("a-copy.session.json"), found.copies().get(0).used());
+  }
+
+  @Test
+  void aReadingCanBeCancelledAndTakenUpAgain() throws IOException {
+    SeasonIndex index = index();
+    assertThrows(
+        CancellationException.class, () -> index.read(Depth.WITHOUT_FADES, (done, of) -> false));
+    assertEquals(2, index.read(Depth.WITHOUT_FADES, Watcher.NONE).entries().size());
+  }
+
+  @Test
+  void aMissingFolderIsAFault() {
+    SeasonIndex none =
+        new SeasonIndex(folder.resolve("none"), ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
+    assertThrows(IOException.class, () -> none.read(Depth.WITHOUT_FADES, Watcher.NONE));
+  }
+}
