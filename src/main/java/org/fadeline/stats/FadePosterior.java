@@ -71,13 +71,29 @@ public final class FadePosterior {
    * @param options what counts as a fade
    */
   public static List<FadePosterior> review(FadeRecord record, FadeOptions options) {
+    return review(record, options, true);
+  }
+
+  /**
+   * The same figures at the end of each spell without watching minute by minute: some twenty times
+   * faster, and with no crossing but one at the very end.
+   *
+   * @param record of one line
+   * @param options what counts as a fade
+   */
+  public static List<FadePosterior> atEnd(FadeRecord record, FadeOptions options) {
+    return review(record, options, false);
+  }
+
+  private static List<FadePosterior> review(
+      FadeRecord record, FadeOptions options, boolean watching) {
     List<FadePosterior> result = new ArrayList<>();
     FadeGeometry geometry = new FadeGeometry(record, options);
     for (int i = 0; i < record.spells().size(); i++) {
       FadeRecord.Spell spell = record.spells().get(i);
       boolean judged = spell.endMinute() - spell.startMinute() >= FadeOptions.FEWEST_MINUTES - 1e-9;
       if (judged && spell.to() > spell.from()) {
-        result.add(new FadeWatch(geometry, i, options).review());
+        result.add(new FadeWatch(geometry, i, options).review(watching));
       }
     }
     return result;

@@ -66,7 +66,10 @@ final class FadeWatch {
     }
   }
 
-  FadePosterior review() {
+  /**
+   * @param watching whether to look minute by minute, or at the end of the spell alone
+   */
+  FadePosterior review(boolean watching) {
     List<FadeCrossing> crossings = new ArrayList<>();
     int most = spell.to() - spell.from();
     double[] minutes = new double[most];
@@ -77,6 +80,9 @@ final class FadeWatch {
     for (int to = spell.from() + 1; to <= spell.to(); to++) {
       double minute = to == spell.to() ? spell.endMinute() : record.edge(to);
       boolean last = to == spell.to();
+      if (!last && !watching) {
+        continue;
+      }
       if (!last && minute - spell.startMinute() < FadeOptions.FEWEST_MINUTES - TINY) {
         continue;
       }

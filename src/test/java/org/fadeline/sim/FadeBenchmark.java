@@ -32,18 +32,34 @@ public final class FadeBenchmark {
 
   static FadeScore score(
       Function<SplittableRandom, SimulatedLine> scenario, int lines, FadeOptions options) {
+    return score(scenario, lines, options, true);
+  }
+
+  static FadeScore score(
+      Function<SplittableRandom, SimulatedLine> scenario,
+      int lines,
+      FadeOptions options,
+      boolean watching) {
     FadeScore score = new FadeScore();
     for (int i = 0; i < lines; i++) {
       SimulatedLine line = scenario.apply(new SplittableRandom(SEED + i));
-      score.add(FadePosterior.review(line.record(), options).get(0), line.truth());
+      FadePosterior fade =
+          watching
+              ? FadePosterior.review(line.record(), options).get(0)
+              : FadePosterior.atEnd(line.record(), options).get(0);
+      score.add(fade, line.truth());
     }
     return score;
   }
 
-  /** Prints everything. Argument: simulated lines of each kind, 1000 by default. */
+  /**
+   * Prints everything. Arguments: simulated lines of each kind, 1000 by default; part of a name to
+   * run only some; "end" to leave out watching minute by minute.
+   */
   public static void main(String[] arguments) {
     int lines = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
     String only = arguments.length > 1 ? arguments[1] : "";
+    boolean watching = arguments.length < 3 || !arguments[2].equals("end");
     FadeOptions options = FadeOptions.DEFAULT;
     say(
         "| lines | n | flagged at 0.5 | at 0.8 | error, median / mean, min | 90% interval covers |"
@@ -54,7 +70,7 @@ public final class FadeBenchmark {
         .forEach(
             (name, scenario) -> {
               if (name.contains(only)) {
-                FadeScore score = score(scenario, lines, options);
+                FadeScore score = score(scenario, lines, options, watching);
                 scores.put(name, score);
                 say(score.row(name));
               }
@@ -62,7 +78,7 @@ public final class FadeBenchmark {
     say("");
     for (String name : new String[] {"20→2", "12→3", "8→4"}) {
       FadeScore score = scores.get(name);
-      if (score != null) {
+      if (score != null && watching) {
         say(name + ", plain at less true moment where flagged: " + score.plainDelay());
         say(name + ", at call level 0.8: " + score.delayAtLevel(0.8));
         say(name + ", at call level 0.5: " + score.delayAtLevel(0.5));
@@ -93,7 +109,7 @@ public final class FadeBenchmark {
           int notBack = 0;
           for (int i = 0; i < lines; i++) {
             SimulatedLine line = SimulatedLine.rested(new SplittableRandom(SEED + i), halves);
-            for (FadePosterior fade : FadePosterior.review(line.record(), options)) {
+            for (FadePosterior fade : FadePosterior.atEnd(line.record(), options)) {
               int s = fade.spell();
               boolean halved = halves[2 * s + 1] <= halves[2 * s] / 2;
               scores[s].add(fade, halved ? 60 * s + 30 : Double.NaN);

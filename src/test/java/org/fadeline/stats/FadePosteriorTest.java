@@ -238,6 +238,10 @@ class FadePosteriorTest {
     FadePosterior two = FadePosterior.review(record, FadeOptions.DEFAULT).get(1);
     assertEquals(one.verdict(), two.verdict());
     assertEquals(one.crossings(), two.crossings());
+    FadePosterior end = FadePosterior.atEnd(record, FadeOptions.DEFAULT).get(1);
+    assertEquals(one.probability(), end.probability(), 1e-12);
+    assertEquals(one.verdict().bunching(), end.verdict().bunching());
+    assertEquals(1, end.watchedMinutes().length);
     assertFalse(Double.isNaN(one.probability()));
   }
 
