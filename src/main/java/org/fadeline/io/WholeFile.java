@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /**
  * Writes a file whole or not at all: the old file stays until the new one is complete and on the
@@ -36,11 +37,11 @@ public final class WholeFile {
       throw new IOException("not a file that can be written: " + file);
     }
     Files.createDirectories(folder);
-    Path part = Files.createTempFile(folder, ".fadeline-", ".part");
+    // Not a temporary file of the JDK's making: that would be readable by its owner alone.
+    Path part = folder.resolve(".fadeline-" + UUID.randomUUID() + ".part");
     try {
       try (FileChannel channel =
-              FileChannel.open(
-                  part, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
+              FileChannel.open(part, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
           OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
         content.writeTo(out);
         out.flush();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -13,6 +14,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -148,5 +152,18 @@ class CommandsTest {
     assertEquals(0, run("open", SAMPLE));
     assertTrue(out().contains("No display here"), out());
     assertTrue(out().contains("figures written to"), out());
+  }
+
+  @Test
+  void figuresAreWrittenAndReadBack() throws IOException {
+    Path figures = folder.resolve("figures");
+    assertEquals(0, run("review", SAMPLE, "--figures", figures.toString()));
+    assertTrue(out().contains("7 figures written to"), out());
+    BufferedImage timeline = ImageIO.read(figures.resolve("timeline.png").toFile());
+    assertEquals(1920, timeline.getWidth());
+    assertTrue(Files.readString(figures.resolve("peg.svg")).contains("<title"));
+    try (PDDocument page = Loader.loadPDF(figures.resolve("match-page.pdf").toFile())) {
+      assertEquals(1, page.getNumberOfPages());
+    }
   }
 }
