@@ -106,10 +106,23 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> picture("replay-hindsight-" + name));
       steps.add(() -> window.showScreen(1));
       steps.add(() -> picture("review-" + name));
+      for (String page : List.of("Lines", "First bites", "After feeding", "Quarter-hours", "Fish", "One page", "The record")) {
+        steps.add(() -> run(page));
+        steps.add(() -> picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
+      }
+      steps.add(() -> run("Evidence"));
       steps.add(window::keys);
       steps.add(() -> picture("keys-" + name));
       steps.add(window::keys);
     }
+  }
+
+  /** Does the command of a title. */
+  private void run(String title) {
+    window.commands().stream()
+        .filter(c -> c.title().equals(title))
+        .findFirst()
+        .ifPresent(c -> c.action().run());
   }
 
   private void seekShare(double share) {

@@ -131,8 +131,8 @@ public final class IntervalChart implements FigureCanvas.Painter {
   private static double step(double end) {
     double rough = end / 5;
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
-    for (double factor : new double[] {1, 2, 5, 10}) {
-      if (rough <= factor * power) {
+    for (double factor : new double[] {1, 2, 2.5, 5, 10}) {
+      if (rough <= factor * power * 1.12) {
         return factor * power;
       }
     }

@@ -22,6 +22,7 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -147,7 +148,8 @@ public final class ReplayScreen implements Screen {
   }
 
   private FigureStyle style() {
-    return Looks.style(preferences.get());
+    Preferences now = preferences.get();
+    return Looks.style(now.look(), now.units(), now.textPercent());
   }
 
   private void restyle() {

@@ -14,6 +14,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
+import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Looks;
@@ -23,6 +24,7 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +42,7 @@ public final class ReviewScreen implements Screen {
   private final EvidencePane evidence = new EvidencePane();
   private final StayList stays = new StayList(this::evidenceOf, this::replay);
   private final LineTables tables = new LineTables(this::replay);
+  private final ChartPages charts = new ChartPages(tables);
   private final RecordPane record;
   private final Map<String, Node> pages = new LinkedHashMap<>();
   private final StackPane page = new StackPane();
@@ -52,16 +55,17 @@ public final class ReviewScreen implements Screen {
     this.navigation = navigation;
     record = new RecordPane(bench, this::replay);
     pages.put(EVIDENCE, evidence.view());
-    pages.put("Lines", tables.lines);
-    pages.put("First bites", new VBox(12, tables.firstBites, tables.steps));
-    pages.put("After feeding", tables.response);
-    pages.put("Quarter-hours", tables.quarters);
-    pages.put("Fish", tables.fish);
+    pages.put("Lines", charts.lines());
+    pages.put("First bites", charts.firstBites());
+    pages.put("After feeding", charts.response());
+    pages.put("Quarter-hours", charts.quarters());
+    pages.put("Fish", charts.fish());
+    pages.put("One page", charts.page());
     pages.put("The record", record.view());
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
-    Watch.part(preferences.property(), Looks::style, evidence::restyle);
+    Watch.part(preferences.property(), p -> List.of(p.look(), p.textPercent()), p -> restyle());
     open(EVIDENCE);
   }
 
@@ -132,6 +136,16 @@ public final class ReviewScreen implements Screen {
     }
   }
 
+  private FigureStyle style() {
+    Preferences now = preferences.get();
+    return Looks.style(now.look(), now.units(), now.textPercent());
+  }
+
+  private void restyle() {
+    evidence.restyle(style());
+    charts.show(bench.state().review().latest(), style());
+  }
+
   private void replay(long at) {
     bench.transport().pause();
     bench.transport().seek(at);
@@ -141,7 +155,7 @@ public final class ReviewScreen implements Screen {
   private void evidenceOf(StayOrGo stay) {
     Review review = bench.state().review().latest();
     if (review != null) {
-      evidence.show(review, stay, Looks.style(preferences.get()));
+      evidence.show(review, stay, style());
     }
   }
 
@@ -158,6 +172,7 @@ public final class ReviewScreen implements Screen {
     lessons.show(review);
     stays.show(review, units);
     tables.show(review, units);
+    charts.show(review, style());
     record.show(review, units);
   }
 

@@ -1,0 +1,42 @@
+package org.fadeline.ui.review;
+
+import javafx.scene.Node;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.fadeline.figure.Figure;
+import org.fadeline.ui.control.FigureCanvas;
+import org.jspecify.annotations.Nullable;
+
+/** A chart, and below it the tables that hold everything on it. */
+final class ChartPage {
+  private final FigureCanvas canvas = new FigureCanvas();
+  private final VBox view = new VBox(10);
+
+  ChartPage(Node... below) {
+    canvas.setMinHeight(120);
+    canvas.setPrefHeight(330);
+    VBox.setVgrow(canvas, Priority.ALWAYS);
+    view.getChildren().add(canvas);
+    for (Node node : below) {
+      VBox.setVgrow(node, Priority.ALWAYS);
+      view.getChildren().add(node);
+    }
+    view.setMinHeight(0);
+  }
+
+  /** Puts something, such as a choice, above the chart. */
+  ChartPage under(Node head) {
+    view.getChildren().add(0, head);
+    return this;
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  void show(@Nullable Figure figure) {
+    canvas.setVisible(figure != null);
+    canvas.setManaged(figure != null);
+    canvas.show(figure == null ? null : figure::paint, figure == null ? "" : figure.description());
+  }
+}

@@ -1,0 +1,119 @@
+package org.fadeline.ui.review;
+
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.util.StringConverter;
+import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.Review;
+import org.fadeline.figure.CatchWeightsFigure;
+import org.fadeline.figure.FeedResponseFigure;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.FirstBiteFigure;
+import org.fadeline.figure.Knowledge;
+import org.fadeline.figure.MatchPageFigure;
+import org.fadeline.figure.QuarterHourFigure;
+import org.fadeline.figure.WeightFigure;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** The charts of a review with their tables; a chart is left out where it would be empty. */
+final class ChartPages {
+  private final ComboBox<LineReview> responseLine = new ComboBox<>();
+  private final ChartPage firstBites;
+  private final ChartPage response;
+  private final ChartPage quarters;
+  private final ChartPage fish;
+  private final ChartPage weight;
+  private final ChartPage page = new ChartPage();
+  private @Nullable Review review;
+  private @Nullable FigureStyle style;
+
+  ChartPages(LineTables tables) {
+    firstBites = new ChartPage(tables.firstBites, tables.steps);
+    response = new ChartPage(tables.response).under(responseLine);
+    quarters = new ChartPage(tables.quarters);
+    fish = new ChartPage(tables.fish);
+    weight = new ChartPage(tables.lines);
+    responseLine.setAccessibleText("Line whose feeding is shown");
+    responseLine.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(@Nullable LineReview line) {
+            return line == null ? "" : Say.capital(line.line().name());
+          }
+
+          @Override
+          public LineReview fromString(String text) {
+            throw new UnsupportedOperationException("chosen, never typed");
+          }
+        });
+    responseLine.setOnAction(e -> showResponse());
+  }
+
+  Node firstBites() {
+    return firstBites.view();
+  }
+
+  Node response() {
+    return response.view();
+  }
+
+  Node quarters() {
+    return quarters.view();
+  }
+
+  Node fish() {
+    return fish.view();
+  }
+
+  Node lines() {
+    return weight.view();
+  }
+
+  Node page() {
+    return page.view();
+  }
+
+  void show(@Nullable Review newReview, FigureStyle newStyle) {
+    review = newReview;
+    style = newStyle;
+    if (newReview == null) {
+      return;
+    }
+    boolean curves = newReview.lines().stream().anyMatch(l -> !l.firstBite().rows().isEmpty());
+    boolean caught = newReview.summary().caught().landed() > 0;
+    boolean weights = newReview.summary().caught().weightG() > 0;
+    firstBites.show(curves ? new FirstBiteFigure(newReview, newStyle) : null);
+    quarters.show(caught ? new QuarterHourFigure(newReview, newStyle) : null);
+    fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
+    weight.show(
+        weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
+    page.show(new MatchPageFigure(newReview, newStyle));
+    LineReview before = responseLine.getValue();
+    responseLine
+        .getItems()
+        .setAll(
+            newReview.lines().stream()
+                .filter(l -> l.firstBite().feedResponse().stream().anyMatch(b -> b.baitHours() > 0))
+                .toList());
+    responseLine.setVisible(!responseLine.getItems().isEmpty());
+    responseLine.setManaged(responseLine.isVisible());
+    LineReview kept =
+        responseLine.getItems().stream()
+            .filter(l -> before != null && l.line().id().equals(before.line().id()))
+            .findFirst()
+            .orElse(responseLine.getItems().isEmpty() ? null : responseLine.getItems().get(0));
+    responseLine.setValue(kept);
+    showResponse();
+  }
+
+  private void showResponse() {
+    Review now = review;
+    FigureStyle look = style;
+    LineReview line = responseLine.getValue();
+    response.show(
+        now == null || look == null || line == null
+            ? null
+            : new FeedResponseFigure(now, line.line().id(), look));
+  }
+}
