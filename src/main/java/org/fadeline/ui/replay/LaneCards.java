@@ -35,6 +35,8 @@ final class LaneCards extends Pane {
     while (views.size() < cards.size()) {
       CardView more = new CardView();
       views.add(more);
+      // Each card is a layout root: its words change often, its place hardly ever.
+      more.box.setManaged(false);
       getChildren().add(more.box);
     }
     for (int i = 0; i < views.size(); i++) {

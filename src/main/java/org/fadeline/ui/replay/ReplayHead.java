@@ -23,7 +23,10 @@ final class ReplayHead {
 
   ReplayHead(Workbench bench) {
     clock.getStyleClass().add("clock");
-    clock.setMinWidth(Region.USE_PREF_SIZE);
+    // The clock runs with every frame; it lies still in a place of its own, so that nothing else
+    // is laid out again for it.
+    clock.setManaged(false);
+    Region room = new ClockRoom(clock);
     clock.setAccessibleText("Clock at the playhead");
     Segments<Boolean> knowledge =
         new Segments<>(
@@ -34,7 +37,7 @@ final class ReplayHead {
     Watch.part(bench.stateProperty(), s -> s.choices().hindsight(), knowledge::choose);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
-    view.getChildren().addAll(clock, toGo.box, weight.box, pace.box, space, knowledge);
+    view.getChildren().addAll(room, toGo.box, weight.box, pace.box, space, knowledge);
     view.setAlignment(Pos.CENTER_LEFT);
     view.setStyle("-fx-spacing: 2.2em; -fx-padding: 0.35em 1.1em 0.35em 1.1em;");
   }
@@ -48,6 +51,39 @@ final class ReplayHead {
     toGo.show(readout.toGo());
     weight.show(readout.weight());
     pace.show(readout.pace());
+  }
+
+  /** Keeps room for the widest clock time; all figures are of one width. */
+  private static final class ClockRoom extends Region {
+    private final Label clock;
+
+    ClockRoom(Label clock) {
+      this.clock = clock;
+      getChildren().add(clock);
+      setMinWidth(USE_PREF_SIZE);
+      setMaxHeight(USE_PREF_SIZE);
+    }
+
+    private double widest() {
+      javafx.scene.text.Text text = new javafx.scene.text.Text("00:00:00");
+      text.setFont(clock.getFont());
+      return Math.ceil(text.getLayoutBounds().getWidth()) + 2;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+      return widest();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+      return Math.ceil(clock.prefHeight(-1));
+    }
+
+    @Override
+    protected void layoutChildren() {
+      clock.resizeRelocate(0, 0, getWidth(), getHeight());
+    }
   }
 
   /** A headline over a quiet line. */

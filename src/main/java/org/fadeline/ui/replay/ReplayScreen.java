@@ -126,6 +126,13 @@ public final class ReplayScreen implements Screen {
     return timeline;
   }
 
+  /** Returns how often each layer that does not move was drawn: base, fades, peg. */
+  List<Long> staticDraws() {
+    List<Long> all = new java.util.ArrayList<>(timeline.staticDraws());
+    all.add(peg.staticDraws());
+    return all;
+  }
+
   TransportBar transport() {
     return transport;
   }

@@ -47,6 +47,7 @@ final class TimelinePane extends Pane {
   private WorkbenchState state = WorkbenchState.EMPTY;
   private double baseVersion = Double.NaN;
   private int fadesVersion;
+  private List<List<String>> figuresShown = List.of();
   private Set<String> pickedShown = Set.of();
 
   TimelinePane() {
@@ -232,6 +233,7 @@ final class TimelinePane extends Pane {
   }
 
   private void buildHeaders() {
+    figuresShown = List.of();
     List<Label> labels = new ArrayList<>();
     TimelineLayout now = layout.get();
     if (now != null) {
@@ -247,6 +249,10 @@ final class TimelinePane extends Pane {
 
   private void showHeaders(TimelineLayout now, Knowledge knowledge) {
     List<List<String>> figures = now.figures(knowledge);
+    if (figures.equals(figuresShown)) {
+      return;
+    }
+    figuresShown = figures;
     double right = now.plotArea().getMaxX();
     for (int i = 0; i < headers.getChildren().size() && i < figures.size(); i++) {
       Label label = (Label) headers.getChildren().get(i);

@@ -13,7 +13,7 @@ final class ChartPage {
   private final VBox view = new VBox(10);
 
   ChartPage(Node... below) {
-    canvas.setMinHeight(120);
+    canvas.setMinHeight(230);
     canvas.setPrefHeight(330);
     VBox.setVgrow(canvas, Priority.ALWAYS);
     view.getChildren().add(canvas);

@@ -2,6 +2,7 @@ package org.fadeline.ui.review;
 
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
 import javafx.util.StringConverter;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
@@ -13,27 +14,37 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.WeightFigure;
+import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
 /** The charts of a review with their tables; a chart is left out where it would be empty. */
 final class ChartPages {
+  private static final double FEW_ROWS = 230;
+  private static final double PAGE_WIDTH = 620;
+
   private final ComboBox<LineReview> responseLine = new ComboBox<>();
   private final ChartPage firstBites;
   private final ChartPage response;
   private final ChartPage quarters;
   private final ChartPage fish;
   private final ChartPage weight;
-  private final ChartPage page = new ChartPage();
+  private final FigureCanvas page = new FigureCanvas();
+  private final ScrollPane pageScroll = new ScrollPane(page);
+  private final DataTable<LineTables.StepRow> steps;
   private @Nullable Review review;
   private @Nullable FigureStyle style;
 
   ChartPages(LineTables tables) {
-    firstBites = new ChartPage(tables.firstBites, tables.steps);
+    tables.firstBites.setMaxHeight(FEW_ROWS);
+    steps = tables.steps;
+    firstBites = new ChartPage(tables.firstBites, steps);
     response = new ChartPage(tables.response).under(responseLine);
     quarters = new ChartPage(tables.quarters);
     fish = new ChartPage(tables.fish);
     weight = new ChartPage(tables.lines);
+    pageScroll.getStyleClass().add("plain-scroll");
     responseLine.setAccessibleText("Line whose feeding is shown");
     responseLine.setConverter(
         new StringConverter<>() {
@@ -71,7 +82,7 @@ final class ChartPages {
   }
 
   Node page() {
-    return page.view();
+    return pageScroll;
   }
 
   void show(@Nullable Review newReview, FigureStyle newStyle) {
@@ -88,7 +99,9 @@ final class ChartPages {
     fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
     weight.show(
         weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
-    page.show(new MatchPageFigure(newReview, newStyle));
+    steps.setVisible(!steps.table().getItems().isEmpty());
+    steps.setManaged(steps.isVisible());
+    showPage(new MatchPageFigure(newReview, newStyle));
     LineReview before = responseLine.getValue();
     responseLine
         .getItems()
@@ -105,6 +118,14 @@ final class ChartPages {
             .orElse(responseLine.getItems().isEmpty() ? null : responseLine.getItems().get(0));
     responseLine.setValue(kept);
     showResponse();
+  }
+
+  /** The page keeps its shape, so that it looks here as it will in print. */
+  private void showPage(MatchPageFigure figure) {
+    double width = PAGE_WIDTH * figure.style().textScale();
+    page.setPrefSize(width, width / figure.aspect());
+    page.setMinSize(width, width / figure.aspect());
+    page.show(figure::paint, figure.description());
   }
 
   private void showResponse() {

@@ -85,8 +85,10 @@ public final class ReviewScreen implements Screen {
     page.setAlignment(Pos.TOP_LEFT);
     HBox.setHgrow(right, Priority.ALWAYS);
     right.setMinWidth(0);
+    right.setPrefWidth(100);
     stays.view().setPrefWidth(430);
-    stays.view().setMinWidth(340);
+    stays.view().setMinWidth(400);
+    stays.view().setMaxWidth(430);
     HBox middle = new HBox(10, stays.view(), right);
     middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
     view.setTop(top);
