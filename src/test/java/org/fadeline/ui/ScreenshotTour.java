@@ -106,9 +106,19 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> picture("replay-hindsight-" + name));
       steps.add(() -> window.showScreen(1));
       steps.add(() -> picture("review-" + name));
-      for (String page : List.of("Lines", "First bites", "After feeding", "Quarter-hours", "Fish", "One page", "The record")) {
+      for (String page :
+          List.of(
+              "Lines",
+              "First bites",
+              "After feeding",
+              "Quarter-hours",
+              "Fish",
+              "One page",
+              "The record")) {
         steps.add(() -> run(page));
-        steps.add(() -> picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
+        steps.add(
+            () ->
+                picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
       steps.add(() -> run("Evidence"));
       steps.add(window::keys);

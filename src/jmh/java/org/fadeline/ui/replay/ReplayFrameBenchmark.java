@@ -83,8 +83,7 @@ public class ReplayFrameBenchmark {
                   Reviewer::review,
                   new DirectTaskService(),
                   () -> {});
-          screen =
-              new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
+          screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
           root = new StackPane(screen.view());
           Stage stage = new Stage();
           stage.setScene(new Scene(root, 1280, 780));
@@ -128,8 +127,8 @@ public class ReplayFrameBenchmark {
 
   private static void onFx(Runnable action) throws Exception {
     CountDownLatch done = new CountDownLatch(1);
-    java.util.concurrent.atomic.AtomicReference<@org.jspecify.annotations.Nullable Throwable> failure =
-        new java.util.concurrent.atomic.AtomicReference<>();
+    java.util.concurrent.atomic.AtomicReference<@org.jspecify.annotations.Nullable Throwable>
+        failure = new java.util.concurrent.atomic.AtomicReference<>();
     Platform.runLater(
         () -> {
           try {

@@ -97,8 +97,7 @@ final class ChartPages {
     firstBites.show(curves ? new FirstBiteFigure(newReview, newStyle) : null);
     quarters.show(caught ? new QuarterHourFigure(newReview, newStyle) : null);
     fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
-    weight.show(
-        weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
+    weight.show(weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
     steps.setVisible(!steps.table().getItems().isEmpty());
     steps.setManaged(steps.isVisible());
     showPage(new MatchPageFigure(newReview, newStyle));
