@@ -226,4 +226,116 @@ class ChangePointReferenceTest {
     assertEquals(values[5], p[likeliest], 1e-7);
     assertEquals(values[6], fit.changeCountProbabilities(3)[0], 1e-7 * values[6]);
   }
+
+  private static final double DAYS = 40_907;
+
+  static Stream<Arguments> events() {
+    return expected("coal_events.csv", "");
+  }
+
+  private static double[] eventCounts(double binDays) {
+    double[] counts = new double[(int) Math.round(DAYS / binDays)];
+    for (double day : column("coal_events.csv", "day_since_1851_01_01")) {
+      counts[(int) (day / binDays + 1e-6)]++;
+    }
+    return counts;
+  }
+
+  /** One change on a grid of 0.05 day: flat, or Green's density τ(L − τ). */
+  private static ChangePointSingle singleEventChange(boolean green) {
+    double[] counts = eventCounts(0.05);
+    double[] weights = new double[counts.length];
+    Arrays.setAll(weights, i -> green ? i * 0.05 * (DAYS - i * 0.05) : 1);
+    return ChangePointSingle.of(
+        ChangePointBins.of(counts, 0.05), green ? 1 : 0.5, green ? 200 : 0, weights);
+  }
+
+  /**
+   * Evidence of k = 0 … 9 changes under Green's prior of even-numbered order statistics, relative
+   * to one constant rate, on a grid of 2000 bins.
+   */
+  private static double[] greenEvidence() {
+    int n = 2000;
+    double bin = DAYS / n;
+    double[] counts = eventCounts(bin);
+    ChangePointBins bins = ChangePointBins.of(counts, bin);
+    ChangePointRecursion recursion =
+        new ChangePointRecursion(
+            bins,
+            new ChangePointPrior(1, 200, 0, 1),
+            ChangePointRecursion.constantHazards(n, 0),
+            false);
+    double rate = 191 / DAYS;
+    double[][] before = new double[10][n + 1];
+    for (int e = 1; e <= n; e++) {
+      for (int s = 0; s < e; s++) {
+        double gap = (e - s) * bin;
+        double w =
+            gap
+                * Math.exp(
+                    recursion.logSegment(s, e)
+                        - bins.countBetween(s, e) * Math.log(rate)
+                        + rate * gap);
+        if (s == 0) {
+          before[0][e] = w;
+        } else {
+          for (int k = 1; k < 10; k++) {
+            before[k][e] += before[k - 1][s] * w * bin;
+          }
+        }
+      }
+    }
+    double[] evidence = new double[10];
+    double factor = 1 / DAYS;
+    for (int k = 0; k < 10; k++) {
+      evidence[k] = factor * before[k][n];
+      factor *= (2 * k + 2) * (2 * k + 3) / (DAYS * DAYS);
+    }
+    return evidence;
+  }
+
+  @ParameterizedTest
+  @MethodSource("events")
+  void disastersByDay(String quantity, String expected, double tolerance) {
+    if (quantity.contains("number of events")) {
+      assertEquals(Integer.parseInt(expected), rows("coal_events.csv").size());
+    } else if (quantity.contains("intervals in days")) {
+      double[] days = column("coal_events.csv", "day_since_1851_01_01");
+      check(expected, days[days.length - 1] - days[0], tolerance, quantity);
+    } else if (quantity.contains("Pr(k=") || quantity.contains("Bayes factor")) {
+      double[] evidence = greenEvidence();
+      if (quantity.contains("Bayes factor")) {
+        check(expected, Math.log(evidence[1] / evidence[0]), tolerance, quantity);
+        return;
+      }
+      double[] prior = new double[10];
+      prior[0] = 1;
+      double sum = evidence[0];
+      for (int k = 1; k < 10; k++) {
+        prior[k] = prior[k - 1] * 3 / k;
+        sum += prior[k] * evidence[k];
+      }
+      int k = number(quantity, "k=(\\d)");
+      check(expected, prior[k] * evidence[k] / sum, tolerance, quantity);
+    } else {
+      // The rows of Green's single change come last and are told apart by their expected values.
+      double value = Double.parseDouble(expected);
+      boolean green = GREEN_SINGLE.contains(expected);
+      ChangePointSingle fit = singleEventChange(green);
+      double p =
+          quantity.contains("median")
+              ? 0.5
+              : quantity.contains("mode") ? Double.NaN : percent(quantity);
+      double day = 0.05 * (Double.isNaN(p) ? fit.mode() : fit.quantile(p));
+      assertEquals(value, day, tolerance, quantity);
+    }
+  }
+
+  private static final List<String> GREEN_SINGLE =
+      List.of("14439.775", "13201.475", "13289.725", "16492.825", "16671.725");
+
+  private static double percent(String quantity) {
+    Matcher m = Pattern.compile("([\\d.]+)% quantile").matcher(quantity);
+    return m.find() ? Double.parseDouble(m.group(1)) / 100 : fail("no quantile in " + quantity);
+  }
 }
