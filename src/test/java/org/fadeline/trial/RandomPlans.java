@@ -43,7 +43,7 @@ final class RandomPlans {
     return rates;
   }
 
-  private static double[] other(Course course, SplittableRandom random) {
+  static double[] other(Course course, SplittableRandom random) {
     double[] rates = new double[300];
     double rate = 11 * Math.exp(0.7 * random.nextGaussian());
     double sd = course == Course.WANDERING ? 0.5 / Math.sqrt(60) : 0;
