@@ -20,6 +20,9 @@ final class GainEstimate {
   /** Standard deviation of the log rate's wander over one hour. */
   static final double SIGMA_PER_ROOT_HOUR = 0.7;
 
+  /** Probability from which a rate is said to be above what staying gave, or below it. */
+  static final double CLAIMED_FROM = 0.8;
+
   private GainEstimate() {}
 
   /** Returns the gain in fish, or null without evidence on both sides or time to gain it in. */

@@ -30,6 +30,9 @@ final class PaceForecast {
   private static final double COVERAGE = 0.9999;
   private static final int LEAST_WEIGHTS = 3;
 
+  /** No finish is told beyond this many fish to come: no angler lands them in a day. */
+  private static final double MOST_TO_COME = 5_000;
+
   private final Effort effort;
   private final Match match;
   private final ReviewSettings settings;
@@ -70,7 +73,10 @@ final class PaceForecast {
         ChangePointBins.of(counts, 1 / 60.0), new ChangePointPrior(1, PRIOR_HOURS, hazard, 1));
   }
 
-  /** Returns one entry for each minute of the match at which a line is being fished. */
+  /**
+   * Returns one entry for each minute of the match at which a line is being fished and a finish can
+   * be told.
+   */
   List<Pace> everyMinute() {
     List<Pace> all = new ArrayList<>();
     int next = 0;
@@ -82,8 +88,9 @@ final class PaceForecast {
         weights.add(fish.get(next).grams());
       }
       LineEffort line = fishedAt(at);
-      if (line != null) {
-        all.add(pace(at, line, count, weights));
+      Pace pace = line == null ? null : pace(at, line, count, weights);
+      if (pace != null) {
+        all.add(pace);
       }
     }
     return all;
@@ -100,9 +107,13 @@ final class PaceForecast {
     return null;
   }
 
-  private Pace pace(long at, LineEffort line, int count, Weights weights) {
+  private @Nullable Pace pace(long at, LineEffort line, int count, Weights weights) {
     double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
-    double[] probabilities = RunLengthPredictive.of(rates(at, line), left).probabilities(COVERAGE);
+    RunLengthPredictive more = RunLengthPredictive.of(rates(at, line), left);
+    if (more.mean() > MOST_TO_COME) {
+      return null;
+    }
+    double[] probabilities = more.probabilities(COVERAGE);
     double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
     Finish finish =
         new Finish(

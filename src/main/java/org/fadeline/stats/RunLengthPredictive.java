@@ -9,6 +9,9 @@ import java.util.List;
  * al., Bayesian Data Analysis, section 2.6).
  */
 public final class RunLengthPredictive {
+  /** Log below which a term may have lost digits or be 0. */
+  private static final double SMALLEST_LOG = -600;
+
   /** Components below this weight are left out and the others scaled up. */
   private static final double NEGLIGIBLE = 1e-12;
 
@@ -103,9 +106,11 @@ public final class RunLengthPredictive {
    */
   public double[] probabilities(double coverage) {
     Checks.insideUnit(coverage, "coverage");
+    double[] logs = new double[rates.size()];
     double[] terms = new double[rates.size()];
     for (int i = 0; i < terms.length; i++) {
-      terms[i] = rates.get(i).weight() / total * Math.exp(logProbability(rates.get(i), 0));
+      logs[i] = Math.log(rates.get(i).weight() / total) + logProbability(rates.get(i), 0);
+      terms[i] = Math.exp(logs[i]);
     }
     double[] result = new double[(int) Math.ceil(4 * (mean() + 8))];
     double sum = 0;
@@ -118,7 +123,14 @@ public final class RunLengthPredictive {
       for (int i = 0; i < terms.length; i++) {
         result[k] += terms[i];
         RunLengthRate rate = rates.get(i);
-        terms[i] *= (k + rate.shape()) / (k + 1.0) * exposure / (rate.rate() + exposure);
+        double ratio = (k + rate.shape()) / (k + 1.0) * exposure / (rate.rate() + exposure);
+        // With many fish to come the first terms are too small for a double: they grow in logs.
+        if (logs[i] < SMALLEST_LOG && ratio > 0) {
+          logs[i] += Math.log(ratio);
+          terms[i] = Math.exp(logs[i]);
+        } else {
+          terms[i] *= ratio;
+        }
       }
       sum += result[k];
       if (sum >= coverage) {

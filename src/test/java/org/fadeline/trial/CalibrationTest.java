@@ -1,0 +1,76 @@
+package org.fadeline.trial;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.trial.GainTrial.Row;
+import org.fadeline.trial.GainTrial.Score;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Small forms of the trials, seeded: claims of a review are borne out by the simulated truth. The
+ * large forms, with other seeds, stand in the methods document.
+ */
+class CalibrationTest {
+  @Test
+  void whatMovingIsSaidToGiveIsBorneOut() {
+    List<Row> rows = new ArrayList<>(GainTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 14));
+    rows.addAll(GainTrial.onRates(RandomPlans.Course.WANDERING, 5000, 14));
+    rows.addAll(GainTrial.onWater(DemoWaters.waterA(), DemoWaters.planA(), 5000, 14));
+    Score score = Score.of(rows);
+    assertTrue(score.gains() >= 12, score::toString);
+    assertTrue(score.covered() >= 0.8 * score.gains(), score::toString);
+    assertTrue(score.claims() >= 3, score::toString);
+    assertTrue(score.right() >= 0.8 * score.claims(), score::toString);
+  }
+
+  @Test
+  void recordsKeptAsPeopleKeepThemDoNotManufactureFades() {
+    for (Kept kept : List.of(Kept.NO_CASTS, Kept.MOVES_AND_FISH, Kept.FISH_ONLY, Kept.FORGETTING)) {
+      RecordTrial.Tally tally = RecordTrial.run(kept, false, 5000, 12);
+      assertTrue(tally.flagged <= 2, () -> kept.words() + ": flagged " + tally.flagged);
+      assertTrue(tally.sure <= 1, () -> kept.words() + ": sure " + tally.sure);
+      double error = tally.rateError / tally.rates;
+      assertTrue(error < 0.2, () -> kept.words() + ": rates out by " + error);
+    }
+  }
+
+  @Test
+  void aFallToAQuarterIsSeenInAFullRecordAndInOneWithoutCasts() {
+    for (Kept kept : List.of(Kept.FULL, Kept.NO_CASTS)) {
+      RecordTrial.Tally tally = RecordTrial.run(kept, true, 5000, 12);
+      assertTrue(tally.flagged >= 6, () -> kept.words() + ": flagged " + tally.flagged);
+      assertTrue(tally.held >= 0.7 * tally.intervals, () -> kept.words() + ": " + tally.held);
+    }
+  }
+
+  @Test
+  void theFinishToldOnAConstantLineHoldsTheFinish() {
+    int told = 0;
+    int fish = 0;
+    int weights = 0;
+    int held = 0;
+    for (PaceTrial.Tally tally : PaceTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 16)) {
+      told += tally.told;
+      fish += tally.fishHeld;
+      weights += tally.weights;
+      held += tally.weightHeld;
+    }
+    assertTrue(told >= 40);
+    assertTrue(fish >= 0.85 * told, "fish held " + fish + " of " + told);
+    assertTrue(held >= 0.8 * weights, "weights held " + held + " of " + weights);
+  }
+
+  /**
+   * The truth the claims are held against, by hand: 40 bites an hour of bait time, none missed or
+   * lost, 90 seconds a fish: a fish each 90 + 90 seconds, 20 an hour.
+   */
+  @Test
+  void bitesBecomeFishByRenewal() {
+    assertEquals(20, Counterfactual.landed(40, 0, 0, 90, 0), 1e-9);
+    assertEquals(0, Counterfactual.landed(0, 0.3, 0.1, 90, 50), 1e-9);
+  }
+}
