@@ -102,8 +102,7 @@ class ExtremeSessionsTest {
     List<SessionEvent> events = new ArrayList<>();
     for (int i = 0; i < 10_000; i++) {
       events.add(
-          new SessionEvent.Landed(
-              stamp(i, Log.millis("11:00")), new Fish(1, null, 20.0, false)));
+          new SessionEvent.Landed(stamp(i, Log.millis("11:00")), new Fish(1, null, 20.0, false)));
     }
     assertEquals(10_000, review(with(events)).lines().get(0).caught().landed());
   }

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 class CalibrationTest {
   @Test
   void whatMovingIsSaidToGiveIsBorneOut() {
-    List<Row> rows = new ArrayList<>(GainTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 14));
-    rows.addAll(GainTrial.onRates(RandomPlans.Course.WANDERING, 5000, 14));
-    rows.addAll(GainTrial.onWater(DemoWaters.waterA(), DemoWaters.planA(), 5000, 14));
+    List<Row> rows = new ArrayList<>(GainTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 22));
+    rows.addAll(GainTrial.onRates(RandomPlans.Course.WANDERING, 5000, 22));
+    rows.addAll(GainTrial.onWater(DemoWaters.waterA(), DemoWaters.planA(), 5000, 10));
     Score score = Score.of(rows);
     assertTrue(score.gains() >= 12, score::toString);
     assertTrue(score.covered() >= 0.8 * score.gains(), score::toString);
@@ -30,7 +30,7 @@ class CalibrationTest {
   @Test
   void recordsKeptAsPeopleKeepThemDoNotManufactureFades() {
     for (Kept kept : List.of(Kept.NO_CASTS, Kept.MOVES_AND_FISH, Kept.FISH_ONLY, Kept.FORGETTING)) {
-      RecordTrial.Tally tally = RecordTrial.run(kept, false, 5000, 12);
+      RecordTrial.Tally tally = RecordTrial.run(kept, false, 5000, 10);
       assertTrue(tally.flagged <= 2, () -> kept.words() + ": flagged " + tally.flagged);
       assertTrue(tally.sure <= 1, () -> kept.words() + ": sure " + tally.sure);
       double error = tally.rateError / tally.rates;
@@ -41,8 +41,8 @@ class CalibrationTest {
   @Test
   void aFallToAQuarterIsSeenInAFullRecordAndInOneWithoutCasts() {
     for (Kept kept : List.of(Kept.FULL, Kept.NO_CASTS)) {
-      RecordTrial.Tally tally = RecordTrial.run(kept, true, 5000, 12);
-      assertTrue(tally.flagged >= 6, () -> kept.words() + ": flagged " + tally.flagged);
+      RecordTrial.Tally tally = RecordTrial.run(kept, true, 5000, 10);
+      assertTrue(tally.flagged >= 5, () -> kept.words() + ": flagged " + tally.flagged);
       assertTrue(tally.held >= 0.7 * tally.intervals, () -> kept.words() + ": " + tally.held);
     }
   }

@@ -223,7 +223,9 @@ final class GainTrial {
             row.hours(),
             row.caught(),
             row.truth(),
-            row.gain() == null ? "" : String.format(Locale.ROOT, "%.3f", row.gain().probabilityBetter()),
+            row.gain() == null
+                ? ""
+                : String.format(Locale.ROOT, "%.3f", row.gain().probabilityBetter()),
             row.evidence());
       }
     }

@@ -1,31 +1,26 @@
 package org.fadeline.trial;
 
-import java.util.function.BiFunction;
 import org.fadeline.demo.AsPeopleLog;
 import org.fadeline.model.Session;
 
 /** Ways in which a match is logged (common practice). */
 enum Kept {
-  FULL("everything, as from film", (s, seed) -> s),
-  NO_CASTS("no casts", (s, seed) -> AsPeopleLog.noCasts(s)),
-  NO_MISSED("no missed bites", (s, seed) -> AsPeopleLog.noMissedBites(s)),
-  MOVES_AND_FISH("moves and fish", (s, seed) -> AsPeopleLog.movesAndFish(s)),
-  FISH_ONLY("fish only", (s, seed) -> AsPeopleLog.fishOnly(s)),
-  CLICKER_15("clicker read every 15 min", (s, seed) -> AsPeopleLog.clickerCounts(s, 15)),
-  ROUNDED_1("times to 1 min", (s, seed) -> AsPeopleLog.roundedTo(s, 1)),
-  ROUNDED_5("times to 5 min", (s, seed) -> AsPeopleLog.roundedTo(s, 5)),
-  FISH_ROUNDED_5(
-      "moves and fish to 5 min",
-      (s, seed) -> AsPeopleLog.roundedTo(AsPeopleLog.movesAndFish(s), 5)),
-  FORGETTING("a tenth forgotten", (s, seed) -> AsPeopleLog.forgetting(s, 0.1, seed)),
-  BUSY("misses forgotten when busy", AsPeopleLog::missesForgottenWhenBusy);
+  FULL("everything, as from film"),
+  NO_CASTS("no casts"),
+  NO_MISSED("no missed bites"),
+  MOVES_AND_FISH("moves and fish"),
+  FISH_ONLY("fish only"),
+  CLICKER_15("clicker read every 15 min"),
+  ROUNDED_1("times to 1 min"),
+  ROUNDED_5("times to 5 min"),
+  FISH_ROUNDED_5("moves and fish to 5 min"),
+  FORGETTING("a tenth forgotten"),
+  BUSY("misses forgotten when busy");
 
   private final String words;
-  private final BiFunction<Session, Long, Session> keeping;
 
-  Kept(String words, BiFunction<Session, Long, Session> keeping) {
+  Kept(String words) {
     this.words = words;
-    this.keeping = keeping;
   }
 
   String words() {
@@ -33,6 +28,18 @@ enum Kept {
   }
 
   Session of(Session session, long seed) {
-    return keeping.apply(session, seed);
+    return switch (this) {
+      case FULL -> session;
+      case NO_CASTS -> AsPeopleLog.noCasts(session);
+      case NO_MISSED -> AsPeopleLog.noMissedBites(session);
+      case MOVES_AND_FISH -> AsPeopleLog.movesAndFish(session);
+      case FISH_ONLY -> AsPeopleLog.fishOnly(session);
+      case CLICKER_15 -> AsPeopleLog.clickerCounts(session, 15);
+      case ROUNDED_1 -> AsPeopleLog.roundedTo(session, 1);
+      case ROUNDED_5 -> AsPeopleLog.roundedTo(session, 5);
+      case FISH_ROUNDED_5 -> AsPeopleLog.roundedTo(AsPeopleLog.movesAndFish(session), 5);
+      case FORGETTING -> AsPeopleLog.forgetting(session, 0.1, seed);
+      case BUSY -> AsPeopleLog.missesForgottenWhenBusy(session, seed);
+    };
   }
 }

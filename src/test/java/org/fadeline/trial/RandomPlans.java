@@ -83,7 +83,11 @@ final class RandomPlans {
   static DemoPlan on(DemoWater water, DemoPlan usual, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<String> lines =
-        usual.stays().stream().map(Stay::line).distinct().filter(l -> water.line(l) != null).toList();
+        usual.stays().stream()
+            .map(Stay::line)
+            .distinct()
+            .filter(l -> water.line(l) != null)
+            .toList();
     List<Stay> stays = new ArrayList<>();
     double at = 0;
     String last = "";

@@ -149,9 +149,8 @@ final class RecordTrial {
     for (boolean step : new boolean[] {false, true}) {
       System.out.println(step ? "falling to a quarter" : "constant");
       for (Kept kept : Kept.values()) {
-        boolean coarse = kept.name().contains("ROUNDED");
-        System.out.println(
-            run(kept, step, 0, coarse ? matches / 4 : matches).row(kept.words()));
+        boolean coarse = kept.words().startsWith("times to") || kept == Kept.FISH_ROUNDED_5;
+        System.out.println(run(kept, step, 0, coarse ? matches / 4 : matches).row(kept.words()));
       }
     }
   }
