@@ -23,7 +23,7 @@ import org.fadeline.model.SessionEvent;
  * says: nothing shown as known then rests on what came later.
  */
 class SeekInvarianceProperties {
-  @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 12, seed = "20260101", shrinking = ShrinkingMode.OFF)
   void whatWasKnownThenDoesNotDependOnWhatCameLater(
       @ForAll @IntRange(min = 0, max = 2) int which,
       @ForAll @IntRange(min = 1, max = 100_000) int seed,

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 class CalibrationTest {
   @Test
   void whatMovingIsSaidToGiveIsBorneOut() {
-    List<Row> rows = new ArrayList<>(GainTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 22));
-    rows.addAll(GainTrial.onRates(RandomPlans.Course.WANDERING, 5000, 22));
-    rows.addAll(GainTrial.onWater(DemoWaters.waterA(), DemoWaters.planA(), 5000, 10));
+    List<Row> rows = new ArrayList<>(GainTrial.onRates(RandomPlans.Course.CONSTANT, 100, 40));
+    rows.addAll(GainTrial.onRates(RandomPlans.Course.WANDERING, 100, 20));
+    rows.addAll(GainTrial.onWater(DemoWaters.waterA(), DemoWaters.planA(), 100, 8));
     Score score = Score.of(rows);
     assertTrue(score.gains() >= 12, score::toString);
     assertTrue(score.covered() >= 0.8 * score.gains(), score::toString);
