@@ -75,7 +75,7 @@ public final class FadePosterior {
   }
 
   /**
-   * The same figures at the end of each spell without watching minute by minute: some twenty times
+   * The same figures at the end of each spell without watching minute by minute: some fifteen times
    * faster, and with no crossing but one at the very end.
    *
    * @param record of one line

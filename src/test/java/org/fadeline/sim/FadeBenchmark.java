@@ -1,6 +1,8 @@
 package org.fadeline.sim;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -152,8 +154,8 @@ public final class FadeBenchmark {
         .forEach(
             (name, scenario) -> {
               int[] flagged = new int[2];
-              java.util.List<Double> gap = new java.util.ArrayList<>();
-              java.util.List<Double> window = new java.util.ArrayList<>();
+              List<Double> gap = new ArrayList<>();
+              List<Double> window = new ArrayList<>();
               for (int i = 0; i < lines; i++) {
                 SimulatedLine line = scenario.apply(new SplittableRandom(SEED + i));
                 double a = SimpleRules.firstGap(line, 20);
@@ -170,13 +172,19 @@ public final class FadeBenchmark {
               say(
                   String.format(
                       Locale.ROOT,
-                      "| %s | %s | %.1f | %s | %.1f |",
+                      "| %s | %s | %s | %s | %s |",
                       name,
                       FadeScore.share(flagged[0], lines),
-                      FadeScore.median(gap),
+                      minutes(gap),
                       FadeScore.share(flagged[1], lines),
-                      FadeScore.median(window)));
+                      minutes(window)));
             });
+  }
+
+  private static String minutes(List<Double> errors) {
+    return errors.isEmpty()
+        ? "–"
+        : String.format(Locale.ROOT, "%.1f", FadeScore.median(errors));
   }
 
   private static void say(String line) {
