@@ -182,9 +182,7 @@ public final class FadeBenchmark {
   }
 
   private static String minutes(List<Double> errors) {
-    return errors.isEmpty()
-        ? "–"
-        : String.format(Locale.ROOT, "%.1f", FadeScore.median(errors));
+    return errors.isEmpty() ? "–" : String.format(Locale.ROOT, "%.1f", FadeScore.median(errors));
   }
 
   private static void say(String line) {
