@@ -50,8 +50,7 @@ class ReviewScreenTest {
             new DirectTaskService(),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window =
-        new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);
     window.show();
     bench.open(Path.of("a.session.json"));

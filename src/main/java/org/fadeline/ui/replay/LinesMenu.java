@@ -76,10 +76,15 @@ final class LinesMenu {
   }
 
   private void order(int from, int to, Line line) {
-    bench.editing().edit("Move " + line.name(), lines(l -> {
-      Collections.swap(l, from, to);
-      return l;
-    }));
+    bench
+        .editing()
+        .edit(
+            "Move " + line.name(),
+            lines(
+                l -> {
+                  Collections.swap(l, from, to);
+                  return l;
+                }));
   }
 
   private void rename(Line line) {
@@ -88,10 +93,14 @@ final class LinesMenu {
     dialog.setTitle("Rename a line");
     dialog.setHeaderText(null);
     dialog.setContentText("Name of the line");
-    dialog.showAndWait().ifPresent(name -> bench.editing().edit("Rename " + line.name(), renamed(line, name)));
+    dialog
+        .showAndWait()
+        .ifPresent(name -> bench.editing().edit("Rename " + line.name(), renamed(line, name)));
   }
 
-  /** Returns the change that gives a line another name; a blank one is no name and changes nothing. */
+  /**
+   * Returns the change that gives a line another name; a blank one is no name and changes nothing.
+   */
   static UnaryOperator<Session> renamed(Line line, String name) {
     return lines(
         all -> {

@@ -37,7 +37,9 @@ final class ReplayHead {
     Watch.part(bench.stateProperty(), s -> s.choices().hindsight(), knowledge::choose);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
-    view.getChildren().addAll(room, toGo.box, weight.box, pace.box, space, new LinesMenu(bench).view(), knowledge);
+    view.getChildren()
+        .addAll(
+            room, toGo.box, weight.box, pace.box, space, new LinesMenu(bench).view(), knowledge);
     view.setAlignment(Pos.CENTER_LEFT);
     view.setStyle("-fx-spacing: 2.2em; -fx-padding: 0.35em 1.1em 0.35em 1.1em;");
   }
