@@ -23,12 +23,16 @@ final class EffortBuilder {
   private final List<Unassigned> unassigned = new ArrayList<>();
   private final RecordWarnings warnings = new RecordWarnings();
 
+  private final boolean counts;
+  private final UnloggedFish unlogged = new UnloggedFish();
+
   private @Nullable SpellDraft current;
   private long offSince = -1;
   private @Nullable SpellDraft atWhistle;
 
   EffortBuilder(Session session) {
     this.session = session;
+    this.counts = RecordGrade.of(session) == Grade.COUNTS;
     for (Line line : session.lines()) {
       drafts.put(line.id(), new ArrayList<>());
     }
@@ -52,6 +56,7 @@ final class EffortBuilder {
       closeAtAllOut();
     }
     if (drafts.values().stream().allMatch(List::isEmpty)) {
+      warnings.forgetCounts();
       new CountSpells(session).fill(drafts);
     }
     List<LineEffort> lines = new ArrayList<>();
@@ -63,6 +68,7 @@ final class EffortBuilder {
   }
 
   private void take(SessionEvent event) {
+    unlogged.see(event);
     switch (event.kind().group()) {
       case WATER -> takeWater(event);
       case MOVE -> {
@@ -74,7 +80,29 @@ final class EffortBuilder {
           close(current, event.at());
         }
       }
+      case COUNT -> takeCount((SessionEvent.Count) event);
       default -> {}
+    }
+  }
+
+  /**
+   * On a record of counts the fish not logged one by one are dated at the report; a count never
+   * starts or ends a spell.
+   */
+  private void takeCount(SessionEvent.Count count) {
+    if (!counts) {
+      return;
+    }
+    SessionEvent landed = unlogged.of(count);
+    if (landed == null) {
+      return;
+    }
+    String line = lineOf(count);
+    List<SpellDraft> ofLine = line == null ? null : drafts.get(line);
+    if (ofLine == null || ofLine.isEmpty()) {
+      warnings.countWithoutSpell(count);
+    } else {
+      ofLine.get(ofLine.size() - 1).add(landed);
     }
   }
 

@@ -18,8 +18,9 @@ public final class RecordGrade {
   private RecordGrade() {}
 
   /**
-   * Grades a record: full where at least half of the water events are casts or follow one on their
-   * line with no other fish in between.
+   * Grades a record: counts where clicker counts hold more fish than landings do; full where at
+   * least half of the water events are casts or follow one on their line with no other fish in
+   * between.
    */
   public static Grade of(Session session) {
     Map<String, Boolean> castSeen = new HashMap<>();
@@ -56,11 +57,11 @@ public final class RecordGrade {
         default -> {}
       }
     }
-    if (water > 0 && 2 * covered >= water) {
-      return Grade.FULL;
-    }
     if (counted > landed) {
       return Grade.COUNTS;
+    }
+    if (water > 0 && 2 * covered >= water) {
+      return Grade.FULL;
     }
     return leavings ? Grade.MOVES_AND_FISH : Grade.FISH_ONLY;
   }

@@ -11,6 +11,7 @@ final class RecordWarnings {
   private final Tally noLine = new Tally();
   private final Tally beforeAllIn = new Tally();
   private final Tally afterAllOut = new Tally();
+  private final Tally counts = new Tally();
   private final Tally unassigned = new Tally();
   private long unassignedMillis;
 
@@ -24,6 +25,15 @@ final class RecordWarnings {
 
   void afterAllOut(SessionEvent event) {
     afterAllOut.add(event.at());
+  }
+
+  void countWithoutSpell(SessionEvent event) {
+    counts.add(event.at());
+  }
+
+  /** Forgets the counts that had no spell: they make the spells of the record themselves. */
+  void forgetCounts() {
+    counts.clear();
   }
 
   void unassigned(TimeSpan span) {
@@ -47,6 +57,12 @@ final class RecordWarnings {
         warnings,
         "%s in the water after all out that this match does not count: left out.",
         "%d events in the water after all out that this match does not count: left out.");
+    counts.warn(
+        warnings,
+        "%s clicker count on a line not fished before it: left out. Log a cast when going on a"
+            + " line.",
+        "%d clicker counts on lines not fished before them: left out. Log a cast when going on a"
+            + " line.");
     long minutes = Math.round(unassignedMillis / 60_000.0);
     unassigned.warn(
         warnings,
@@ -64,6 +80,11 @@ final class RecordWarnings {
     private int count;
     private @Nullable Long first;
 
+    void clear() {
+      count = 0;
+      first = null;
+    }
+
     void add(long at) {
       count++;
       if (first == null) {
@@ -73,7 +94,9 @@ final class RecordWarnings {
 
     void warn(List<Warning> into, String one, String many) {
       if (count == 1) {
-        into.add(new Warning(first, one.replace("%s", "One event")));
+        into.add(
+            new Warning(
+                first, one.replace("%s clicker", "One clicker").replace("%s", "One event")));
       } else if (count > 1) {
         into.add(new Warning(first, many.replace("%d", Integer.toString(count))));
       }

@@ -66,14 +66,17 @@ public final class Reviewer {
               Rates.ofLine(line, effort.unassigned()),
               firstBites.of(line),
               fades.of(line)));
-      rolling.add(rollingRates.of(line, fades.bunchingInTime(line)));
+      // Counts tell nothing finer than the time between two of them.
+      if (grade != Grade.COUNTS) {
+        rolling.add(rollingRates.of(line, fades.bunchingInTime(line)));
+      }
     }
     StayReview stayReview = new StayReview(effort, settings, words);
     List<StayOrGo> stays = stayReview.review(spell -> fadeOf(lines, spell));
     Course course =
         new Course(
             rolling,
-            new PaceForecast(effort, settings).everyMinute(),
+            grade == Grade.COUNTS ? List.of() : new PaceForecast(effort, settings).everyMinute(),
             new TurningPoints(effort, words).gather(lines),
             Quarters.of(effort),
             new Lessons(words, grade).draw(lines, stays),

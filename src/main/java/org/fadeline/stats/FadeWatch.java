@@ -41,9 +41,8 @@ final class FadeWatch {
     declines = new FadeDeclines(geometry, spell, options);
     for (int i = 0; i < index; i++) {
       FadeRecord.Spell earlier = record.spells().get(i);
-      int whole = wholeBins(earlier);
       blocksTo = earlier.from();
-      closeBlocks(whole);
+      closeBlocks(fullBins(earlier));
       bunching.rest();
     }
     blocksTo = spell.from();
@@ -53,6 +52,12 @@ final class FadeWatch {
     return of.lastMinutes() < record.edge(of.to()) - record.edge(of.to() - 1) - TINY
         ? of.to() - 1
         : of.to();
+  }
+
+  /** Bins of a spell up to the last that lasted its full minute: what blocks are made of. */
+  private int fullBins(FadeRecord.Spell of) {
+    double full = record.even() ? 1 : record.edge(of.to()) - record.edge(of.to() - 1);
+    return of.lastMinutes() < full - TINY ? of.to() - 1 : of.to();
   }
 
   private void closeBlocks(int to) {
@@ -108,7 +113,7 @@ final class FadeWatch {
   private Look look(int to, double minute, boolean full) {
     boolean cutShort = to > wholeBins(spell);
     if (record.even()) {
-      closeBlocks(cutShort ? to - 1 : to);
+      closeBlocks(Math.min(to, fullBins(spell)));
     }
     double factor = bunching.factor();
     FadeSteps current = steps;

@@ -295,6 +295,24 @@ class EffortTest {
   }
 
   @Test
+  void countsBesideCastsKeepTheirFish() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .landed("10:20", "short", 900)
+            .count("10:30", "short", 5, 2900)
+            .count("11:00", "short", 3, 900)
+            .count("11:10", "long", 2, 800);
+    assertEquals(Grade.COUNTS, RecordGrade.of(log.session()));
+    LineEffort line = line(log, "short");
+    assertEquals(8, line.fish().size());
+    assertEquals(3800, line.spells().get(0).caught().weightG(), 1e-9);
+    assertEquals(1, line.spells().size());
+    assertEquals(0, line(log, "long").fish().size());
+    assertTrue(log.effort().warnings().get(0).text().startsWith("One clicker count on a line"));
+  }
+
+  @Test
   void aClockToldToTheMinuteIsSeen() {
     Log log = Log.from("10:00", "12:00");
     for (int m = 10; m < 30; m++) {

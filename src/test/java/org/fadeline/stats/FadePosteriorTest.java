@@ -40,6 +40,33 @@ class FadePosteriorTest {
     return Arrays.copyOf(times, n);
   }
 
+  /** A block of ten bins that ends with a part bin is not whole, whatever is fished afterwards. */
+  @Test
+  void bunchingOfASpellDoesNotDependOnALaterVisit() {
+    double[] times = times(5, new double[] {29.085}, new double[] {40});
+    double alone =
+        FadePosterior.review(FadeRecord.ofTimes(times, new double[] {29.085}), FadeOptions.DEFAULT)
+            .get(0)
+            .verdict()
+            .bunching();
+    double revisited =
+        FadePosterior.review(
+                FadeRecord.ofTimes(times, new double[] {29.085, 30.085}), FadeOptions.DEFAULT)
+            .get(0)
+            .verdict()
+            .bunching();
+    double[] blocks = new double[2];
+    for (double time : times) {
+      if (time < 20) {
+        blocks[(int) (time / 10)]++;
+      }
+    }
+    double difference = blocks[1] - blocks[0];
+    double expected = Math.max(1, (10 + difference * difference / (blocks[0] + blocks[1])) / 11);
+    assertEquals(expected, alone, 1e-12);
+    assertEquals(expected, revisited, 1e-12);
+  }
+
   private static double[] counts(double[] times, int bins) {
     double[] counts = new double[bins];
     for (double time : times) {
