@@ -79,8 +79,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Session first = reading.read(console, files.get(0));
-    Session second = reading.read(console, files.get(1));
+    Session first = reading.readAccepted(console, files.get(0));
+    Session second = reading.readAccepted(console, files.get(1));
     ComparisonSetup setup =
         ComparisonSetup.usual(first, second)
             .withAlignment(alignment(first, second))

@@ -75,7 +75,7 @@ final class OpenCommand implements Callable<Integer> {
     }
     console.out().println("No display here: the review of " + path + " in words and figures.");
     console.out().println();
-    Session read = reading.read(console, path);
+    Session read = reading.readAccepted(console, path);
     Review review = Reviewer.review(read, ReviewSettings.DEFAULT);
     console.out().print(ReviewText.toText(review, Units.LB_OZ_AND_METRES));
     int written = ReviewFigures.write(review, Units.LB_OZ_AND_METRES, FIGURES);

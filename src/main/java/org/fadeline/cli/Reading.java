@@ -3,6 +3,7 @@ package org.fadeline.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Locale;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
@@ -37,6 +38,18 @@ final class Reading {
     ReadResult result = SessionFiles.read(file, options(console));
     tell(console, result);
     return result.session().orElseThrow(InputFault::new);
+  }
+
+  /** Reads a session to be judged: proposals from captions must be accepted by somebody first. */
+  Session readAccepted(Console console, Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".vtt") || name.endsWith(".srt")) {
+      throw new InputFault(
+          file
+              + ":1:1: captions hold only proposed events; convert them to a .session.json, look"
+              + " through its events, then use that");
+    }
+    return read(console, file);
   }
 
   /** Reads without judging: what the file holds and everything wrong with it. */

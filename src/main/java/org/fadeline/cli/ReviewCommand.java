@@ -47,7 +47,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Session session = reading.read(console, file);
+    Session session = reading.readAccepted(console, file);
     Units chosen = units.units();
     Review review = Reviewer.review(session, ReviewSettings.DEFAULT, chosen);
     if ("-".equals(json)) {
