@@ -14,6 +14,9 @@ import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
 import org.fadeline.analysis.compare.LinePairing;
+import org.fadeline.export.CompareFigureSet;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
@@ -60,6 +63,12 @@ final class CompareCommand implements Callable<Integer> {
   private @Nullable String json;
 
   @Option(
+      names = "--figures",
+      paramLabel = "DIR",
+      description = "writes the figures there, each as PNG and SVG")
+  private @Nullable Path figures;
+
+  @Option(
       names = "--align",
       paramLabel = "clock|all-in|first-fed",
       converter = AlignWord.class,
@@ -103,7 +112,22 @@ final class CompareCommand implements Callable<Integer> {
         throw Writing.fault(target, e);
       }
     }
+    if (figures != null) {
+      writeFigures(comparison, chosen, figures);
+    }
     return ExitCode.DONE;
+  }
+
+  private void writeFigures(Comparison comparison, Units chosen, Path folder) {
+    try {
+      int written =
+          CompareFigureSet.write(comparison, FigureStyle.of(Theme.LIGHT, chosen), folder).size();
+      // Standard output holds JSON alone where it was asked for.
+      ("-".equals(json) ? console.err() : console.out())
+          .println(written + " figures written to " + folder);
+    } catch (IOException e) {
+      throw Writing.fault(folder, e);
+    }
   }
 
   private Alignment alignment(Session first, Session second) {

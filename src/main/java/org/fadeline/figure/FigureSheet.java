@@ -2,8 +2,10 @@ package org.fadeline.figure;
 
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 
@@ -31,6 +33,24 @@ public final class FigureSheet implements Figure {
    */
   public static FigureSheet of(Figure figure, Review review, boolean named) {
     return new FigureSheet(figure, figure.title(), footOf(review, figure.style(), named));
+  }
+
+  /**
+   * Puts a figure of two sessions on a sheet.
+   *
+   * @param figure the figure
+   * @param comparison what it shows
+   * @param named whether the sheet names sessions and dates; otherwise they are left out
+   */
+  public static FigureSheet of(Figure figure, Comparison comparison, boolean named) {
+    List<String> foot = new ArrayList<>();
+    foot.add("first: " + footOf(comparison.first(), figure.style(), named).get(0));
+    foot.add("second: " + footOf(comparison.second(), figure.style(), named).get(0));
+    foot.add(
+        comparison.setup().alignment().stated()
+            + "  ·  "
+            + footOf(comparison.first(), figure.style(), named).get(1));
+    return new FigureSheet(figure, figure.title(), foot);
   }
 
   /** Returns the statements at the foot of a sheet, most telling first. */

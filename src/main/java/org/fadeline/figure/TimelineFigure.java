@@ -26,6 +26,7 @@ public final class TimelineFigure implements Figure {
   private final TimelineView view;
   private final Knowledge knowledge;
   private final Shared shared;
+  private final double leastScaleTop;
 
   /** What does not depend on view, style or knowledge, worked out once for a review. */
   record Shared(LaneRecord.Lanes lanes, ReplayTrack track) {}
@@ -42,11 +43,18 @@ public final class TimelineFigure implements Figure {
         style,
         view,
         knowledge,
-        new Shared(LaneRecord.of(review), ReplayTrack.of(review.session())));
+        new Shared(LaneRecord.of(review), ReplayTrack.of(review.session())),
+        0);
   }
 
   private TimelineFigure(
-      Review review, FigureStyle style, TimelineView view, Knowledge knowledge, Shared shared) {
+      Review review,
+      FigureStyle style,
+      TimelineView view,
+      Knowledge knowledge,
+      Shared shared,
+      double leastScaleTop) {
+    this.leastScaleTop = leastScaleTop;
     this.review = review;
     this.style = style;
     this.view = view;
@@ -56,17 +64,27 @@ public final class TimelineFigure implements Figure {
 
   /** Returns this timeline over another view; the session is not read again. */
   public TimelineFigure with(TimelineView newView) {
-    return new TimelineFigure(review, style, newView, knowledge, shared);
+    return new TimelineFigure(review, style, newView, knowledge, shared, leastScaleTop);
   }
 
   /** Returns this timeline in another style; the session is not read again. */
   public TimelineFigure with(FigureStyle newStyle) {
-    return new TimelineFigure(review, newStyle, view, knowledge, shared);
+    return new TimelineFigure(review, newStyle, view, knowledge, shared, leastScaleTop);
   }
 
   /** Returns this timeline from another moment; the session is not read again. */
   public TimelineFigure with(Knowledge newKnowledge) {
-    return new TimelineFigure(review, style, view, newKnowledge, shared);
+    return new TimelineFigure(review, style, view, newKnowledge, shared, leastScaleTop);
+  }
+
+  /**
+   * Returns this timeline with curves on a scale that reaches at least so high, for drawing beside
+   * another; the session is not read again.
+   *
+   * @param perHour {@link #highest} of the other, 0 or more
+   */
+  public TimelineFigure withScaleTo(double perHour) {
+    return new TimelineFigure(review, style, view, knowledge, shared, perHour);
   }
 
   /** Returns the review it draws. */
@@ -174,6 +192,11 @@ public final class TimelineFigure implements Figure {
 
   /** Returns the top of the curve's even scale as far as it is known. */
   double scaleTop(Knowledge seen) {
+    return RateScale.ladder(Math.max(leastScaleTop, highest(seen)));
+  }
+
+  /** Returns the highest rate of any lane as far as it is known, in the unit of the scale. */
+  public double highest(Knowledge seen) {
     double highest = 0;
     for (LaneRecord lane : shared.lanes().byLine().values()) {
       for (RollingPoint point : lane.rolling) {
@@ -186,7 +209,7 @@ public final class TimelineFigure implements Figure {
         }
       }
     }
-    return RateScale.ladder(highest);
+    return highest;
   }
 
   /** Returns the curve's rate at a point, or null where there is none. */

@@ -69,6 +69,19 @@ class CompareCommandTest {
   }
 
   @Test
+  void figuresAreWrittenBesideJsonAlone() throws IOException {
+    Path figures = folder.resolve("figures");
+    assertEquals(
+        0, run("compare", FIRST, SECOND, "--json", "-", "--figures", figures.toString()), err());
+    JsonMapper.builder().build().readTree(out());
+    assertTrue(err().contains("4 figures written to "), err());
+    assertTrue(Files.readString(figures.resolve("compare-catch.svg")).contains("<svg"));
+    assertTrue(Files.size(figures.resolve("compare-timelines.png")) > 20_000);
+    Path blocked = Files.writeString(folder.resolve("file"), "");
+    assertEquals(1, run("compare", FIRST, SECOND, "--figures", blocked.toString()));
+  }
+
+  @Test
   void linesArePairedByHand() {
     assertEquals(
         0, run("compare", FIRST, FIRST, "--pair", "short=Left Edge", "--json", "-"), err());

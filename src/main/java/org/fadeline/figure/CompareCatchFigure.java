@@ -1,0 +1,250 @@
+package org.fadeline.figure;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.compare.Alignment;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.RunningCatch.Point;
+import org.fadeline.analysis.compare.RunningCatch.SoFar;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Both catches as they grew, and below them the first less the second. The first session's stroke
+ * is whole, the second's dashed; neither has a hue, for hue means a line.
+ */
+public final class CompareCatchFigure implements Figure {
+  private static final float[] WHOLE = {};
+  private static final float[] DASHED = {3.5f, 2};
+
+  private final Comparison comparison;
+  private final FigureStyle style;
+  private final Words words;
+  private final boolean weights;
+
+  /** Makes the figure, in weight where both sessions carry weights, else in fish. */
+  public CompareCatchFigure(Comparison comparison, FigureStyle style) {
+    this.comparison = comparison;
+    this.style = style;
+    this.words = new Words(comparison.first().session(), style.units());
+    this.weights =
+        comparison.running().points().stream().anyMatch(p -> p.gramsDifference() != null)
+            && comparison.running().firstWithoutWeight() == 0
+            && comparison.running().secondWithoutWeight() == 0;
+  }
+
+  @Override
+  public String title() {
+    return weights ? "Weight as it ran, two matches" : "Fish as they came, two matches";
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 1.5;
+  }
+
+  @Override
+  public String description() {
+    return comparison.setup().alignment().stated()
+        + " First session, whole stroke: "
+        + total(comparison.first())
+        + ". Second session, dashed stroke: "
+        + total(comparison.second())
+        + ". Below, the first less the second.";
+  }
+
+  private String total(Review review) {
+    int fish = review.summary().caught().landed();
+    return weights
+        ? words.weight(review.summary().caught().weightG()) + ", " + Words.fish(fish)
+        : Words.fish(fish);
+  }
+
+  private @Nullable Double value(@Nullable SoFar soFar) {
+    if (soFar == null) {
+      return null;
+    }
+    Double grams = soFar.grams();
+    if (weights) {
+      return grams == null ? null : (Double) words.axisWeight(grams);
+    }
+    return (double) soFar.fish();
+  }
+
+  private @Nullable Double difference(Point point) {
+    Double one = value(point.first());
+    Double other = value(point.second());
+    return one == null || other == null ? null : (Double) (one - other);
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    List<Point> points = comparison.running().points();
+    double top = pen.smallRow() * 1.7;
+    Rectangle2D whole = Plot.area(pen, top, width, height, 0.4);
+    double gap = pen.smallRow() * 2.2;
+    double upper = (whole.getHeight() - gap) * 0.68;
+    Rectangle2D above = new Rectangle2D.Double(whole.getX(), whole.getY(), whole.getWidth(), upper);
+    Rectangle2D below =
+        new Rectangle2D.Double(
+            whole.getX(),
+            above.getMaxY() + gap,
+            whole.getWidth(),
+            whole.getMaxY() - above.getMaxY() - gap);
+    double low = points.isEmpty() ? 0 : points.get(0).minutes();
+    double high = points.isEmpty() ? 1 : points.get(points.size() - 1).minutes();
+    paintCurves(new Plot(pen, above, low, high, most(points) * 1.08), points);
+    paintDifference(new Plot(pen, below, low, high, 1), points);
+  }
+
+  private double most(List<Point> points) {
+    double most = 1;
+    for (Point point : points) {
+      Double one = value(point.first());
+      Double other = value(point.second());
+      most = Math.max(most, Math.max(one == null ? 0 : one, other == null ? 0 : other));
+    }
+    return most;
+  }
+
+  private void paintCurves(Plot plot, List<Point> points) {
+    plot.paintY(weights ? words.axisUnit() : "fish");
+    Pen pen = plot.pen;
+    Path2D one = steps(plot, points, true);
+    Path2D other = steps(plot, points, false);
+    pen.stroke(pen.theme.ink(), 2.2, WHOLE, one);
+    pen.stroke(pen.theme.ink(), 2.2, DASHED, other);
+    Double first = points.isEmpty() ? null : value(points.get(points.size() - 1).first());
+    Double second = points.isEmpty() ? null : value(points.get(points.size() - 1).second());
+    double[] wanted = {plot.y(first == null ? 0 : first), plot.y(second == null ? 0 : second)};
+    // Above the higher curve and below the lower one, clear of both.
+    boolean firstHigher = wanted[0] <= wanted[1];
+    wanted[firstHigher ? 0 : 1] -= 6;
+    wanted[firstHigher ? 1 : 0] += pen.bodyRow();
+    double[] at = Plot.apart(wanted, pen.bodyRow(), plot.area.getY() + 12, plot.area.getMaxY() - 4);
+    double right = plot.area.getMaxX() - 4;
+    label(pen, "first: " + total(comparison.first()), right, at[0]);
+    label(pen, "second (dashed): " + total(comparison.second()), right, at[1]);
+  }
+
+  /** Writes on a patch of ground, so that a stroke below does not run through the letters. */
+  private static void label(Pen pen, String text, double right, double baseline) {
+    double width = Type.width(pen.strong, text);
+    pen.fill(
+        Pen.alpha(pen.theme.panel(), 0.85),
+        right - width - 3,
+        baseline - pen.strong.getSize2D(),
+        width + 6,
+        pen.strong.getSize2D() * 1.3);
+    pen.text(text, right, baseline, pen.strong, pen.theme.ink(), Pen.Align.RIGHT);
+  }
+
+  private Path2D steps(Plot plot, List<Point> points, boolean ofFirst) {
+    Path2D path = new Path2D.Double();
+    boolean begun = false;
+    double last = 0;
+    for (Point point : points) {
+      Double value = value(ofFirst ? point.first() : point.second());
+      if (value == null) {
+        continue;
+      }
+      double x = plot.x(point.minutes());
+      if (begun) {
+        path.lineTo(x, plot.y(last));
+        path.lineTo(x, plot.y(value));
+      } else {
+        path.moveTo(x, plot.y(value));
+      }
+      begun = true;
+      last = value;
+    }
+    return path;
+  }
+
+  private void paintDifference(Plot plot, List<Point> points) {
+    Pen pen = plot.pen;
+    Rectangle2D area = plot.area;
+    double most = 0;
+    for (Point point : points) {
+      Double difference = difference(point);
+      most = Math.max(most, difference == null ? 0 : Math.abs(difference));
+    }
+    double scale = most > 0 ? area.getHeight() / 2 / (most * 1.1) : 0;
+    double zero = area.getCenterY();
+    Color tint = Pen.alpha(pen.theme.secondInk(), 0.3);
+    Path2D hatch = new Path2D.Double();
+    for (int i = 0; i + 1 < points.size(); i++) {
+      Double difference = difference(points.get(i));
+      if (difference == null) {
+        continue;
+      }
+      double x1 = plot.x(points.get(i).minutes());
+      double x2 = plot.x(points.get(i + 1).minutes());
+      double tall = Math.abs(difference) * scale;
+      if (difference >= 0) {
+        pen.fill(tint, x1, zero - tall, x2 - x1, tall);
+      } else if (x2 > x1 && tall > 0) {
+        Pen.hatch(hatch, x1, zero, x2 - x1, tall, 6);
+      }
+    }
+    pen.stroke(pen.theme.secondInk(), 1, WHOLE, hatch);
+    pen.fill(pen.theme.secondInk(), area.getX(), zero - 0.5, area.getWidth(), 1);
+    String unit = weights ? words.axisUnit() : "fish";
+    pen.text(
+        Pen.fitting(
+            pen.small,
+            area.getWidth(),
+            List.of(
+                "first less second, "
+                    + unit
+                    + ": filled where the first led, hatched where it was"
+                    + " behind",
+                "first less second, " + unit)),
+        area.getX() - 2,
+        area.getY() - 6,
+        pen.small,
+        pen.theme.secondInk());
+    if (most > 0) {
+      for (double value : new double[] {-most, 0, most}) {
+        pen.text(
+            (value > 0 ? "+" : value < 0 ? "−" : "") + Words.number(Math.abs(value)),
+            area.getX() - 7,
+            zero - value * scale + Type.ascent(pen.small) * 0.46,
+            pen.small,
+            pen.theme.secondInk(),
+            Pen.Align.RIGHT);
+      }
+    }
+    paintAxis(plot);
+  }
+
+  private void paintAxis(Plot plot) {
+    Alignment alignment = comparison.setup().alignment();
+    if (alignment.mode() == Alignment.Mode.CLOCK) {
+      plot.paintClock(
+          new TimeAxis(
+              alignment.firstInstant(plot.xLow),
+              alignment.firstInstant(plot.xHigh),
+              plot.area.getX(),
+              plot.area.getMaxX(),
+              comparison.first().session().occasion().zone()));
+    } else {
+      plot.paintX(
+          switch (alignment.mode()) {
+            case FIRST_FED -> "min since the first feed";
+            case EVENT -> "min since the event";
+            default -> "min since all in";
+          });
+    }
+  }
+}

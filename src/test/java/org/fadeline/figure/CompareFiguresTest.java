@@ -1,0 +1,133 @@
+package org.fadeline.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.compare.Alignment;
+import org.fadeline.analysis.compare.Comparer;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.junit.jupiter.api.Test;
+
+/** Pictures of two sessions: one axis, one scale, told apart by stroke. */
+class CompareFiguresTest {
+  private static final FigureStyle STYLE = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
+  private static final Session A = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 7);
+  private static final Session B =
+      DemoMatch.generate(DemoWaters.waterASecondDay(), DemoWaters.planASecondDay(), 8);
+
+  private static Comparison compare(Session first, Session second, Alignment alignment) {
+    return Comparer.compare(
+        Reviewer.review(first, ReviewSettings.DEFAULT),
+        Reviewer.review(second, ReviewSettings.DEFAULT),
+        ComparisonSetup.usual(first, second).withAlignment(alignment),
+        Units.LB_OZ_AND_METRES);
+  }
+
+  @Test
+  void bothTimelinesShareAxisAndScale() {
+    Alignment alignment = Alignment.byHand(A, B, 30);
+    CompareTimelinesFigure figure = new CompareTimelinesFigure(compare(A, B, alignment), STYLE);
+    TimelineView above = figure.first().view();
+    TimelineView below = figure.second().view();
+    assertEquals(alignment.firstMinutes(above.from()), alignment.secondMinutes(below.from()), 1e-3);
+    assertEquals(alignment.firstMinutes(above.to()), alignment.secondMinutes(below.to()), 1e-3);
+    // The second is laid 30 min later: neither is cut off.
+    assertTrue(above.to() - above.from() >= A.match().lengthMillis() + 30 * 60_000);
+    assertEquals(
+        figure.first().scaleTop(Knowledge.hindsight()),
+        figure.second().scaleTop(Knowledge.hindsight()));
+    assertEquals(above.lanes().size(), below.lanes().size());
+    assertTrue(figure.description().contains("by hand"), figure.description());
+  }
+
+  @Test
+  void pairedLinesHaveTheSamePlaceAndSoTheSameHue() {
+    Comparison comparison = compare(A, B, Alignment.byAllIn(A, B));
+    CompareTimelinesFigure figure = new CompareTimelinesFigure(comparison, STYLE);
+    for (int i = 0; i < comparison.lines().pairs().size(); i++) {
+      assertEquals(
+          comparison.lines().pairs().get(i).pair().first().id(),
+          figure.first().review().lines().get(i).line().id());
+      assertEquals(
+          comparison.lines().pairs().get(i).pair().second().id(),
+          figure.second().review().lines().get(i).line().id());
+    }
+  }
+
+  /** A session against itself has no difference: below the curves only the zero rule is drawn. */
+  @Test
+  void theDifferenceIsDrawnWhereThereIsOne() {
+    BufferedImage same =
+        draw(new CompareCatchFigure(compare(A, A, Alignment.byAllIn(A, A)), STYLE));
+    BufferedImage apart =
+        draw(new CompareCatchFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE));
+    assertEquals(0, greyBlocks(same));
+    assertTrue(greyBlocks(apart) > 200, "pixels of difference: " + greyBlocks(apart));
+  }
+
+  /** Counts pixels of the lower half that stand in a patch of one colour that is not the ground. */
+  private static int greyBlocks(BufferedImage image) {
+    int ground = image.getRGB(2, image.getHeight() / 2);
+    int count = 0;
+    for (int y = image.getHeight() * 7 / 10; y < image.getHeight() * 95 / 100; y++) {
+      for (int x = 60; x < image.getWidth() - 24; x++) {
+        int colour = image.getRGB(x, y);
+        boolean patch = true;
+        for (int d = 1; d <= 4 && patch; d++) {
+          patch = image.getRGB(x + d, y) == colour && image.getRGB(x, y - d) == colour;
+        }
+        count += patch && colour != ground ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  @Test
+  void everyThemeAndSizeIsDrawn() {
+    Comparison comparison = compare(A, B, Alignment.byClock(A, B));
+    for (Theme theme : Theme.values()) {
+      for (double scale : new double[] {0.5, 1, 3}) {
+        FigureStyle style = STYLE.withTheme(theme).withTextScale(scale);
+        BufferedImage image =
+            draw(FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
+        assertNotEquals(image.getRGB(1, 1), darkest(image, theme.isDark()), theme + " " + scale);
+        draw(FigureSheet.of(new CompareTimelinesFigure(comparison, style), comparison, false));
+      }
+    }
+    FigureSheet unnamed =
+        FigureSheet.of(new CompareCatchFigure(comparison, STYLE), comparison, false);
+    assertTrue(!unnamed.description().contains(A.occasion().title()), unnamed.description());
+  }
+
+  private static int darkest(BufferedImage image, boolean lightest) {
+    int found = image.getRGB(1, 1);
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        int colour = image.getRGB(x, y);
+        int more = (colour & 0xff) - (found & 0xff);
+        found = (lightest ? more > 0 : more < 0) ? colour : found;
+      }
+    }
+    return found;
+  }
+
+  private static BufferedImage draw(Figure figure) {
+    int width = 640;
+    BufferedImage image =
+        new BufferedImage(width, (int) (width / figure.aspect()), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    figure.paint(g, image.getWidth(), image.getHeight());
+    g.dispose();
+    return image;
+  }
+}
