@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -142,9 +142,11 @@ public final class FigureExport {
     Element title = document.createElementNS(SVG, "title");
     title.setTextContent(XmlText.clean(figure.title()));
     root.insertBefore(title, description);
-    OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    g.stream(root, writer, true, false);
-    writer.flush();
+    StringWriter written = new StringWriter();
+    g.stream(root, written, true, false);
+    // A reader must not be sent to the network for a document type.
+    String text = written.toString().replaceFirst("<!DOCTYPE[^>]*>", "");
+    out.write(text.getBytes(StandardCharsets.UTF_8));
   }
 
   /**

@@ -90,7 +90,9 @@ public final class FirstBiteFigure implements Figure {
       return;
     }
     double labels = labelWidth(pen);
-    Rectangle2D whole = Plot.area(pen, pen.smallRow() * 1.7, width, height, shown.size() + 2.0);
+    double footRows = shown.size() + 2.0;
+    boolean roomy = height - pen.smallRow() * (footRows + 2.7) > height * 0.42;
+    Rectangle2D whole = Plot.area(pen, pen.smallRow() * 1.7, width, height, roomy ? footRows : 0.4);
     Rectangle2D area =
         new Rectangle2D.Double(
             whole.getX(), whole.getY(), whole.getWidth() - labels, whole.getHeight());
@@ -100,8 +102,14 @@ public final class FirstBiteFigure implements Figure {
     } else {
       pen.fill(pen.theme.secondInk(), area.getX(), area.getMaxY() - 0.5, area.getWidth(), 1);
       pen.text(
-          "Too few feeds for a curve. A feed a row: from the first bait in to a bite (full) or to"
-              + " leaving (open).",
+          Pen.fitting(
+              pen.small,
+              width - area.getX() - 8,
+              List.of(
+                  "Too few feeds for a curve. A feed a row: from the first bait in to a bite"
+                      + " (full) or to leaving (open).",
+                  "Too few feeds for a curve: each from bait in to a bite (full)",
+                  "each feed, to its first bite")),
           area.getX(),
           area.getY() - 8,
           pen.small,
@@ -113,7 +121,9 @@ public final class FirstBiteFigure implements Figure {
       wanted[k] = paintLine(plot, shown.get(k), k);
     }
     paintNames(plot, wanted, width);
-    paintAtRisk(plot);
+    if (roomy) {
+      paintAtRisk(plot);
+    }
   }
 
   private boolean hasCurve() {

@@ -215,7 +215,7 @@ final class MarkPainter {
     double x = layout.axis.x(event.at());
     double y = lane.stringY();
     switch (event.kind()) {
-      case CAST -> pen.fill(Theme.mix(hue, 0.7, pen.theme.panel()), x, y + 1, 1, 4.5);
+      case CAST -> pen.fill(Theme.mix(hue, 0.85, pen.theme.panel()), x, y + 1, 1, 4.5);
       case BITE -> pen.fill(hue, x, y - 5, 1.6, 10);
       case HOOKED -> pen.fill(hue, x, y - 3, 1, 6);
       default -> pen.fill(hue, x, y - 2, 1.6, 2);

@@ -33,6 +33,7 @@ public final class PegLayout {
   private final Point2D angler;
   private final double pixelsPerMetre;
   private final double bankTop;
+  private final boolean weatherRight;
 
   PegLayout(Session session, FigureStyle style, double width, double height) {
     this.session = session;
@@ -44,11 +45,37 @@ public final class PegLayout {
     double rows = unplaced().isEmpty() ? 1 : 2;
     this.bankTop = height - (rows * 16 * scale + 22);
     this.angler = new Point2D.Double(width / 2, bankTop + 8);
-    this.pixelsPerMetre = fit(scale);
+    double fitted = fit(scale, 22 * scale);
+    boolean leftTaken = isTaken(false, fitted, scale);
+    boolean bothTaken = leftTaken && isTaken(true, fitted, scale);
+    // With a line under either corner, the water starts below the words on the weather.
+    this.pixelsPerMetre = bothTaken ? fit(scale, 92 * scale) : fitted;
+    this.weatherRight = leftTaken && !bothTaken;
   }
 
-  private double fit(double scale) {
-    double top = 22 * scale;
+  /** Returns whether a line lies in one of the upper corners, where weather could stand. */
+  private boolean isTaken(boolean right, double scaleOfWater, double scale) {
+    for (Line line : session.lines()) {
+      Double distance = line.place().distanceM();
+      if (distance != null) {
+        double angle = Math.toRadians(bearing(line));
+        double x = angler.getX() + distance * Math.sin(angle) * scaleOfWater;
+        double y = angler.getY() - distance * Math.cos(angle) * scaleOfWater;
+        double inside = right ? width - x : x;
+        if (y < 96 * scale && inside < 225 * scale) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Returns whether the words on the weather stand in the right upper corner. */
+  boolean isWeatherRight() {
+    return weatherRight;
+  }
+
+  private double fit(double scale, double top) {
     double side = 40 * scale;
     double fit = Double.MAX_VALUE;
     List<double[]> far = new ArrayList<>();
@@ -176,11 +203,12 @@ public final class PegLayout {
 
   private void paintLengths(Pen pen) {
     double lastLabel = 0;
+    double labelRoom = Type.width(pen.small, words.units().distance(14.5)) + 7;
     double reach = reachM();
     Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
     for (double length : LENGTHS) {
       double radius = length * pixelsPerMetre;
-      if (length > reach + 0.01 || radius - lastLabel < 23 * style.textScale()) {
+      if (length > reach + 0.01 || radius - lastLabel < labelRoom) {
         continue;
       }
       Path2D arc = arc(radius);
@@ -272,7 +300,8 @@ public final class PegLayout {
               && box.getMaxX() <= width - 3
               && box.getY() >= 2
               && box.getMaxY() <= bankTop - 4
-              && (box.getY() > 70 || box.getX() > width * 0.45);
+              && (box.getY() > 70
+                  || (weatherRight ? box.getMaxX() < width * 0.5 : box.getX() > width * 0.5));
       if (inside && isClearOfLines(box)) {
         pen.text(
             name, box.getX(), box.getY() + Type.ascent(pen.small) + 2, pen.small, pen.theme.ink());

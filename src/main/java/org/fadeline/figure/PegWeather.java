@@ -42,14 +42,27 @@ final class PegWeather {
 
   /** Returns the space that rose and words take. */
   Rectangle2D area() {
-    double scale = layout.style.textScale();
-    double rows = rows().size() * 15 * scale;
-    boolean rose = facing() != null;
-    double width = rose ? 58 : 10;
+    double rows = rows().size() * 15 * layout.style.textScale();
+    return new Rectangle2D.Double(
+        left(), 0, blockWidth(), Math.max(facing() == null ? 0 : 64, rows + 16));
+  }
+
+  private double blockWidth() {
+    double width = facing() == null ? 10 : 66;
     for (String row : rows()) {
-      width = Math.max(width, (rose ? 66 : 12) + Type.width(Type.regular(11 * scale), row));
+      width =
+          Math.max(
+              width, textLeft() + Type.width(Type.regular(11 * layout.style.textScale()), row) + 8);
     }
-    return new Rectangle2D.Double(0, 0, width, Math.max(rose ? 64 : 0, rows + 16));
+    return width;
+  }
+
+  private double textLeft() {
+    return facing() == null ? 12 : 66;
+  }
+
+  private double left() {
+    return layout.isWeatherRight() ? Math.max(0, layout.width - blockWidth() - 6) : 0;
   }
 
   private @Nullable Double facing() {
@@ -154,10 +167,9 @@ final class PegWeather {
 
   void paint(Pen pen) {
     Double facing = facing();
-    double x = 12;
+    double x = left() + textLeft();
     if (facing != null) {
-      paintRose(pen, 36, 36, facing);
-      x = 66;
+      paintRose(pen, left() + 36, 36, facing);
     }
     double y = 12 + Type.ascent(pen.small);
     for (String row : rows()) {

@@ -29,7 +29,7 @@ public final class RateFigure implements Figure {
             TimelineView.whole(review.session())
                 .withLanes(List.of(lineId))
                 .withMeasure(measure)
-                .withKey(true),
+                .withKey(style.textScale() < 1.6),
             Knowledge.hindsight());
   }
 

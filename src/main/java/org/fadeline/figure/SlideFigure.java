@@ -108,7 +108,7 @@ public final class SlideFigure implements Figure {
   }
 
   private static Font wordsFont(boolean alone) {
-    return Type.regular(alone ? SMALLEST_TEXT + 2 : SMALLEST_TEXT);
+    return Type.regular(alone ? SMALLEST_TEXT + 4 : SMALLEST_TEXT);
   }
 
   private List<String> rows(Font font) {

@@ -89,7 +89,7 @@ final class TimelineKey {
     double middle = x + side / 2;
     switch (entry) {
       case FED -> pen.fill(theme.ink(), middle - 1, y - 5, 2.2, 10);
-      case CAST -> pen.fill(Theme.mix(hue, 0.7, theme.panel()), middle, y - 2, 1, 4.5);
+      case CAST -> pen.fill(Theme.mix(hue, 0.85, theme.panel()), middle, y - 2, 1, 4.5);
       case BITE -> pen.fill(hue, middle, y - 5, 1.6, 10);
       case LANDED -> {
         pen.fill(hue, new Arc2D.Double(x - 2, y - 3, 6, 6, -90, 180, Arc2D.CHORD));

@@ -49,7 +49,7 @@ public final class TimelineLayout {
     this.height = height;
     this.words = new Words(figure.review().session(), figure.style().units());
     double scale = figure.style().textScale();
-    double gutter = Type.width(Type.regular(11 * scale), "an hour") + 14 * scale;
+    double gutter = gutter(scale);
     this.axis =
         new TimeAxis(
             figure.view().from(),
@@ -61,6 +61,18 @@ public final class TimelineLayout {
     this.aroundBottom = axisBottom + Math.ceil(9 * Math.sqrt(scale));
     this.bottom = height - (figure.view().key() ? TimelineKey.height(figure.style(), width) : 2);
     layOutLanes(scale);
+  }
+
+  /** Room left of the plot: for the scale, or for the names of lanes too low for a header. */
+  private double gutter(double scale) {
+    double unit = Type.width(Type.regular(11 * scale), "an hour") + 14 * scale;
+    int lanes = Math.max(1, figure.lanes().size());
+    boolean compact = (height - 40 * scale) / lanes < COMPACT_BELOW * scale;
+    double names = 0;
+    for (LaneRecord lane : figure.lanes()) {
+      names = Math.max(names, Type.width(Type.regular(11 * scale), lane.review.line().name()));
+    }
+    return compact ? Math.max(unit, Math.min(width * 0.22, names + 34 * scale)) : unit;
   }
 
   private void layOutLanes(double scale) {
@@ -243,7 +255,8 @@ public final class TimelineLayout {
     paintFades(g, knowledge);
     Long known = knowledge.at();
     if (known != null && known < figure.view().to()) {
-      coverFuture(new Pen(g, figure.style()), Math.max(axis.left(), xOf(known)));
+      // On whole pixels, so that no blended edge tells what lies below the cover.
+      coverFuture(new Pen(g, figure.style()), Math.max(axis.left(), Math.floor(xOf(known))));
       paintEdge(g, knowledge);
     }
     paintFigures(g, knowledge);
@@ -253,7 +266,7 @@ public final class TimelineLayout {
   private void coverFuture(Pen pen, double x) {
     for (Lane lane : lanes) {
       Rectangle2D plot = lane.plot();
-      pen.fill(pen.theme.panel(), x, plot.getY() - 0.5, width - x, plot.getHeight() + 2);
+      pen.fill(pen.theme.panel(), x, plot.getY() - 2, width - x, plot.getHeight() + 4);
       pen.fill(futureColour(pen.theme), x, plot.getY(), plot.getMaxX() - x, plot.getHeight());
     }
     Rectangle2D strip = aroundStrip();

@@ -15,4 +15,16 @@ public final class Fixtures {
     return Reviewer.review(
         DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 106), ReviewSettings.DEFAULT);
   }
+
+  /** A cool day in May for a mixed bag. */
+  public static Review springMatch() {
+    return Reviewer.review(
+        DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), 7), ReviewSettings.DEFAULT);
+  }
+
+  /** Silvers in December: many small fish. */
+  public static Review winterMatch() {
+    return Reviewer.review(
+        DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), 3), ReviewSettings.DEFAULT);
+  }
 }

@@ -1,0 +1,169 @@
+package org.fadeline.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Point2D;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.Document;
+import org.fadeline.model.Line;
+import org.fadeline.model.Match;
+import org.fadeline.model.MatchRules;
+import org.fadeline.model.Occasion;
+import org.fadeline.model.Outcome;
+import org.fadeline.model.Peg;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.model.Venue;
+import org.fadeline.replay.ReplayFrame;
+import org.junit.jupiter.api.Test;
+
+class FiguresTest {
+  private final Review review = Fixtures.carpMatch();
+  private final FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
+
+  private static List<Figure> all(Review review, FigureStyle style) {
+    List<Figure> figures = new ArrayList<>();
+    long end = review.session().match().allOut();
+    figures.add(new TimelineFigure(review, style));
+    figures.add(new FirstBiteFigure(review, style));
+    figures.add(new WeightFigure(review, style, Knowledge.hindsight()));
+    figures.add(new QuarterHourFigure(review, style));
+    figures.add(new CatchWeightsFigure(review, style));
+    figures.add(new MatchPageFigure(review, style));
+    for (int hour = 0; hour <= 5; hour++) {
+      figures.add(
+          new PegFigure(
+              review.session(), ReplayFrame.at(review.session(), end - hour * 3_600_000L), style));
+    }
+    for (var line : review.lines()) {
+      figures.add(new RateFigure(review, line.line().id(), style, TimelineView.Measure.WEIGHT));
+      figures.add(new FeedResponseFigure(review, line.line().id(), style));
+    }
+    List<Figure> sheets = new ArrayList<>();
+    figures.forEach(f -> sheets.add(FigureSheet.of(f, review, true)));
+    figures.addAll(sheets);
+    return figures;
+  }
+
+  @Test
+  void wordsStayInsideAndApart() {
+    for (Review each : List.of(review, Fixtures.springMatch(), Fixtures.winterMatch())) {
+      for (Figure figure : all(each, style)) {
+        double width = figure.aspect() < 1 ? 620 : 900;
+        RecordingGraphics g = new RecordingGraphics();
+        figure.paint(g, width, width / figure.aspect());
+        String which = figure.getClass().getSimpleName() + " " + figure.title() + ": ";
+        assertFalse(g.texts.isEmpty(), which);
+        assertEquals(which + "[]", which + g.outside(width, width / figure.aspect()));
+        assertEquals(which + "[]", which + g.overlaps());
+      }
+    }
+  }
+
+  @Test
+  void everyFigureDescribesItself() {
+    for (Figure figure : all(review, style)) {
+      assertFalse(figure.title().isBlank());
+      assertTrue(figure.description().length() > 30, figure.description());
+      assertFalse(figure.description().contains("null"), figure.description());
+      assertFalse(figure.description().contains("NaN"), figure.description());
+    }
+  }
+
+  @Test
+  void aRecordWithNothingInItIsDrawnToo() {
+    Session empty = session(List.of(Line.named("a", "short"), Line.named("b", "edge")));
+    Review nothing = Reviewer.review(empty, ReviewSettings.DEFAULT);
+    for (Figure figure : all(nothing, style)) {
+      RecordingGraphics g = new RecordingGraphics();
+      figure.paint(g, 600, 400);
+      assertEquals(List.of(), g.outside(600, 400), figure.getClass().getSimpleName());
+    }
+    Review none = Reviewer.review(session(List.of()), ReviewSettings.DEFAULT);
+    new TimelineFigure(none, style).paint(new RecordingGraphics(), 600, 400);
+    new CatchWeightsFigure(none, style).paint(new RecordingGraphics(), 600, 400);
+  }
+
+  private static Session session(List<Line> lines) {
+    return new Session(
+        Document.of("d", 0),
+        new Occasion(
+            "Empty",
+            LocalDate.of(2026, 5, 2),
+            ZoneId.of("Europe/London"),
+            Venue.UNKNOWN,
+            Peg.UNKNOWN,
+            List.of()),
+        new Match(1_777_712_400_000L, 1_777_730_400_000L, MatchRules.UNSTATED),
+        lines,
+        List.of(),
+        Outcome.UNKNOWN);
+  }
+
+  @Test
+  void thePegIsToScale() {
+    PegLayout layout =
+        new PegFigure(
+                review.session(),
+                ReplayFrame.at(review.session(), review.session().match().allOut()),
+                style)
+            .layout(420, 460);
+    Point2D five = layout.pointOf(5, 0);
+    Point2D ten = layout.pointOf(10, 0);
+    assertEquals(5 * layout.pixelsPerMetre(), five.distance(ten), 1e-9);
+    for (double[] place : new double[][] {{5, 0}, {13, -40}, {27, 25}}) {
+      Point2D at = layout.pointOf(place[0], place[1]);
+      assertEquals(place[0], layout.distanceAt(at.getX(), at.getY()), 1e-9);
+      assertEquals(place[1], layout.bearingAt(at.getX(), at.getY()), 1e-9);
+    }
+    Line line = review.session().lines().get(1);
+    Point2D at = layout.pointOf(line).orElseThrow();
+    ReplayFrame frame = ReplayFrame.at(review.session(), review.session().match().allOut());
+    assertEquals(line.id(), layout.at(at.getX() + 3, at.getY(), frame).orElseThrow().id());
+    assertTrue(layout.at(2, 2, frame).isEmpty());
+  }
+
+  /** A line whose place was not logged is named in words and not put on the water. */
+  @Test
+  void nothingIsInventedOnTheWater() {
+    Session session = session(List.of(Line.named("a", "mystery line")));
+    RecordingGraphics g = new RecordingGraphics();
+    PegFigure peg = new PegFigure(session, ReplayFrame.at(session, session.match().allIn()), style);
+    peg.paint(g, 420, 460);
+    RecordingGraphics.Written written =
+        g.texts.stream().filter(t -> t.text().contains("mystery")).findFirst().orElseThrow();
+    assertTrue(written.text().startsWith("place not logged"));
+    assertTrue(written.box().getY() > peg.layout(420, 460).bankTop());
+    assertTrue(peg.layout(420, 460).pointOf(session.lines().get(0)).isEmpty());
+  }
+
+  @Test
+  void aSheetSaysWhatItRestsOn() {
+    RecordingGraphics g = new RecordingGraphics();
+    FigureSheet.of(new QuarterHourFigure(review, style), review, true).paint(g, 900, 500);
+    String all = String.join("|", g.texts.stream().map(RecordingGraphics.Written::text).toList());
+    for (String part :
+        List.of(
+            "Catch by quarter-hour",
+            "rests on",
+            "window 30 min",
+            "pounds and ounces",
+            "Fadeline",
+            review.session().occasion().title())) {
+      assertTrue(all.contains(part), part + " in " + all);
+    }
+    RecordingGraphics unnamed = new RecordingGraphics();
+    FigureSheet.of(new QuarterHourFigure(review, style), review, false).paint(unnamed, 900, 500);
+    assertTrue(
+        unnamed.texts.stream()
+            .noneMatch(t -> t.text().contains(review.session().occasion().title())));
+  }
+}
