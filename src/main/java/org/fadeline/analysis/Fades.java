@@ -17,6 +17,7 @@ import org.fadeline.stats.FadeCrossing;
 import org.fadeline.stats.FadeMoment;
 import org.fadeline.stats.FadeOptions;
 import org.fadeline.stats.FadePosterior;
+import org.fadeline.stats.FadeRecord;
 import org.jspecify.annotations.Nullable;
 
 /** Finds whether and when each line faded, and puts it back on the clock. */
@@ -68,26 +69,26 @@ final class Fades {
     for (Map<String, FadeTrack> other : imputed) {
       FadeTrack sameLine = other.get(line.line().id());
       if (sameLine != null) {
-        imputations.addAll(find(sameLine, options));
+        // Only where a fade lies is put together; when it was plain is read off the record.
+        imputations.addAll(found(sameLine, t -> FadePosterior.atEnd(t, options)));
       }
     }
     Map<Integer, List<Found>> bySpell =
         imputations.stream().collect(Collectors.groupingBy(f -> f.posterior.spell()));
     List<Fade> fades = new ArrayList<>();
-    for (Found found : find(track, options)) {
+    for (Found found : found(track, t -> FadePosterior.review(t, options))) {
       int spell = found.posterior.spell();
       fades.add(fade(line.spells().get(track.spellIndex(spell)), found, bySpell.get(spell)));
     }
     return fades;
   }
 
-  private static List<Found> find(FadeTrack track, FadeOptions options) {
+  private static List<Found> found(
+      FadeTrack track, Function<FadeRecord, List<FadePosterior>> search) {
     if (track.isEmpty()) {
       return List.of();
     }
-    return FadePosterior.review(track.record(), options).stream()
-        .map(p -> new Found(track, p))
-        .toList();
+    return search.apply(track.record()).stream().map(p -> new Found(track, p)).toList();
   }
 
   /** A posterior and the clock it runs on. */
