@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** The workbench as an application: puts the parts together and shows the window. */
 public final class FadelineApp extends Application {
   private @Nullable Workbench bench;
+  private @Nullable PreferenceKeeper keeper;
 
   /** Makes the application; JavaFX calls it. */
   public FadelineApp() {}
@@ -25,8 +26,10 @@ public final class FadelineApp extends Application {
   public void start(Stage stage) {
     Fonts.load();
     PreferenceFile file = PreferenceFile.ofUser();
+    PreferenceKeeper kept = new PreferenceKeeper(file);
+    keeper = kept;
     PreferenceStore preferences =
-        new PreferenceStore(file.read(), new PreferenceKeeper(file)::keep);
+        new PreferenceStore(file.read(), kept::keep);
     Workbench workbench =
         new Workbench(
             new FileDesk(PreferenceFile.usualFolder()),
@@ -57,6 +60,9 @@ public final class FadelineApp extends Application {
   public void stop() {
     if (bench != null) {
       bench.close();
+    }
+    if (keeper != null) {
+      keeper.close();
     }
   }
 }

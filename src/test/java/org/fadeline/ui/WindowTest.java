@@ -292,4 +292,36 @@ class WindowTest {
         .orElseThrow()
         .at();
   }
+
+  @Test
+  void theCardsAtTheLanesFollowEveryMove(FxRobot robot) {
+    open();
+    robot.interact(() -> bench.transport().seek(minute(2)));
+    robot.interact(() -> bench.transport().seek(minute(60)));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(shows(robot, "left 10:25"));
+    assertTrue(shows(robot, "rested 35 min"), "a row that was empty before");
+  }
+
+  @Test
+  void lanesCanBeHiddenAndRenamed(FxRobot robot) {
+    open();
+    javafx.scene.control.MenuButton menu = robot.lookup("#lines-menu").query();
+    javafx.scene.control.Menu first = (javafx.scene.control.Menu) menu.getItems().get(0);
+    assertEquals("Shallow", first.getText());
+    javafx.scene.control.CheckMenuItem shown =
+        (javafx.scene.control.CheckMenuItem) first.getItems().get(0);
+    robot.interact(
+        () -> {
+          shown.setSelected(false);
+          shown.fire();
+        });
+    assertEquals(java.util.Set.of("shallow"), bench.state().choices().hiddenLines());
+    assertEquals("Lines, 1 hidden", menu.getText());
+    javafx.scene.control.Menu again = (javafx.scene.control.Menu) menu.getItems().get(0);
+    robot.interact(() -> again.getItems().get(2).fire());
+    assertEquals("short", session().lines().get(0).id());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals("shallow", session().lines().get(0).id());
+  }
 }

@@ -20,6 +20,7 @@ final class LaneCards extends Pane {
   private static final double ROOM_FOR_TWO = 40;
 
   private final List<CardView> views = new ArrayList<>();
+  private List<Boolean> rowsShown = List.of();
   private @Nullable TimelineLayout layout;
 
   LaneCards() {
@@ -43,6 +44,22 @@ final class LaneCards extends Pane {
       boolean used = i < cards.size();
       views.get(i).show(used ? cards.get(i) : null);
     }
+    List<Boolean> rows = rows(cards);
+    if (!rows.equals(rowsShown)) {
+      // A row that comes or goes changes what fits.
+      rowsShown = rows;
+      requestLayout();
+    }
+  }
+
+  private static List<Boolean> rows(List<Card> cards) {
+    List<Boolean> rows = new ArrayList<>();
+    for (Card card : cards) {
+      rows.add(card.now().isEmpty());
+      rows.add(card.rests().isEmpty());
+      rows.add(card.since().isEmpty());
+    }
+    return rows;
   }
 
   @Override
