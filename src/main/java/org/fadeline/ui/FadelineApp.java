@@ -28,8 +28,7 @@ public final class FadelineApp extends Application {
     PreferenceFile file = PreferenceFile.ofUser();
     PreferenceKeeper kept = new PreferenceKeeper(file);
     keeper = kept;
-    PreferenceStore preferences =
-        new PreferenceStore(file.read(), kept::keep);
+    PreferenceStore preferences = new PreferenceStore(file.read(), kept::keep);
     Workbench workbench =
         new Workbench(
             new FileDesk(PreferenceFile.usualFolder()),
