@@ -101,10 +101,10 @@ final class SeasonCommand implements Callable<Integer> {
 
   private void tell(SeasonFolder found) {
     for (SeasonFolder.Broken broken : found.broken()) {
-      Path parent = broken.file().getParent();
-      // Problems name the file alone: the folder is put before it, for there may be several.
-      String before = parent == null ? "" : parent + "/";
-      broken.problems().forEach(problem -> console.err().println(before + problem));
+      broken.problems().forEach(problem -> tell(broken.file(), problem.toString()));
+    }
+    for (SeasonFolder.Entry entry : found.entries()) {
+      entry.warnings().forEach(warning -> tell(entry.file(), warning));
     }
     for (SeasonFolder.Copy copy : found.copies()) {
       console
@@ -115,6 +115,12 @@ final class SeasonCommand implements Callable<Integer> {
                   + copy.used()
                   + ", which was used; keep one of them in the folder");
     }
+  }
+
+  /** Tells a problem, which names its file alone, with the file's folder. */
+  private void tell(Path file, String problem) {
+    Path parent = file.getParent();
+    console.err().println((parent == null ? "" : parent + "/") + problem);
   }
 
   /** Something that writes a file. */

@@ -29,8 +29,14 @@ public record SeasonFolder(List<Entry> entries, List<Broken> broken, List<Copy> 
    *
    * @param file where it is
    * @param summary what a season needs of it
+   * @param warnings what was assumed in reading it, at most {@link SeasonIndex#MOST_WARNINGS}
    */
-  public record Entry(Path file, SessionSummary summary) {}
+  public record Entry(Path file, SessionSummary summary, List<String> warnings) {
+    /** Copies the list. */
+    public Entry {
+      warnings = List.copyOf(warnings);
+    }
+  }
 
   /**
    * A file that cannot be used.
@@ -65,7 +71,8 @@ public record SeasonFolder(List<Entry> entries, List<Broken> broken, List<Copy> 
   }
 
   /** A file that holds a session. */
-  record Good(Path file, SessionSummary summary, long sequence) implements Looked {}
+  record Good(Path file, SessionSummary summary, long sequence, List<String> warnings)
+      implements Looked {}
 
   /** A file that does not. */
   record Bad(Path file, List<Problem> problems) implements Looked {}
@@ -92,7 +99,7 @@ public record SeasonFolder(List<Entry> entries, List<Broken> broken, List<Copy> 
                   Comparator.comparingLong(Good::sequence)
                       .thenComparing(Good::file, Comparator.reverseOrder()))
               .orElseThrow();
-      entries.add(new Entry(used.file, used.summary));
+      entries.add(new Entry(used.file, used.summary, used.warnings));
       same.stream()
           .filter(g -> !g.file.equals(used.file))
           .forEach(g -> copies.add(new Copy(g.file, used.file)));

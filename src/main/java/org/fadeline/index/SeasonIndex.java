@@ -41,6 +41,9 @@ public final class SeasonIndex {
   private static final int THREADS = 2;
   private static final int DEPTH = 8;
 
+  /** Warnings kept of one file. */
+  public static final int MOST_WARNINGS = 5;
+
   private final Path folder;
   private final ReadOptions options;
   private final ReviewSettings settings;
@@ -157,7 +160,9 @@ public final class SeasonIndex {
       }
       String hash = hash(file);
       if (known != null && known.hash().equals(hash) && known.tells(depth)) {
-        KeptSummary same = new KeptSummary(size, changed, hash, known.sequence(), known.summary());
+        KeptSummary same =
+            new KeptSummary(
+                size, changed, hash, known.sequence(), known.summary(), known.warnings());
         kept.put(file, same);
         return same.good(file);
       }
@@ -169,7 +174,15 @@ public final class SeasonIndex {
       Session session = result.session().get();
       KeptSummary fresh =
           new KeptSummary(
-              size, changed, hash, session.document().sequence(), summary(session, depth));
+              size,
+              changed,
+              hash,
+              session.document().sequence(),
+              summary(session, depth),
+              result.report().problems().stream()
+                  .limit(MOST_WARNINGS)
+                  .map(Problem::toString)
+                  .toList());
       kept.put(file, fresh);
       return fresh.good(file);
     } catch (IOException e) {
@@ -204,7 +217,7 @@ public final class SeasonIndex {
    * passed over, for everything in it can be worked out again.
    */
   public void load(Path file) {
-    kept.putAll(KeptSummaries.read(file, folder, settings));
+    kept.putAll(KeptSummaries.read(file, folder, basis()));
   }
 
   /**
@@ -213,7 +226,12 @@ public final class SeasonIndex {
    * @throws IOException if the file cannot be written
    */
   public void save(Path file) throws IOException {
-    KeptSummaries.write(file, folder, settings, kept);
+    KeptSummaries.write(file, folder, basis(), kept);
+  }
+
+  /** What summaries rest on besides the files: how they were read and judged. */
+  private String basis() {
+    return options + " " + settings;
   }
 
   /** Returns how many files are known. */
@@ -229,14 +247,21 @@ public final class SeasonIndex {
    * @param hash SHA-256 of its bytes, hexadecimal
    * @param sequence how many edits the session had seen
    * @param summary what a season needs of it
+   * @param warnings what was assumed in reading it
    */
-  record KeptSummary(long size, long changed, String hash, long sequence, SessionSummary summary) {
+  record KeptSummary(
+      long size,
+      long changed,
+      String hash,
+      long sequence,
+      SessionSummary summary,
+      List<String> warnings) {
     boolean tells(Depth depth) {
       return depth == Depth.WITHOUT_FADES || summary.hasFades();
     }
 
     Good good(Path file) {
-      return new Good(file, summary, sequence);
+      return new Good(file, summary, sequence, warnings);
     }
   }
 

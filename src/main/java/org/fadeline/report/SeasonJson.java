@@ -107,15 +107,16 @@ public final class SeasonJson {
   }
 
   private ArrayNode sessions() {
-    Map<SessionSummary.About, Path> files = new HashMap<>();
-    folder.entries().forEach(e -> files.put(e.summary().about(), e.file()));
+    Map<SessionSummary.About, SeasonFolder.Entry> files = new HashMap<>();
+    folder.entries().forEach(e -> files.put(e.summary().about(), e));
     ArrayNode all = JsonOut.array();
     for (SessionSummary session : season.sessions()) {
       SessionSummary.About about = session.about();
       SessionSummary.Result result = session.result();
       ObjectNode node = all.addObject();
-      Path file = files.get(about);
-      node.put("file", file == null ? null : path(file));
+      SeasonFolder.Entry entry = files.get(about);
+      node.put("file", entry == null ? null : path(entry.file()));
+      texts(node.putArray("warnings"), entry == null ? List.of() : entry.warnings());
       node.put("id", about.id());
       node.put("title", about.title());
       node.put("date", about.date().toString());

@@ -78,6 +78,27 @@ class SeasonCommandTest {
     assertTrue(inHours <= fish && inHours > fish - 10, inHours + " of " + fish);
   }
 
+  /** A CSV of clock times tells no date: the one assumed must not go unsaid, kept or not. */
+  @Test
+  void whatWasAssumedOfAFileIsTold() throws IOException {
+    Files.writeString(
+        folder.resolve("typed.csv"), "time,event,line\n10:00,cast,short\n10:20,landed,short\n");
+    String index = folder.resolve("kept").toString();
+    for (int run = 0; run < 2; run++) {
+      assertEquals(0, run("season", folder.toString(), "--json", "-", "--index", index));
+      assertTrue(err().contains(folder + "/typed.csv:"), err());
+      assertTrue(err().contains("date"), err());
+      JsonNode session = JsonMapper.builder().build().readTree(out()).get("sessions").get(0);
+      assertFalse(session.get("warnings").isEmpty());
+    }
+    // Another date asked for: what was kept under the old one is not taken.
+    assertEquals(
+        0,
+        run("season", folder.toString(), "--json", "-", "--index", index, "--date", "2026-06-20"));
+    JsonNode session = JsonMapper.builder().build().readTree(out()).get("sessions").get(0);
+    assertEquals("2026-06-20", session.get("date").asString());
+  }
+
   @Test
   void wordsAJsonFileAndAnIndexTogether() throws IOException {
     copy("evening-moves-and-fish.session.json");
