@@ -70,7 +70,8 @@ final class SlideDeck {
       box.setAnchor(page.wordsBox());
       box.clearText();
       for (String words : page.words()) {
-        write(box, words, new Look(SlideFigure.SMALLEST_TEXT, theme.ink(), false));
+        write(box, words, new Look(page.wordsSize(), theme.ink(), false))
+            .setSpaceAfter(-page.paragraphGap());
       }
     }
     Figure figure = page.figure();
@@ -98,7 +99,7 @@ final class SlideDeck {
     return box;
   }
 
-  private static void write(XSLFTextShape shape, String text, Look look) {
+  private static XSLFTextParagraph write(XSLFTextShape shape, String text, Look look) {
     XSLFTextParagraph paragraph = shape.addNewTextParagraph();
     paragraph.setTextAlign(TextParagraph.TextAlign.LEFT);
     XSLFTextRun run = paragraph.addNewTextRun();
@@ -107,6 +108,7 @@ final class SlideDeck {
     run.setFontSize(look.size);
     run.setFontColor(look.colour);
     run.setBold(look.bold);
+    return paragraph;
   }
 
   private static void picture(XMLSlideShow show, XSLFSlide slide, Figure figure, Rectangle2D box)

@@ -105,7 +105,7 @@ public final class CatchWeightsFigure implements Figure {
     for (var line : review.lines()) {
       names = Math.max(names, Type.width(pen.small, line.line().name()));
     }
-    double left = Math.min(width * 0.35, names + 40 * style.textScale());
+    double left = Math.min(width * 0.35, names + 58 * style.textScale());
     double foot = height - pen.smallRow() * 2.6;
     Rectangle2D area = new Rectangle2D.Double(left, 12, width - left - 24, foot - 12);
     Plot plot = new Plot(pen, area, 0, words.axisWeight(most) * 1.05, 1);

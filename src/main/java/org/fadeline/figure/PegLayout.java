@@ -49,7 +49,7 @@ public final class PegLayout {
     boolean leftTaken = isTaken(false, fitted, scale);
     boolean bothTaken = leftTaken && isTaken(true, fitted, scale);
     // With a line under either corner, the water starts below the words on the weather.
-    this.pixelsPerMetre = bothTaken ? fit(scale, 92 * scale) : fitted;
+    this.pixelsPerMetre = bothTaken ? fit(scale, isWeatherShort() ? 78 : 92 * scale) : fitted;
     this.weatherRight = leftTaken && !bothTaken;
   }
 
@@ -62,12 +62,19 @@ public final class PegLayout {
         double x = angler.getX() + distance * Math.sin(angle) * scaleOfWater;
         double y = angler.getY() - distance * Math.cos(angle) * scaleOfWater;
         double inside = right ? width - x : x;
-        if (y < 96 * scale && inside < 225 * scale) {
+        boolean near =
+            isWeatherShort() ? y < 90 && inside < 90 : y < 96 * scale && inside < 225 * scale;
+        if (near) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  /** Returns whether only the rose is drawn, the text being too large for words beside it. */
+  boolean isWeatherShort() {
+    return style.textScale() > 1.6;
   }
 
   /** Returns whether the words on the weather stand in the right upper corner. */

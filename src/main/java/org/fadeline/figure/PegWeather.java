@@ -119,6 +119,9 @@ final class PegWeather {
 
   private List<String> rows() {
     List<String> rows = new ArrayList<>();
+    if (layout.isWeatherShort() && facing() != null) {
+      return rows;
+    }
     wind()
         .ifPresent(
             wind -> {

@@ -19,17 +19,21 @@ record RateScale(double top, double floor, double height) {
     return floor - height * (EVEN + (1 - EVEN) * (1 - top / rate));
   }
 
-  /** Returns the first of a fixed ladder of tops at or above a value: 10, 20, 40, 60, 80, 120, … */
+  private static final double[] STEPS = {
+    10, 20, 30, 40, 60, 80, 100, 120, 160, 200, 240, 320, 400, 480, 600, 800
+  };
+
+  /** Returns the first of a fixed ladder of tops at or above a value; from 800 up it doubles. */
   static double ladder(double value) {
-    double step = 10;
-    while (true) {
-      for (double factor : new double[] {1, 2, 4, 6}) {
-        if (value <= step * factor) {
-          return step * factor;
-        }
+    for (double step : STEPS) {
+      if (value <= step) {
+        return step;
       }
-      // 10, 20, 40, 60, then 80, 160, 320, 480, then 640, …
-      step *= 8;
     }
+    double step = 1600;
+    while (step < value) {
+      step *= 2;
+    }
+    return step;
   }
 }

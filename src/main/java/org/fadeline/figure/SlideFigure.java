@@ -92,7 +92,8 @@ public final class SlideFigure implements Figure {
       return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, 0);
     }
     double room = figure == null ? HEIGHT - 76 - 50 : 190;
-    double needed = rows(wordsFont(figure == null)).size() * SMALLEST_TEXT * 1.3 + 8;
+    double needed =
+        rows(wordsFont(figure == null)).size() * rowHeight() + words.size() * paragraphGap() + 8;
     return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, Math.min(room, needed));
   }
 
@@ -105,6 +106,20 @@ public final class SlideFigure implements Figure {
   /** Returns where the small print stands, points. */
   public Rectangle2D footBox() {
     return new Rectangle2D.Double(MARGIN, HEIGHT - 30, width - 2 * MARGIN, 24);
+  }
+
+  private double rowHeight() {
+    return wordsFont(figure == null).getSize2D() * 1.25;
+  }
+
+  /** Returns the space after a paragraph, points: words that stand alone get more air. */
+  public double paragraphGap() {
+    return figure == null ? 14 : 2;
+  }
+
+  /** Returns the size of the words, points. */
+  public double wordsSize() {
+    return wordsFont(figure == null).getSize2D();
   }
 
   private static Font wordsFont(boolean alone) {
@@ -129,12 +144,14 @@ public final class SlideFigure implements Figure {
         Pen.shortened(heading, width - 2 * MARGIN, title), MARGIN, 54, heading, pen.theme.ink());
     Font font = wordsFont(figure == null);
     double y = wordsBox().getY() + font.getSize2D();
-    for (String row : rows(font)) {
-      if (y > wordsBox().getMaxY() + 2) {
-        break;
+    for (String paragraph : words) {
+      for (String row : Pen.wrapped(font, width - 2 * MARGIN, paragraph)) {
+        if (y <= wordsBox().getMaxY() + 2) {
+          pen.text(row, MARGIN, y, font, pen.theme.ink());
+        }
+        y += rowHeight();
       }
-      pen.text(row, MARGIN, y, font, pen.theme.ink());
-      y += SMALLEST_TEXT * 1.3;
+      y += paragraphGap();
     }
     Figure shown = figure;
     if (shown != null) {

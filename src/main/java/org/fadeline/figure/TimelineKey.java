@@ -42,8 +42,8 @@ final class TimelineKey {
     return Math.ceil(17 * style.textScale());
   }
 
-  static double height(FigureStyle style, double width) {
-    List<Placed> placed = place(style, width, TimelineView.Measure.FISH);
+  static double height(FigureStyle style, double width, TimelineView.Measure measure) {
+    List<Placed> placed = place(style, width, measure);
     double rows = placed.get(placed.size() - 1).row + 1;
     return rows * row(style) + 8;
   }

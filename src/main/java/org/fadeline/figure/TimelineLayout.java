@@ -59,7 +59,11 @@ public final class TimelineLayout {
             figure.review().session().occasion().zone());
     this.axisBottom = Math.ceil(20 * scale);
     this.aroundBottom = axisBottom + Math.ceil(9 * Math.sqrt(scale));
-    this.bottom = height - (figure.view().key() ? TimelineKey.height(figure.style(), width) : 2);
+    this.bottom =
+        height
+            - (figure.view().key()
+                ? TimelineKey.height(figure.style(), width, figure.view().measure())
+                : 2);
     layOutLanes(scale);
   }
 

@@ -159,7 +159,8 @@ class TimelineFigureTest {
   @Test
   void wordsStayInsideAndApart() {
     for (Figure each : variants()) {
-      for (int[] size : new int[][] {{1280, 800}, {1100, 720}, {800, 500}, {1600, 1000}}) {
+      for (int[] size :
+          new int[][] {{1280, 800}, {1100, 720}, {800, 500}, {1460, 810}, {1600, 1000}}) {
         RecordingGraphics g = new RecordingGraphics();
         each.paint(g, size[0], size[1]);
         assertEquals(List.of(), g.outside(size[0], size[1]));
@@ -172,7 +173,7 @@ class TimelineFigureTest {
     return List.of(
         figure,
         figure.with(figure.view().withKey(true)),
-        figure.with(figure.view().withMeasure(TimelineView.Measure.WEIGHT)),
+        figure.with(figure.view().withMeasure(TimelineView.Measure.WEIGHT).withKey(true)),
         figure.with(Knowledge.asKnownAt(allIn + 130 * 60_000L)),
         figure.with(style.withTextScale(1.5)),
         figure.with(style.withTextScale(2.18)),
@@ -242,6 +243,7 @@ class TimelineFigureTest {
     assertEquals(10, RateScale.ladder(0));
     assertEquals(20, RateScale.ladder(10.1));
     assertEquals(80, RateScale.ladder(61));
-    assertEquals(160, RateScale.ladder(81));
+    assertEquals(100, RateScale.ladder(81));
+    assertEquals(3200, RateScale.ladder(1601));
   }
 }
