@@ -230,7 +230,7 @@ final class LanePainter {
             layout.words.line(record.review.line()));
     pen.text(name, layout.nameX(), baseline, pen.strong, hue);
     pen.text(
-        MarkPainter.columnWords(layout, record),
+        MarkPainter.columnWords(layout, lane),
         layout.nameX() + Type.width(pen.strong, name) + 12,
         baseline,
         pen.small,

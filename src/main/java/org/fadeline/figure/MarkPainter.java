@@ -180,28 +180,14 @@ final class MarkPainter {
     return 2 * (lane.rate().getY() - lane.stringY());
   }
 
-  /** Returns what the lane says of its columns, or an empty text where it has none. */
-  static String columnWords(TimelineLayout layout, LaneRecord record) {
-    long step = stepMillis(layout.axis);
-    long start = Long.MIN_VALUE;
-    int fish = 0;
-    int ticks = 0;
-    for (SessionEvent event : record.marks.slice(layout.axis.from(), layout.axis.to())) {
-      if (Math.floorDiv(event.at(), step) != start) {
-        start = Math.floorDiv(event.at(), step);
-        fish = 0;
-        ticks = 0;
-      }
-      switch (event.kind()) {
-        case LANDED, LOST, FOUL, COUNT -> fish++;
-        case CAST, BITE, HOOKED, INDICATION -> ticks++;
-        default -> {}
-      }
-      if (fish > MOST_APART || ticks > MOST_TICKS_APART) {
-        return "columns: marks in " + inWords(step / 1000);
-      }
-    }
-    return "";
+  /**
+   * Returns what the first lane says of columns, the others nothing. It depends on the scale alone:
+   * told only where marks crowd, it would give away what is still to come.
+   */
+  static String columnWords(TimelineLayout layout, TimelineLayout.Lane lane) {
+    return lane.equals(layout.lanes().get(0))
+        ? "crowded marks: columns of " + inWords(stepMillis(layout.axis) / 1000)
+        : "";
   }
 
   static String inWords(long seconds) {

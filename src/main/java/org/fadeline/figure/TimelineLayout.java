@@ -240,7 +240,7 @@ public final class TimelineLayout {
     LaneRecord record = record(lane);
     double scale = figure.style().textScale();
     double name = Type.width(Type.semiBold(12.5 * scale), words.line(record.review.line()));
-    String columns = MarkPainter.columnWords(this, record);
+    String columns = MarkPainter.columnWords(this, lane);
     double said = columns.isEmpty() ? 0 : Type.width(Type.regular(11 * scale), columns) + 12;
     return axis.right() - (nameX() + name + said + 16 * scale);
   }

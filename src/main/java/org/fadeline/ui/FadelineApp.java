@@ -36,6 +36,8 @@ public final class FadelineApp extends Application {
             new ThreadTaskService(Platform::runLater),
             FadelineApp::checkThread);
     bench = workbench;
+    // A newcomer sees the whole match first; what was known then is one switch away.
+    workbench.hindsight(true);
     Navigation navigation = new Navigation();
     MainWindow window =
         new MainWindow(

@@ -229,7 +229,7 @@ class TimelineFigureTest {
     RecordingGraphics g = new RecordingGraphics();
     new TimelineFigure(dense, style).paint(g, WIDTH, HEIGHT);
     assertTrue(
-        g.texts.stream().anyMatch(t -> t.text().startsWith("columns: marks in")),
+        g.texts.stream().anyMatch(t -> t.text().startsWith("crowded marks: columns of")),
         "says that marks are binned");
     assertTrue(g.shapes.size() < 20_000, "far fewer shapes than events: " + g.shapes.size());
   }
