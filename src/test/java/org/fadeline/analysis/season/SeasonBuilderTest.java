@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -167,6 +168,38 @@ class SeasonBuilderTest {
     assertEquals(3, group(season, By.WATER, "lake").tally().bites());
     // Two waters are never in one session: nothing to tell within it.
     assertNull(group(season, By.WATER, "lake").againstOthers().chiSquare());
+  }
+
+  /** Exponential times with a median of 10 min: 200 sessions drawn, 400 in random groups. */
+  @Test
+  void theMedianHasLimitsFromDrawsAndFromGroupsThatAgree() {
+    Random random = new Random(9);
+    List<SessionSummary> sessions = new ArrayList<>();
+    for (int i = 0; i < 400; i++) {
+      double[] minutes = new double[6];
+      for (int k = 0; k < 6; k++) {
+        minutes[k] = -Math.log(random.nextDouble()) * 10 / Math.log(2);
+      }
+      String date = LocalDate.of(2024, 1, 1).plusDays(i).toString();
+      sessions.add(session(date, "Pond", line("pole", bites("corn", minutes))));
+    }
+    Season.Curve drawn = curve(sessions.subList(0, 200));
+    Season.Curve grouped = curve(sessions);
+    assertEquals(10, value(drawn.medianMinutes()), 1.2);
+    assertEquals(10, value(grouped.medianMinutes()), 0.9);
+    // Standard error of a median of n exponential times: 10/ln 2/√n.
+    double error = 10 / Math.log(2) / Math.sqrt(1200);
+    assertEquals(2 * 1.96 * error, value(drawn.high()) - value(drawn.low()), 0.35 * 4 * error);
+    double less = error / Math.sqrt(2);
+    assertEquals(2 * 2.09 * less, value(grouped.high()) - value(grouped.low()), 0.5 * 4 * less);
+    assertTrue(value(grouped.low()) < 10 && value(grouped.high()) > 10, grouped.toString());
+  }
+
+  private static Season.Curve curve(List<SessionSummary> sessions) {
+    Season.Curve curve =
+        group(SeasonBuilder.build(sessions, SeasonFilter.ALL), By.LINE, "pole").curve();
+    assertNotNull(curve);
+    return curve;
   }
 
   /**
