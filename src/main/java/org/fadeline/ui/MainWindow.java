@@ -77,8 +77,8 @@ public final class MainWindow {
             new TroubleSheet(bench).view(), keysSheet.view(), opening(), new News(bench).view());
     keys.listenTo(scene);
     scene.getStylesheets().add(SHEET);
-    Watch.part(preferences.property(), Preferences::look, look -> restyle());
-    Watch.part(preferences.property(), Preferences::textPercent, percent -> restyle());
+    Watch.part(
+        preferences.property(), p -> List.of(p.look(), p.textPercent()), styled -> restyle());
     Watch.part(preferences.property(), Preferences::units, bench::units);
     Watch.part(bench.stateProperty(), s -> s.open() != null, this::openOrStart);
     Watch.part(

@@ -16,8 +16,7 @@ final class PreferenceKeeper {
       Executors.newSingleThreadExecutor(
           work -> {
             Thread thread = new Thread(work, "fadeline-preferences");
-            // Not a daemon: the last change before closing is written; idle threads end by
-            // themselves.
+            // A daemon, so that it keeps no process alive; close writes the last change.
             thread.setDaemon(true);
             return thread;
           });

@@ -1,0 +1,164 @@
+package org.fadeline.ui.review;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.StayOrGo;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** What the review screen shows: lessons, stay or go, tables and charts, the record itself. */
+final class ReviewBody {
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final Navigation navigation;
+  private final BorderPane view = new BorderPane();
+  private final Label totals = new Label();
+  private final Label from = new Label();
+  private final Lessons lessons = new Lessons(this::replay);
+  private final EvidencePane evidence = new EvidencePane();
+  private final StayList stays = new StayList(this::evidenceOf, this::replay);
+  private final LineTables tables = new LineTables(this::replay);
+  private final ChartPages charts = new ChartPages(tables);
+  private final RecordPane record;
+  private final Map<String, Node> pages = new LinkedHashMap<>();
+  private final StackPane page = new StackPane();
+  private final Segments<String> choice;
+
+  ReviewBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this.bench = bench;
+    this.preferences = preferences;
+    this.navigation = navigation;
+    record = new RecordPane(bench, this::replay);
+    pages.put(ReviewScreen.PAGES.get(0), evidence.view());
+    pages.put(ReviewScreen.PAGES.get(1), charts.lines());
+    pages.put(ReviewScreen.PAGES.get(2), charts.firstBites());
+    pages.put(ReviewScreen.PAGES.get(3), charts.response());
+    pages.put(ReviewScreen.PAGES.get(4), charts.quarters());
+    pages.put(ReviewScreen.PAGES.get(5), charts.fish());
+    pages.put(ReviewScreen.PAGES.get(6), charts.page());
+    pages.put(ReviewScreen.PAGES.get(7), record.view());
+    choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
+    layOut();
+    Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
+    Watch.part(preferences.property(), p -> List.of(p.look(), p.textPercent()), p -> restyle());
+    open(ReviewScreen.PAGES.get(0));
+  }
+
+  private void layOut() {
+    totals.getStyleClass().add("figure-large");
+    from.getStyleClass().add("quiet");
+    HBox head = new HBox(14, totals, from);
+    head.setAlignment(Pos.BASELINE_LEFT);
+    VBox top = new VBox(8, head, lessons.view());
+    top.setStyle("-fx-padding: 0.7em 0.9em 0.7em 0.9em;");
+    VBox right = new VBox(10, choice, page);
+    right.getStyleClass().add("panel");
+    right.setStyle("-fx-padding: 0.9em;");
+    choice.setMaxWidth(Region.USE_PREF_SIZE);
+    VBox.setVgrow(page, Priority.ALWAYS);
+    page.setMinHeight(0);
+    page.setAlignment(Pos.TOP_LEFT);
+    HBox.setHgrow(right, Priority.ALWAYS);
+    right.setMinWidth(0);
+    right.setPrefWidth(100);
+    stays.view().setPrefWidth(430);
+    stays.view().setMinWidth(400);
+    stays.view().setMaxWidth(430);
+    HBox middle = new HBox(10, stays.view(), right);
+    middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
+    view.setTop(top);
+    view.setCenter(middle);
+  }
+
+  Node view() {
+    return view;
+  }
+
+  void takeFocus() {
+    choice.button(choiceNow()).requestFocus();
+  }
+
+  private String choiceNow() {
+    return pages.entrySet().stream()
+        .filter(e -> page.getChildren().contains(e.getValue()))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(ReviewScreen.PAGES.get(0));
+  }
+
+  void open(String name) {
+    choice.choose(name);
+    Node node = pages.get(name);
+    if (node != null) {
+      page.getChildren().setAll(node);
+    }
+  }
+
+  private FigureStyle style() {
+    Preferences now = preferences.get();
+    return Looks.style(now.look(), now.units(), now.textPercent());
+  }
+
+  private void restyle() {
+    evidence.restyle(style());
+    charts.show(bench.state().review().latest(), style());
+  }
+
+  private void replay(long at) {
+    bench.transport().pause();
+    bench.transport().seek(at);
+    navigation.show("Replay");
+  }
+
+  private void evidenceOf(StayOrGo stay) {
+    Review review = bench.state().review().latest();
+    if (review != null) {
+      evidence.show(review, stay, style());
+    }
+  }
+
+  private void show(@Nullable Review review) {
+    Units units = preferences.get().units();
+    totals.setText(review == null ? "Working out the review" : totals(review, units));
+    from.setText(
+        review == null
+            ? ""
+            : review.summary().weightFrom().word()
+                + " · "
+                + review.summary().grade().label()
+                + " · with hindsight, so nothing here was known in full then");
+    lessons.show(review);
+    stays.show(review, units);
+    tables.show(review, units);
+    charts.show(review, style());
+    record.show(review, units);
+  }
+
+  private static String totals(Review review, Units units) {
+    int landed = review.summary().caught().landed();
+    double grams = review.summary().caught().weightG();
+    return grams > 0
+        ? Say.weight(grams, units) + ", " + Say.fish(landed)
+        : Say.capital(Say.fish(landed));
+  }
+}
