@@ -11,7 +11,9 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
-/** What the match says afterwards. It is built when first shown, so that the window opens sooner. */
+/**
+ * What the match says afterwards. It is built when first shown, so that the window opens sooner.
+ */
 public final class ReviewScreen implements Screen {
   /** The pages beside the list of stays, in order. */
   static final List<String> PAGES =
