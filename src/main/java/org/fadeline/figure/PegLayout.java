@@ -279,19 +279,29 @@ public final class PegLayout {
 
   private void paintFeature(Pen pen, Peg.Feature feature) {
     Point2D at = pointOf(feature.distanceM(), feature.bearingDegrees());
-    Double across = feature.widthM();
-    double half = Math.max(5, (across == null ? 1 : across) * pixelsPerMetre / 2);
+    double half = halfWidth(feature);
     Ellipse2D shape =
         new Ellipse2D.Double(at.getX() - half, at.getY() - half * 0.45, 2 * half, half * 0.9);
     pen.fill(Theme.mix(pen.theme.bank(), 0.8, pen.theme.water()), shape);
     pen.stroke(pen.theme.secondInk(), 1, new float[] {3, 2}, shape);
-    paintFeatureName(pen, feature.name(), at, half);
+    featureName(feature)
+        .ifPresent(
+            box ->
+                pen.text(
+                    feature.name(),
+                    box.getX(),
+                    box.getY() + Type.ascent(pen.small) + 2,
+                    pen.small,
+                    pen.theme.ink()));
   }
 
-  /** Names a feature where neither a line nor the words on the weather stand. */
-  private void paintFeatureName(Pen pen, String name, Point2D at, double half) {
-    double w = Type.width(pen.small, name);
-    double row = pen.smallRow();
+  /** Returns where a feature is named: where neither a line nor the weather stands. */
+  Optional<Rectangle2D> featureName(Peg.Feature feature) {
+    Point2D at = pointOf(feature.distanceM(), feature.bearingDegrees());
+    double half = halfWidth(feature);
+    double size = 11 * style.textScale();
+    double w = Type.width(Type.regular(size), feature.name());
+    double row = Math.ceil(size * 1.35);
     double down = half * 0.45;
     double[][] corners = {
       {at.getX() - w / 2, at.getY() - row / 2},
@@ -310,11 +320,15 @@ public final class PegLayout {
               && (box.getY() > 70
                   || (weatherRight ? box.getMaxX() < width * 0.5 : box.getX() > width * 0.5));
       if (inside && isClearOfLines(box)) {
-        pen.text(
-            name, box.getX(), box.getY() + Type.ascent(pen.small) + 2, pen.small, pen.theme.ink());
-        return;
+        return Optional.of(box);
       }
     }
+    return Optional.empty();
+  }
+
+  private double halfWidth(Peg.Feature feature) {
+    Double across = feature.widthM();
+    return Math.max(5, (across == null ? 1 : across) * pixelsPerMetre / 2);
   }
 
   private boolean isClearOfLines(Rectangle2D box) {

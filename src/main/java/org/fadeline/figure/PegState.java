@@ -51,6 +51,12 @@ final class PegState {
       }
     }
     taken.add(weather.area());
+    layout
+        .session
+        .occasion()
+        .peg()
+        .features()
+        .forEach(feature -> layout.featureName(feature).ifPresent(taken::add));
     for (int i = 0; i < lines.size(); i++) {
       Line line = lines.get(i);
       int index = i;

@@ -171,6 +171,13 @@ final class PegWeather {
   void paint(Pen pen) {
     Double facing = facing();
     double x = left() + textLeft();
+    double rows = rows().size() * 15 * layout.style.textScale();
+    pen.fill(
+        Pen.alpha(pen.theme.water(), 0.82),
+        x - 3,
+        8,
+        rows > 0 ? blockWidth() - textLeft() : 0,
+        rows + 8);
     if (facing != null) {
       paintRose(pen, left() + 36, 36, facing);
     }

@@ -115,8 +115,11 @@ final class Words {
   }
 
   String line(Line line) {
-    Double distance = line.place().distanceM();
-    return distance == null ? line.name() : line.name() + ", " + distance(line);
+    String distance = distance(line);
+    // "pole 13 m" says it already.
+    return distance.isEmpty() || line.name().contains(distance)
+        ? line.name()
+        : line.name() + ", " + distance;
   }
 
   /** Returns how far a line lies, or an empty text. */
