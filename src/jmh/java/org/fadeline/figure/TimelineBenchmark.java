@@ -21,6 +21,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /** Cost of a timeline: all of its base on a change of zoom, and what one replay tick asks. */
+// JMH fills the fields in its set-up.
+@SuppressWarnings("NullAway.Init")
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
