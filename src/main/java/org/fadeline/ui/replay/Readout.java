@@ -14,10 +14,12 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Spell;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayFrame.LineState;
@@ -43,6 +45,9 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
 
   /** Rates from fewer fished minutes than this are not told. */
   private static final double TOLD_FROM_MINUTES = 10;
+
+  /** A rig out for longer has ended the stay on its line. */
+  private static final long SHORT_OFF = 600_000;
 
   private static final long MINUTE = 60_000;
 
@@ -120,7 +125,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
     private Pair toGo() {
       String fishing =
           frame.fishing() == null
-              ? "between lines"
+              ? rigOut() == null ? "between lines" : "rig out"
               : session.line(frame.fishing()).map(l -> "fishing " + theName(l)).orElse("");
       return switch (frame.phase()) {
         case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");
@@ -150,7 +155,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
         return new Pair(Say.fish(totals.fish()), "no weights logged");
       }
       String from =
-          review == null || review.summary().weightFrom() == Review.WeightFrom.WEIGHED
+          review != null && review.summary().weightFrom() == Review.WeightFrom.WEIGHED
               ? "weighed"
               : "estimated";
       StringBuilder note = new StringBuilder(Say.fish(totals.fish()));
@@ -268,7 +273,24 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       return null;
     }
 
+    /** Returns the event that took the rig out, where that is the last seen of it, or null. */
+    private @Nullable SessionEvent rigOut() {
+      for (int i = frame.eventsSeen() - 1; i >= 0; i--) {
+        SessionEvent event = session.events().get(i);
+        EventKind.Group group = event.kind().group();
+        if (group == EventKind.Group.WATER || group == EventKind.Group.MOVE) {
+          boolean out = event.kind() == EventKind.OFF && at - event.at() <= SHORT_OFF;
+          return out ? event : null;
+        }
+      }
+      return null;
+    }
+
     private Pair standing(Line line, LineState state) {
+      SessionEvent out = rigOut();
+      if (out != null && line.id().equals(out.lineId())) {
+        return new Pair("rig out", "since " + Say.shortClock(out.at(), zone));
+      }
       Spell last = lastSpell(line);
       if (last == null) {
         return new Pair(state.bites() > 0 ? "not being fished" : "", "");

@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
 import org.fadeline.model.Units;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.replay.Readout.Card;
@@ -52,6 +54,18 @@ class ReadoutTest {
     // 1100 g + 900 g = 4.409 lb: 4 lb 7 oz to the ounce.
     assertEquals("4 lb 7 oz", r.weight().head());
     assertEquals("2 fish, estimated", r.weight().note());
+  }
+
+  /** Cupping in the middle of a stay: the line has not been left. */
+  @Test
+  void aRigOutForAWhileIsNotALineLeft() {
+    Session session = HandMade.session();
+    long at = session.match().allIn() + 12 * 60_000L;
+    List<SessionEvent> events = new ArrayList<>(session.events());
+    events.add(new SessionEvent.Off(new Stamp("off", at, "short", null), null));
+    Readout r = at(bench(session.withEvents(events)), 12.5);
+    assertEquals("rig out", r.toGo().note());
+    assertEquals("rig out", card(r, "short").now());
   }
 
   @Test
