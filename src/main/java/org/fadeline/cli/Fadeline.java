@@ -38,6 +38,7 @@ public final class Fadeline implements Callable<Integer> {
     line.addSubcommand(new OpenCommand(console, window));
     line.addSubcommand(new ReviewCommand(console));
     line.addSubcommand(new CompareCommand(console));
+    line.addSubcommand(new TalkCommand(console));
     line.addSubcommand(new SeasonCommand(console));
     line.addSubcommand(new CheckCommand(console));
     line.addSubcommand(new ConvertCommand(console));

@@ -79,7 +79,7 @@ final class OpenCommand implements Callable<Integer> {
     Review review = Reviewer.review(read, ReviewSettings.DEFAULT);
     console.out().print(ReviewText.toText(review, Units.LB_OZ_AND_METRES));
     int written = ReviewFigures.write(review, Units.LB_OZ_AND_METRES, FIGURES);
-    console.out().println(written + " figures written to " + FIGURES.toAbsolutePath());
+    console.out().println(written + " files of figures written to " + FIGURES.toAbsolutePath());
     return ExitCode.DONE;
   }
 }

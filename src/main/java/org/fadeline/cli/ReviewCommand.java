@@ -68,7 +68,7 @@ final class ReviewCommand implements Callable<Integer> {
       int written = ReviewFigures.write(review, chosen, figures);
       // Standard output holds JSON alone where it was asked for.
       ("-".equals(json) ? console.err() : console.out())
-          .println(written + " figures written to " + figures);
+          .println(written + " files of figures written to " + figures);
     }
     return ExitCode.DONE;
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.poi.xslf.usermodel.XMLSlideShow;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -155,12 +157,24 @@ class CommandsTest {
   }
 
   @Test
+  void aTalkIsDraftedByFileEnding() throws IOException {
+    Path slides = folder.resolve("talk.pptx");
+    assertEquals(0, run("talk", SAMPLE, "--out", slides.toString()));
+    try (InputStream in = Files.newInputStream(slides);
+        XMLSlideShow show = new XMLSlideShow(in)) {
+      assertTrue(show.getSlides().size() >= 5, "slides: " + show.getSlides().size());
+    }
+    assertEquals(1, run("talk", SAMPLE, "--out", folder.resolve("talk.doc").toString()));
+    assertEquals(2, run("talk", SAMPLE));
+  }
+
+  @Test
   void figuresAreWrittenAndReadBack() throws IOException {
     Path figures = folder.resolve("figures");
     assertEquals(0, run("review", SAMPLE, "--figures", figures.toString()));
-    assertTrue(out().contains("7 figures written to"), out());
+    assertTrue(out().contains("files of figures written to"), out());
     BufferedImage timeline = ImageIO.read(figures.resolve("timeline.png").toFile());
-    assertEquals(1920, timeline.getWidth());
+    assertEquals(1800, timeline.getWidth());
     assertTrue(Files.readString(figures.resolve("peg.svg")).contains("<title"));
     try (PDDocument page = Loader.loadPDF(figures.resolve("match-page.pdf").toFile())) {
       assertEquals(1, page.getNumberOfPages());
