@@ -12,6 +12,10 @@ public final class Main {
   public static void main(String[] args) {
     // Figures are measured and drawn with AWT, which must not look for a display of its own.
     System.setProperty("java.awt.headless", "true");
+    // Writing slides must not print a notice on the error stream.
+    System.setProperty(
+        "log4j2.loggerContextFactory",
+        "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
     System.exit(Fadeline.run(Console.ofProcess(), WorkbenchLauncher::launch, args));
   }
 }
