@@ -41,7 +41,7 @@ final class ReplayHead {
         .addAll(
             room, toGo.box, weight.box, pace.box, space, new LinesMenu(bench).view(), knowledge);
     view.setAlignment(Pos.CENTER_LEFT);
-    view.setStyle("-fx-spacing: 2.2em; -fx-padding: 0.35em 1.1em 0.35em 1.1em;");
+    view.setStyle("-fx-spacing: 1.1em; -fx-padding: 0.35em 1.1em 0.35em 1.1em;");
   }
 
   HBox view() {
@@ -99,7 +99,7 @@ final class ReplayHead {
       note.getStyleClass().add("quiet");
       box.setAlignment(Pos.CENTER_LEFT);
       head.setMinWidth(Region.USE_PREF_SIZE);
-      note.setMinWidth(40);
+      note.setMinWidth(20);
     }
 
     void show(Pair pair) {

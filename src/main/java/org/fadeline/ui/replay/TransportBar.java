@@ -84,7 +84,8 @@ final class TransportBar {
     Label caution =
         new Label("Keep 30 m from power lines.\nYour water's rules and the organiser decide.");
     caution.getStyleClass().add("quiet");
-    caution.setMinWidth(Region.USE_PREF_SIZE);
+    caution.setWrapText(true);
+    caution.setMinWidth(120);
     between.getStyleClass().add("quiet");
     HBox left = new HBox(caution);
     left.setAlignment(Pos.CENTER_LEFT);
@@ -96,7 +97,8 @@ final class TransportBar {
     HBox.setHgrow(otherGap, Priority.ALWAYS);
     HBox row = new HBox(12, left, gap, middle, otherGap, right);
     right.prefWidthProperty().bind(left.widthProperty());
-    right.setMinWidth(90);
+    left.setMinWidth(120);
+    right.setMinWidth(60);
     view.setCenter(new VBox(2, scrub, row));
     view.getStyleClass().add("foot");
     Watch.part(bench.stateProperty(), WorkbenchState::playhead, this::follow);

@@ -120,7 +120,11 @@ final class TurningList {
       title.getStyleClass().add("strong");
       detail.getStyleClass().add("quiet");
       // A list asks a cell's height without a width: the texts must know theirs.
-      var room = list.widthProperty().subtract(96);
+      var room =
+          javafx.beans.binding.Bindings.createDoubleBinding(
+              () -> Math.max(60, list.getWidth() - 34 - 4.9 * time.getFont().getSize()),
+              list.widthProperty(),
+              time.fontProperty());
       title.wrappingWidthProperty().bind(room);
       detail.wrappingWidthProperty().bind(room);
       setOnMouseClicked(e -> go(getItem()));

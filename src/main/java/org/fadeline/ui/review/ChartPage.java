@@ -1,7 +1,9 @@
 package org.fadeline.ui.review;
 
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.Figure;
 import org.fadeline.ui.control.FigureCanvas;
@@ -11,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class ChartPage {
   private final FigureCanvas canvas = new FigureCanvas();
   private final VBox view = new VBox(10);
+  private final ScrollPane scroll = new ScrollPane(view);
 
   ChartPage(Node... below) {
     canvas.setMinHeight(230);
@@ -19,9 +22,14 @@ final class ChartPage {
     view.getChildren().add(canvas);
     for (Node node : below) {
       VBox.setVgrow(node, Priority.ALWAYS);
+      if (node instanceof Region region) {
+        region.setMinHeight(170);
+      }
       view.getChildren().add(node);
     }
-    view.setMinHeight(0);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.getStyleClass().add("plain-scroll");
   }
 
   /** Puts something, such as a choice, above the chart. */
@@ -30,8 +38,8 @@ final class ChartPage {
     return this;
   }
 
-  VBox view() {
-    return view;
+  ScrollPane view() {
+    return scroll;
   }
 
   void show(@Nullable Figure figure) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 /** What a finding rests on: the fade, the minutes past plain, the other lines. */
 final class EvidencePane {
   private final VBox view = new VBox(8);
+  private final ScrollPane scroll = new ScrollPane(view);
   private final Label facts = new Label();
   private final Label chartTitle = new Label();
   private final FigureCanvas chart = new FigureCanvas();
@@ -63,11 +65,14 @@ final class EvidencePane {
     VBox.setVgrow(others, Priority.ALWAYS);
     chartTitle.getStyleClass().add("strong");
     view.getChildren().addAll(facts, others, chartTitle, chart);
-    view.setMinHeight(0);
+    others.setMinHeight(190);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.getStyleClass().add("plain-scroll");
   }
 
-  VBox view() {
-    return view;
+  ScrollPane view() {
+    return scroll;
   }
 
   private String name(String lineId) {

@@ -38,6 +38,7 @@ final class StayList {
     this.replay = replay;
     Label title = new Label("Stay or go");
     title.getStyleClass().add("title");
+    title.setMinWidth(Region.USE_PREF_SIZE);
     Label note = new Label("every spell, both ways; weight first");
     note.getStyleClass().add("quiet");
     HBox head = new HBox(10, title, note);

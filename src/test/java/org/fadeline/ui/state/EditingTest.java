@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Session;
@@ -32,15 +33,30 @@ class EditingTest {
   }
 
   private Session session() {
-    return requireNonNull(bench.state().open()).session();
+    return session(bench);
+  }
+
+  private static Session session(Workbench of) {
+    return requireNonNull(of.state().open()).session();
   }
 
   private History history() {
-    return requireNonNull(bench.state().open()).history();
+    return history(bench);
+  }
+
+  private static History history(Workbench of) {
+    return requireNonNull(of.state().open()).history();
   }
 
   private SessionEvent event(String id) {
-    return session().events().stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
+    return event(bench, id);
+  }
+
+  private static SessionEvent event(Workbench of, String id) {
+    return session(of).events().stream()
+        .filter(e -> e.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
@@ -62,18 +78,23 @@ class EditingTest {
 
   @Test
   void undoHasNoLimit() {
+    // One review for every step: what is tested here are the steps.
+    Review one = requireNonNull(bench.state().review().latest());
+    Workbench bench =
+        new Workbench(desk, (s, settings, units) -> one, new DirectTaskService(), () -> {});
+    bench.open(Path.of("a.session.json"));
     for (int i = 1; i <= 300; i++) {
       bench.editing().edit("Step " + i, EventEdits.note("w0", "note " + i));
     }
-    assertEquals("note 300", event("w0").note());
+    assertEquals("note 300", event(bench, "w0").note());
     for (int i = 300; i >= 1; i--) {
-      assertEquals("Step " + i, history().undo());
+      assertEquals("Step " + i, history(bench).undo());
       bench.editing().undo();
     }
-    assertNull(history().undo());
-    assertEquals(HandMade.session().events(), session().events());
+    assertNull(history(bench).undo());
+    assertEquals(HandMade.session().events(), session(bench).events());
     bench.editing().undo();
-    assertEquals(HandMade.session().events(), session().events());
+    assertEquals(HandMade.session().events(), session(bench).events());
   }
 
   @Test
