@@ -53,10 +53,7 @@ class EditingTest {
   }
 
   private static SessionEvent event(Workbench of, String id) {
-    return session(of).events().stream()
-        .filter(e -> e.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+    return session(of).events().stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
   }
 
   @Test
