@@ -17,7 +17,6 @@ import org.fadeline.analysis.compare.LinePairing;
 import org.fadeline.export.CompareFigureSet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
-import org.fadeline.io.WholeFile;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
@@ -44,6 +43,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin private final Reading reading = new Reading();
   @Mixin private final UnitsOption units = new UnitsOption();
+  @Mixin private final JsonOption json = new JsonOption();
 
   @Spec
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
@@ -55,12 +55,6 @@ final class CompareCommand implements Callable<Integer> {
       description = "two sessions, each a .session.json or an event .csv")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
   private List<Path> files;
-
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "writes the comparison as JSON; - for standard output")
-  private @Nullable String json;
 
   @Option(
       names = "--figures",
@@ -98,20 +92,10 @@ final class CompareCommand implements Callable<Integer> {
     Review one = Reviewer.review(first, ReviewSettings.DEFAULT, chosen);
     Review other = Reviewer.review(second, ReviewSettings.DEFAULT, chosen);
     Comparison comparison = Comparer.compare(one, other, setup, chosen);
-    if ("-".equals(json)) {
-      console.out().print(CompareJson.toJson(comparison));
-      console.out().flush();
-    } else {
-      console.out().print(CompareText.toText(comparison, chosen));
-    }
-    if (json != null && !"-".equals(json)) {
-      Path target = Path.of(json);
-      try {
-        WholeFile.write(target, CompareJson.toJson(comparison));
-      } catch (IOException e) {
-        throw Writing.fault(target, e);
-      }
-    }
+    json.tell(
+        console,
+        () -> CompareJson.toJson(comparison),
+        () -> CompareText.toText(comparison, chosen));
     if (figures != null) {
       writeFigures(comparison, chosen, figures);
     }
@@ -123,7 +107,7 @@ final class CompareCommand implements Callable<Integer> {
       int written =
           CompareFigureSet.write(comparison, FigureStyle.of(Theme.LIGHT, chosen), folder).size();
       // Standard output holds JSON alone where it was asked for.
-      ("-".equals(json) ? console.err() : console.out())
+      (json.alone() ? console.err() : console.out())
           .println(written + " figures written to " + folder);
     } catch (IOException e) {
       throw Writing.fault(folder, e);

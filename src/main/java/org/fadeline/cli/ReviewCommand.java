@@ -1,12 +1,10 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
-import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.report.ReviewJson;
@@ -27,16 +25,11 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private final Reading reading = new Reading();
   @Mixin private final UnitsOption units = new UnitsOption();
+  @Mixin private final JsonOption json = new JsonOption();
 
   @Parameters(paramLabel = "SESSION", description = "a .session.json or an event .csv")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
   private Path file;
-
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "writes the review as JSON; - for standard output")
-  private @Nullable String json;
 
   @Option(names = "--figures", paramLabel = "DIR", description = "writes the figures there")
   private @Nullable Path figures;
@@ -50,24 +43,11 @@ final class ReviewCommand implements Callable<Integer> {
     Session session = reading.readAccepted(console, file);
     Units chosen = units.units();
     Review review = Reviewer.review(session, ReviewSettings.DEFAULT, chosen);
-    if ("-".equals(json)) {
-      console.out().print(ReviewJson.toJson(review));
-      console.out().flush();
-    } else {
-      console.out().print(ReviewText.toText(review, chosen));
-    }
-    if (json != null && !"-".equals(json)) {
-      Path target = Path.of(json);
-      try {
-        WholeFile.write(target, ReviewJson.toJson(review));
-      } catch (IOException e) {
-        throw Writing.fault(target, e);
-      }
-    }
+    json.tell(console, () -> ReviewJson.toJson(review), () -> ReviewText.toText(review, chosen));
     if (figures != null) {
       int written = ReviewFigures.write(review, chosen, figures);
       // Standard output holds JSON alone where it was asked for.
-      ("-".equals(json) ? console.err() : console.out())
+      (json.alone() ? console.err() : console.out())
           .println(written + " files of figures written to " + figures);
     }
     return ExitCode.DONE;

@@ -10,7 +10,6 @@ import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.index.SeasonIndex;
-import org.fadeline.io.WholeFile;
 import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
 import org.fadeline.report.SeasonText;
@@ -32,16 +31,11 @@ final class SeasonCommand implements Callable<Integer> {
 
   @Mixin private final Reading reading = new Reading();
   @Mixin private final UnitsOption units = new UnitsOption();
+  @Mixin private final JsonOption json = new JsonOption();
 
   @Parameters(paramLabel = "DIR", description = "a folder of sessions")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
   private Path folder;
-
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description = "writes the season as JSON; - for standard output")
-  private @Nullable String json;
 
   @Option(
       names = "--index",
@@ -76,17 +70,10 @@ final class SeasonCommand implements Callable<Integer> {
     tell(found);
     Season season = SeasonBuilder.build(found.summaries(), SeasonFilter.ALL);
     Units chosen = units.units();
-    if ("-".equals(json)) {
-      console.out().print(SeasonJson.toJson(season, found, folder));
-      console.out().flush();
-    } else {
-      console.out().print(SeasonText.toText(season, chosen));
-    }
-    if (json != null && !"-".equals(json)) {
-      Path target = Path.of(json);
-      String text = SeasonJson.toJson(season, found, folder);
-      write(target, () -> WholeFile.write(target, text));
-    }
+    json.tell(
+        console,
+        () -> SeasonJson.toJson(season, found, folder),
+        () -> SeasonText.toText(season, chosen));
     return ExitCode.DONE;
   }
 

@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,12 +17,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The commands as a caller sees them: exit codes, streams and files. */
-class CommandsTest {
+class CommandsTest extends CommandHarness {
   private static final String SAMPLE = "sample-sessions/quillthorn-first-open.session.json";
 
   private static final String TYPED =
@@ -38,34 +34,6 @@ class CommandsTest {
       10:50,landed,long,carp,1400
       15:00,all-out,,,
       """;
-
-  @TempDir Path folder;
-
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
-  private int run(String... args) {
-    out.reset();
-    err.reset();
-    Console console =
-        new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return Fadeline.run(
-        console,
-        session -> {
-          throw new UnsupportedOperationException("no display in tests");
-        },
-        args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
-  }
 
   private Path typed() throws IOException {
     return Files.writeString(folder.resolve("typed.csv"), TYPED);

@@ -4,49 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** {@code compare} as a caller sees it. */
-class CompareCommandTest {
+class CompareCommandTest extends CommandHarness {
   private static final String FIRST = "sample-sessions/quillthorn-first-open.session.json";
   private static final String SECOND = "sample-sessions/evening-moves-and-fish.session.json";
-
-  @TempDir Path folder;
-
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
-  private int run(String... args) {
-    out.reset();
-    err.reset();
-    Console console =
-        new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return Fadeline.run(
-        console,
-        session -> {
-          throw new UnsupportedOperationException("no display in tests");
-        },
-        args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
-  }
 
   @Test
   void jsonAloneOnStandardOutputWithTheAlignmentAsked() {
