@@ -85,6 +85,10 @@ public class ReplayFrameBenchmark {
                   () -> {});
           screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
           root = new StackPane(screen.view());
+          // Colours that the window's style sheet would give; without them each frame would warn.
+          root.setStyle(
+              "-fl-hairline: gray; -fl-line-0: blue; -fl-line-1: blue; -fl-line-2: blue;"
+                  + " -fl-line-3: blue; -fl-line-4: blue;");
           Stage stage = new Stage();
           stage.setScene(new Scene(root, 1280, 780));
           stage.show();
