@@ -36,7 +36,7 @@ final class WaterC {
         "C",
         // A point at sea, in the Wash: no fishery lies there.
         new Venue("Ostlerby Cut", 53.0000, 0.4600),
-        new Peg("41", 340.0, 1.1, List.of(new Feature("far bank reeds", 22, 0, 30.0))),
+        new Peg("41", 340.0, 1.1, List.of(new Feature("far bank reeds", 30, 0, 20.0))),
         rules(50),
         List.of(whip(), pole(), longLine(), bomb(), edge()),
         new DemoWater.Day(
