@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class Header {
   private final HBox view = new HBox(14);
   private final List<ToggleButton> tabs = new ArrayList<>();
+  private final ToggleButton start;
   private final List<Screen> screens;
   private final Label title = new Label();
   private final Label day = new Label();
@@ -37,20 +38,15 @@ final class Header {
     HBox nav = new HBox();
     nav.getStyleClass().add("nav");
     nav.setAlignment(Pos.CENTER_LEFT);
-    ToggleGroup group = new ToggleGroup();
-    for (int i = 0; i < screens.size(); i++) {
-      ToggleButton tab = new ToggleButton(screens.get(i).title());
-      tab.setToggleGroup(group);
-      tab.setMinWidth(Region.USE_PREF_SIZE);
-      int index = i;
-      tab.setOnAction(
-          e -> {
-            tab.setSelected(true);
-            commands.showScreen(index);
-          });
-      tabs.add(tab);
-      nav.getChildren().add(tab);
+    start = tab("Matches", commands::showStart);
+    for (Screen screen : screens) {
+      tabs.add(tab(screen.title(), () -> commands.show(screen)));
     }
+    nav.getChildren().add(start);
+    nav.getChildren().addAll(tabs);
+    ToggleGroup group = new ToggleGroup();
+    group.getToggles().add(start);
+    group.getToggles().addAll(tabs);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
     title.getStyleClass().add("strong");
@@ -69,8 +65,21 @@ final class Header {
     return view;
   }
 
-  void mark(Screen screen) {
-    tabs.get(screens.indexOf(screen)).setSelected(true);
+  private static ToggleButton tab(String title, Runnable show) {
+    ToggleButton tab = new ToggleButton(title);
+    tab.setMinWidth(Region.USE_PREF_SIZE);
+    tab.setOnAction(
+        e -> {
+          // A click on the tab shown must not lift it.
+          tab.setSelected(true);
+          show.run();
+        });
+    return tab;
+  }
+
+  /** Marks the tab of the screen shown; none of them is the first screen. */
+  void mark(@Nullable Screen screen) {
+    (screen == null ? start : tabs.get(screens.indexOf(screen))).setSelected(true);
   }
 
   /** Returns what to call a session. */
@@ -80,6 +89,9 @@ final class Header {
   }
 
   private void show(@Nullable OpenSession open) {
+    for (int i = 0; i < tabs.size(); i++) {
+      tabs.get(i).setDisable(open == null && screens.get(i).needsSession());
+    }
     title.setText(
         open == null ? "" : title(open) + (open.history().unsaved() ? " · not saved" : ""));
     day.setText(

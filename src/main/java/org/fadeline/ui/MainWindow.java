@@ -1,7 +1,5 @@
 package org.fadeline.ui;
 
-import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +19,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.KeyDesk;
 import org.fadeline.ui.control.Watch;
-import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
@@ -67,9 +63,11 @@ public final class MainWindow {
     this.bench = bench;
     this.preferences = preferences;
     this.screens = List.copyOf(screens);
-    start = new StartScreen(preferences, bench::open, this::choose);
-    WindowCommands commands = new WindowCommands(this, bench, preferences);
-    keys = new KeyDesk(commands.all(), this::isCovered, this::takeFocus);
+    MatchChooser chooser = new MatchChooser(stage, bench, preferences);
+    start = new StartScreen(preferences, bench::open, chooser::open);
+    start.offer(this.screens, this::show);
+    WindowCommands commands = new WindowCommands(this, chooser, bench, preferences);
+    keys = new KeyDesk(commands.all(this.screens), this::isCovered, this::takeFocus);
     header = new Header(bench, this.screens, commands, preferences);
     frame.getStyleClass().add("frame");
     root.getChildren()
@@ -80,7 +78,11 @@ public final class MainWindow {
     Watch.part(
         preferences.property(), p -> List.of(p.look(), p.textPercent()), styled -> restyle());
     Watch.part(preferences.property(), Preferences::units, bench::units);
-    Watch.part(bench.stateProperty(), s -> s.open() != null, this::openOrStart);
+    frame.setTop(header.view());
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.open() == null ? null : s.open().source(),
+        source -> follow(source != null));
     Watch.part(
         bench.stateProperty(),
         s -> s.open() == null ? null : s.open().source().path(),
@@ -154,21 +156,30 @@ public final class MainWindow {
         PseudoClass.getPseudoClass("high-contrast"), now.look() == Preferences.Look.HIGH_CONTRAST);
   }
 
-  private void openOrStart(boolean isOpen) {
-    if (isOpen) {
-      frame.setTop(header.view());
-      show(shown == null ? screens.get(0) : shown);
-    } else {
-      frame.setTop(null);
-      frame.setCenter(start.view());
-      keys.screenCommands(List.of());
-      start.openButton().requestFocus();
+  /** Goes to a match that was opened from the first screen, and back where it was closed. */
+  private void follow(boolean isOpen) {
+    if (isOpen && shown == null) {
+      show(screens.get(0));
+    } else if (!isOpen && (shown == null || shown.needsSession())) {
+      showStart();
     }
   }
 
-  /** Shows a screen, where a session is open. */
+  /** Shows the first screen: matches to open, and what else can be begun. */
+  void showStart() {
+    if (shown != null) {
+      shown.shown(false);
+    }
+    shown = null;
+    frame.setCenter(start.view());
+    keys.screenCommands(List.of());
+    header.mark(null);
+    start.openButton().requestFocus();
+  }
+
+  /** Shows a screen; one that needs a match does nothing while none is open. */
   void show(org.fadeline.ui.control.Screen screen) {
-    if (bench.state().open() == null) {
+    if (screen.needsSession() && bench.state().open() == null) {
       return;
     }
     if (shown != null && shown != screen) {
@@ -200,53 +211,6 @@ public final class MainWindow {
       keysSheet.hide();
     } else {
       keysSheet.show(keys.commands());
-    }
-  }
-
-  /** Lets the user choose a file to open. */
-  void choose() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Open a match");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new FileChooser.ExtensionFilter("Sessions and event tables", "*.session.json", "*.csv"),
-            new FileChooser.ExtensionFilter("All files", "*"));
-    preferences.get().recent().stream()
-        .map(path -> Path.of(path).getParent())
-        .filter(folder -> folder != null && Files.isDirectory(folder))
-        .findFirst()
-        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
-    File chosen = chooser.showOpenDialog(stage);
-    if (chosen != null) {
-      bench.open(chosen.toPath());
-    }
-  }
-
-  /** Saves the match to its file, or asks for a name where it has none. */
-  void save() {
-    if (bench.state().open() != null && !bench.editing().save(false)) {
-      saveAs();
-    }
-  }
-
-  /** Asks for a name and saves the match there. */
-  void saveAs() {
-    OpenSession open = bench.state().open();
-    if (open == null) {
-      return;
-    }
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the match");
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter("Sessions", "*.session.json"));
-    chooser.setInitialFileName(open.source().name() + ".session.json");
-    File chosen = chooser.showSaveDialog(stage);
-    if (chosen != null) {
-      String name = chosen.getName();
-      boolean whole = name.toLowerCase(java.util.Locale.ROOT).endsWith(".session.json");
-      bench.editing().saveAs(whole ? chosen.toPath() : Path.of(chosen.getPath() + ".session.json"));
     }
   }
 

@@ -16,10 +16,11 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Rectangle;
+import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.PreferenceStore;
 
-/** What is shown while no session is open: open one, take up a recent one, or try a sample. */
+/** The first screen: open a match, take up a recent one, try a sample, or begin something else. */
 final class StartScreen {
   private static final int SHOWN = 6;
 
@@ -27,6 +28,7 @@ final class StartScreen {
   private final VBox recent = new VBox(2);
   private final VBox samples = new VBox(2);
   private final Button openButton = new Button("Open a match…");
+  private final HBox offers = new HBox(12);
   private final Consumer<Path> open;
 
   StartScreen(PreferenceStore preferences, Consumer<Path> open, Runnable choose) {
@@ -52,7 +54,7 @@ final class StartScreen {
                 + " organiser decide.");
     caution.getStyleClass().add("quiet");
     caution.setWrapText(true);
-    VBox card = new VBox(name, purpose, first, columns, caution);
+    VBox card = new VBox(name, purpose, first, offers, columns, caution);
     card.getStyleClass().add("start-card");
     card.setMaxHeight(VBox.USE_PREF_SIZE);
     ScrollPane scroll = new ScrollPane(new StackPane(card));
@@ -66,6 +68,19 @@ final class StartScreen {
 
   StackPane view() {
     return view;
+  }
+
+  /** Offers what can be begun on the screens given. */
+  void offer(List<Screen> screens, Consumer<Screen> show) {
+    for (Screen screen : screens) {
+      String offer = screen.offer();
+      if (offer != null) {
+        Button button = new Button(offer);
+        button.setOnAction(e -> show.accept(screen));
+        offers.getChildren().add(button);
+      }
+    }
+    offers.setManaged(!offers.getChildren().isEmpty());
   }
 
   Button openButton() {

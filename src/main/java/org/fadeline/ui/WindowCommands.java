@@ -1,7 +1,9 @@
 package org.fadeline.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
@@ -23,13 +25,14 @@ final class WindowCommands {
   final Command larger;
   final Command smaller;
 
-  WindowCommands(MainWindow window, Workbench bench, PreferenceStore preferences) {
+  WindowCommands(
+      MainWindow window, MatchChooser chooser, Workbench bench, PreferenceStore preferences) {
     this.window = window;
     this.bench = bench;
     this.preferences = preferences;
-    open = Command.everywhere(GROUP, "Open a match", window::choose, "Shortcut+O");
-    save = Command.everywhere(GROUP, "Save", window::save, "Shortcut+S");
-    saveAs = Command.everywhere(GROUP, "Save as", window::saveAs, "Shortcut+Shift+S");
+    open = Command.everywhere(GROUP, "Open a match", chooser::open, "Shortcut+O");
+    save = Command.everywhere(GROUP, "Save", chooser::save, "Shortcut+S");
+    saveAs = Command.everywhere(GROUP, "Save as", chooser::saveAs, "Shortcut+Shift+S");
     close = Command.everywhere(GROUP, "Close the match", bench::closeSession, "Shortcut+W");
     help = Command.everywhere(GROUP, "List of keys", window::keys, "F1", "Shift+Slash");
     larger = Command.everywhere(GROUP, "Larger text", () -> text(10), "Shortcut+Shift+PERIOD");
@@ -40,23 +43,33 @@ final class WindowCommands {
     menu = show;
   }
 
-  List<Command> all() {
-    return List.of(
-        open,
-        save,
-        saveAs,
-        close,
-        Command.everywhere(GROUP, "Menu", () -> menu.run(), "F10"),
-        Command.everywhere(GROUP, "Next theme", this::nextLook, "Shortcut+T"),
-        larger,
-        smaller,
-        help,
-        Command.everywhere(GROUP, "Replay", () -> showScreen(0), "Shortcut+1"),
-        Command.everywhere(GROUP, "Review", () -> showScreen(1), "Shortcut+2"));
+  List<Command> all(List<Screen> screens) {
+    List<Command> all =
+        new ArrayList<>(
+            List.of(
+                open,
+                save,
+                saveAs,
+                close,
+                Command.everywhere(GROUP, "Menu", () -> menu.run(), "F10"),
+                Command.everywhere(GROUP, "Next theme", this::nextLook, "Shortcut+T"),
+                larger,
+                smaller,
+                help,
+                Command.everywhere(GROUP, "Matches", this::showStart, "Shortcut+M")));
+    for (Screen screen : screens.subList(0, Math.min(9, screens.size()))) {
+      String key = "Shortcut+" + (screens.indexOf(screen) + 1);
+      all.add(Command.everywhere(GROUP, screen.title(), () -> show(screen), key));
+    }
+    return all;
   }
 
-  void showScreen(int index) {
-    window.showScreen(index);
+  void show(Screen screen) {
+    window.show(screen);
+  }
+
+  void showStart() {
+    window.showStart();
   }
 
   void text(int percent) {

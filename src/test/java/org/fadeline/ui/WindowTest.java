@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -94,6 +95,12 @@ class WindowTest {
         .isEmpty();
   }
 
+  private static ToggleButton tab(FxRobot robot, String title) {
+    return robot
+        .lookup(n -> n instanceof ToggleButton tab && tab.getText().equals(title))
+        .queryAs(ToggleButton.class);
+  }
+
   @Test
   void startsWithTheStartScreenAndReturnsToIt(FxRobot robot) throws Exception {
     assertTrue(shows(robot, "Replay a match"));
@@ -103,6 +110,23 @@ class WindowTest {
     robot.push(KeyCode.CONTROL, KeyCode.W);
     waitUntil(() -> shows(robot, "Replay a match"));
     assertNull(bench.state().open());
+  }
+
+  @Test
+  void theFirstScreenIsOneKeyAwayAndLeavesTheMatchOpen(FxRobot robot) throws Exception {
+    ToggleButton replay = tab(robot, "Replay");
+    assertTrue(replay.isDisabled(), "nothing to replay yet");
+    open();
+    assertFalse(replay.isDisabled());
+    robot.push(KeyCode.CONTROL, KeyCode.M);
+    waitUntil(() -> shows(robot, "Replay a match"));
+    assertTrue(tab(robot, "Matches").isSelected());
+    assertEquals(HandMade.session(), session());
+    robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
+    waitUntil(() -> replay.isSelected());
+    robot.push(KeyCode.CONTROL, KeyCode.M);
+    open();
+    assertTrue(replay.isSelected(), "opening another match leads to it");
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.fadeline.ui.control;
 
 import java.util.List;
 import javafx.scene.Node;
+import org.jspecify.annotations.Nullable;
 
 /** One screen of the window. */
 public interface Screen {
@@ -16,6 +17,19 @@ public interface Screen {
 
   /** Takes the keyboard's focus to where the screen's keys work. */
   void takeFocus();
+
+  /** Returns whether it shows the match in hand, and so has nothing to show without one. */
+  default boolean needsSession() {
+    return true;
+  }
+
+  /**
+   * Returns what the first screen offers to begin here, such as "Set up a match", or null where
+   * nothing begins here.
+   */
+  default @Nullable String offer() {
+    return null;
+  }
 
   /** Is told when the screen is shown or put away; a hidden screen need not draw. */
   void shown(boolean shown);
