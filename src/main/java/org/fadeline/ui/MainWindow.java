@@ -83,6 +83,11 @@ public final class MainWindow {
         bench.stateProperty(),
         s -> s.open() == null ? null : s.open().source(),
         source -> follow(source != null));
+    // The match in hand opened once more from the first screen: nothing changes but this.
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.activity().opening() == null && s.activity().trouble() == null,
+        settled -> follow(bench.state().open() != null));
     Watch.part(
         bench.stateProperty(),
         s -> s.open() == null ? null : s.open().source().path(),
