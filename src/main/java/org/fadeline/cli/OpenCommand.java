@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
-import org.fadeline.io.SampleSessions;
+import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.report.ReviewText;

@@ -29,7 +29,7 @@ import org.fadeline.index.SeasonFolder.Looked;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
-import org.fadeline.io.SessionFiles;
+import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
 

@@ -20,7 +20,7 @@ import org.fadeline.model.Stamp;
  * Times as files write them (ISO 8601) to epoch milliseconds and back. A clock time that a clock
  * change makes ambiguous or missing is refused with both readings, never guessed.
  */
-final class ClockTimes {
+public final class ClockTimes {
   private static final Pattern CLOCK =
       Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2})(?:\\.(\\d{1,9}))?)?");
   private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
@@ -36,7 +36,7 @@ final class ClockTimes {
   private ClockTimes() {}
 
   /** Returns the instant as ISO 8601 with milliseconds and the zone's offset. */
-  static String withOffset(long at, ZoneId zone) {
+  public static String withOffset(long at, ZoneId zone) {
     return WITH_OFFSET.format(Instant.ofEpochMilli(at).atZone(zone));
   }
 
@@ -51,7 +51,7 @@ final class ClockTimes {
   }
 
   /** Reads an ISO 8601 date-time, with offset or on the zone's clock. */
-  static long instant(String text, ZoneId zone) throws Refused {
+  public static long instant(String text, ZoneId zone) throws Refused {
     Matcher matcher = DATE_TIME.matcher(text);
     if (!matcher.matches()) {
       throw new Refused(Shown.value(text) + " is not a date and time", HOW);
@@ -79,12 +79,12 @@ final class ClockTimes {
   }
 
   /** Returns whether the text has the form of a date-time (and not of a clock time alone). */
-  static boolean looksLikeDateTime(String text) {
+  public static boolean looksLikeDateTime(String text) {
     return DATE_TIME.matcher(text).matches();
   }
 
   /** Reads a clock time: HH:MM, HH:MM:SS or HH:MM:SS.mmm. */
-  static LocalTime clock(String text) throws Refused {
+  public static LocalTime clock(String text) throws Refused {
     Matcher matcher = CLOCK.matcher(text);
     if (!matcher.matches()) {
       throw new Refused(
@@ -135,7 +135,7 @@ final class ClockTimes {
   }
 
   /** Returns the instant of a local date-time, refusing one that the clock had twice or never. */
-  static long resolve(LocalDateTime local, ZoneId zone) throws Refused {
+  public static long resolve(LocalDateTime local, ZoneId zone) throws Refused {
     List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
     if (offsets.size() == 1) {
       return inRange(local.toInstant(offsets.get(0)).toEpochMilli());
@@ -159,7 +159,7 @@ final class ClockTimes {
   }
 
   /** Reads a time zone name of the IANA database, or a fixed offset. */
-  static ZoneId zone(String name) throws Refused {
+  public static ZoneId zone(String name) throws Refused {
     try {
       return ZoneId.of(name);
     } catch (DateTimeException e) {

@@ -11,12 +11,12 @@ import org.fadeline.model.Stamp;
 import org.jspecify.annotations.Nullable;
 
 /** One event as a JSON object, both ways. */
-final class EventJson {
+public final class EventJson {
   private static final double MOST = 1e6;
 
   private EventJson() {}
 
-  static Json.Obj write(SessionEvent event, ZoneId zone) {
+  public static Json.Obj write(SessionEvent event, ZoneId zone) {
     Json.Obj out =
         Json.Obj.make()
             .put("id", event.id())
@@ -84,7 +84,7 @@ final class EventJson {
    *
    * @param id the event's id where the file gives none
    */
-  static @Nullable SessionEvent read(JsonFields fields, String id, ZoneId zone) {
+  public static @Nullable SessionEvent read(JsonFields fields, String id, ZoneId zone) {
     int before = fields.scope().problems().errors();
     Long at = fields.requiredInstant("at", zone);
     fields.raw("id");
@@ -100,7 +100,7 @@ final class EventJson {
     return fields.scope().problems().errors() > before ? null : event;
   }
 
-  static String words() {
+  public static String words() {
     return Arrays.stream(EventKind.values()).map(EventKind::word).collect(Collectors.joining(", "));
   }
 

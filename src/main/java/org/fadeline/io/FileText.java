@@ -16,20 +16,20 @@ import org.fadeline.io.Problem.Severity;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a whole file as UTF-8, refusing what is no plain file of bounded size. */
-final class FileText {
+public final class FileText {
   /** Largest file read, bytes: 64 MiB, some hundred times a long match. */
   static final long LARGEST = 64L << 20;
 
   private FileText() {}
 
   /** Returns the name to put in messages. */
-  static String nameOf(Path file) {
+  public static String nameOf(Path file) {
     Path name = file.getFileName();
     return name == null ? file.toString() : name.toString();
   }
 
   /** Returns the text without byte order mark, or null after adding the problem. */
-  static @Nullable String read(Path file, ImportReport.Collector problems) {
+  public static @Nullable String read(Path file, ImportReport.Collector problems) {
     return read(file, problems, () -> {});
   }
 
@@ -39,7 +39,8 @@ final class FileText {
    * @param whileReading runs after the bytes were read and before the file is looked at again, so
    *     that a test can change it in between
    */
-  static @Nullable String read(Path file, ImportReport.Collector problems, Runnable whileReading) {
+  public static @Nullable String read(
+      Path file, ImportReport.Collector problems, Runnable whileReading) {
     String name = nameOf(file);
     byte[] bytes;
     try {
@@ -52,12 +53,12 @@ final class FileText {
   }
 
   /** Returns the bytes of a plain file of at most {@link #LARGEST} bytes. */
-  static byte[] bytes(Path file, Runnable whileReading) throws Refused {
+  public static byte[] bytes(Path file, Runnable whileReading) throws Refused {
     return bytes(file, LARGEST, whileReading);
   }
 
   /** Returns the bytes of a plain file. */
-  static byte[] bytes(Path file, long largest, Runnable whileReading) throws Refused {
+  public static byte[] bytes(Path file, long largest, Runnable whileReading) throws Refused {
     try {
       BasicFileAttributes before = Files.readAttributes(file, BasicFileAttributes.class);
       if (before.isDirectory()) {
@@ -115,7 +116,8 @@ final class FileText {
   }
 
   /** Returns the text, or null after adding the problem. */
-  static @Nullable String decode(String name, byte[] bytes, ImportReport.Collector problems) {
+  public static @Nullable String decode(
+      String name, byte[] bytes, ImportReport.Collector problems) {
     if (bytes.length == 0) {
       problems.add(
           Problem.ofFile(name, "the file is empty", "choose another file, or open a backup"));

@@ -43,13 +43,13 @@ public record ImportReport(
   }
 
   /** Collects problems up to the limit, then counts. */
-  static final class Collector {
+  public static final class Collector {
     private final List<Problem> problems = new ArrayList<>();
     private final List<List<String>> rejects = new ArrayList<>();
     private int errors;
     private int warnings;
 
-    void add(Problem problem) {
+    public void add(Problem problem) {
       if (problem.isError()) {
         errors++;
       } else {
@@ -64,7 +64,7 @@ public record ImportReport(
       rejects.add(cells);
     }
 
-    int errors() {
+    public int errors() {
       return errors;
     }
 
@@ -72,7 +72,7 @@ public record ImportReport(
       return rejects.size();
     }
 
-    ImportReport report() {
+    public ImportReport report() {
       return new ImportReport(problems, errors, warnings, rejects);
     }
   }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A JSON value (RFC 8259) that remembers where it stood, so that every message can name the place.
  * Values made here stand nowhere: line 0.
  */
-sealed interface Json {
+public sealed interface Json {
   /** Returns the line, from 1, or 0 for a value that was made and not read. */
   int line();
 
@@ -21,32 +21,32 @@ sealed interface Json {
 
   /** An object; members in file order. */
   record Obj(int line, int column, Map<String, Json> members) implements Json {
-    static Obj make() {
+    public static Obj make() {
       return new Obj(0, 0, new LinkedHashMap<>());
     }
 
-    Obj put(String name, Json value) {
+    public Obj put(String name, Json value) {
       members.put(name, value);
       return this;
     }
 
-    Obj put(String name, @Nullable String value) {
+    public Obj put(String name, @Nullable String value) {
       return value == null ? this : put(name, new Text(0, 0, value));
     }
 
-    Obj put(String name, @Nullable Double value) {
+    public Obj put(String name, @Nullable Double value) {
       return value == null ? this : put(name, Num.of(value));
     }
 
-    Obj put(String name, @Nullable Integer value) {
+    public Obj put(String name, @Nullable Integer value) {
       return value == null ? this : put(name, Num.of(value.longValue()));
     }
 
-    Obj put(String name, long value) {
+    public Obj put(String name, long value) {
       return put(name, Num.of(value));
     }
 
-    Obj put(String name, boolean value) {
+    public Obj put(String name, boolean value) {
       return put(name, new Bool(0, 0, value));
     }
 
@@ -58,7 +58,7 @@ sealed interface Json {
 
   /** An array. */
   record Arr(int line, int column, List<Json> items) implements Json {
-    static Arr of(List<? extends Json> items) {
+    public static Arr of(List<? extends Json> items) {
       return new Arr(0, 0, List.copyOf(items));
     }
 
@@ -78,11 +78,11 @@ sealed interface Json {
 
   /** A number, as it was written. */
   record Num(int line, int column, String digits) implements Json {
-    static Num of(long value) {
+    public static Num of(long value) {
       return new Num(0, 0, Long.toString(value));
     }
 
-    static Num of(double value) {
+    public static Num of(double value) {
       boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
       return new Num(0, 0, whole ? Long.toString((long) value) : Double.toString(value));
     }

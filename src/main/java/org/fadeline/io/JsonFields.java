@@ -16,13 +16,13 @@ import org.jspecify.annotations.Nullable;
  * problem added with its place. A field that is absent or bad reads as null; null in the file means
  * absent for fields that may be.
  */
-final class JsonFields {
+public final class JsonFields {
   private final Scope scope;
   private final Json.Obj object;
   private final String pointer;
   private final Set<String> asked = new HashSet<>();
 
-  JsonFields(Scope scope, Json.Obj object, String pointer) {
+  public JsonFields(Scope scope, Json.Obj object, String pointer) {
     this.scope = scope;
     this.object = object;
     this.pointer = pointer;
@@ -35,7 +35,7 @@ final class JsonFields {
    * @param problems where problems go
    * @param unknown place to JSON text of fields that this version does not know
    */
-  record Scope(String file, ImportReport.Collector problems, Map<String, String> unknown) {}
+  public record Scope(String file, ImportReport.Collector problems, Map<String, String> unknown) {}
 
   Scope scope() {
     return scope;
@@ -62,7 +62,7 @@ final class JsonFields {
     return value instanceof Json.Null ? null : value;
   }
 
-  @Nullable String text(String name) {
+  public @Nullable String text(String name) {
     Json value = value(name);
     if (value == null) {
       return null;
@@ -111,12 +111,12 @@ final class JsonFields {
     return read;
   }
 
-  @Nullable Integer whole(String name, int low, int high) {
+  public @Nullable Integer whole(String name, int low, int high) {
     Long read = wholeLong(name, low, high);
     return read == null ? null : Math.toIntExact(read);
   }
 
-  @Nullable Long wholeLong(String name, long low, long high) {
+  public @Nullable Long wholeLong(String name, long low, long high) {
     if (number(name, (double) low, (double) high) == null
         || !(value(name) instanceof Json.Num num)) {
       return null;
@@ -163,7 +163,7 @@ final class JsonFields {
     }
   }
 
-  @Nullable Long instant(String name, ZoneId zone) {
+  public @Nullable Long instant(String name, ZoneId zone) {
     String text = text(name);
     if (text == null) {
       return null;
@@ -194,7 +194,7 @@ final class JsonFields {
     }
   }
 
-  @Nullable JsonFields object(String name) {
+  public @Nullable JsonFields object(String name) {
     Json value = value(name);
     if (value == null) {
       return null;
@@ -206,7 +206,7 @@ final class JsonFields {
     return new JsonFields(scope, obj, pointer + "/" + escape(name));
   }
 
-  List<JsonFields> objects(String name) {
+  public List<JsonFields> objects(String name) {
     Json value = value(name);
     List<JsonFields> items = new ArrayList<>();
     if (value == null) {

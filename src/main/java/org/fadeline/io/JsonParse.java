@@ -17,7 +17,7 @@ import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 
 /** Reads JSON text strictly, within limits, into values that know their place. */
-final class JsonParse {
+public final class JsonParse {
   static final int DEEPEST = 32;
   static final int LONGEST_NUMBER = 32;
   static final int LONGEST_TEXT = 65_536;
@@ -47,7 +47,7 @@ final class JsonParse {
   }
 
   /** Returns the value, or null after adding the problem that kept it from being read. */
-  static @Nullable Json parse(String file, String text, ImportReport.Collector problems) {
+  public static @Nullable Json parse(String file, String text, ImportReport.Collector problems) {
     return new JsonParse(file, problems).parse(text);
   }
 

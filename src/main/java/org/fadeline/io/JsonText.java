@@ -8,7 +8,7 @@ import tools.jackson.core.io.JsonStringEncoder;
  * Writes JSON: two spaces a level, members in their order, LF line ends. Objects and lists of plain
  * values that stand in a list take one line each, so that a session has one line an event.
  */
-final class JsonText {
+public final class JsonText {
   private final StringBuilder out = new StringBuilder();
   private final boolean pretty;
 
@@ -24,7 +24,7 @@ final class JsonText {
   }
 
   /** Returns the value on one line. */
-  static String compact(Json value) {
+  public static String compact(Json value) {
     JsonText text = new JsonText(false);
     text.write(value, 0, false);
     return text.out.toString();

@@ -5,7 +5,7 @@ import org.fadeline.model.Line;
 import org.jspecify.annotations.Nullable;
 
 /** One line as a JSON object, both ways. */
-final class LineJson {
+public final class LineJson {
   private LineJson() {}
 
   static Json.Obj write(
@@ -37,7 +37,7 @@ final class LineJson {
   }
 
   /** Reads a line, or returns null after adding its problems. */
-  static @Nullable Line read(JsonFields fields) {
+  public static @Nullable Line read(JsonFields fields) {
     int before = fields.scope().problems().errors();
     String id = fields.requiredText("id", "give the line a short word of its own");
     String name = fields.text("name");

@@ -13,12 +13,12 @@ import org.fadeline.model.WeatherNote;
 import org.jspecify.annotations.Nullable;
 
 /** Reads when and where, the frame and the rules. */
-final class OccasionJson {
+public final class OccasionJson {
   private static final double MOST = 1e6;
 
   private OccasionJson() {}
 
-  static @Nullable Match match(JsonFields root, ZoneId zone) {
+  public static @Nullable Match match(JsonFields root, ZoneId zone) {
     JsonFields fields = root.object("match");
     if (fields == null) {
       if (root.isMissing("match")) {
@@ -65,7 +65,7 @@ final class OccasionJson {
         fields.text("organiserRules"));
   }
 
-  static @Nullable Occasion occasion(
+  public static @Nullable Occasion occasion(
       JsonFields root, @Nullable LocalDate dateOfAllIn, ZoneId zone) {
     String title = root.text("title");
     LocalDate date = root.date("date");

@@ -6,12 +6,12 @@ import org.fadeline.model.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what came of a session: weigh-in, result and footage. */
-final class OutcomeJson {
+public final class OutcomeJson {
   private static final double MOST = 1e6;
 
   private OutcomeJson() {}
 
-  static Outcome read(JsonFields root) {
+  public static Outcome read(JsonFields root) {
     List<Outcome.NetWeight> nets = new ArrayList<>();
     int index = 0;
     for (JsonFields one : root.objects("weighIn")) {

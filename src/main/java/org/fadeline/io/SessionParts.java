@@ -16,7 +16,7 @@ import org.fadeline.model.Venue;
 import org.fadeline.model.WeatherNote;
 
 /** Writes the parts of a session as JSON, with the unknown fields that belong to them. */
-final class SessionParts {
+public final class SessionParts {
   private final ZoneId zone;
   private final TreeMap<String, String> unknown;
 
@@ -26,7 +26,7 @@ final class SessionParts {
    * @param zone whose offsets times are written with
    * @param unknown place to JSON text
    */
-  SessionParts(ZoneId zone, Map<String, String> unknown) {
+  public SessionParts(ZoneId zone, Map<String, String> unknown) {
     this.zone = zone;
     this.unknown = new TreeMap<>(unknown);
   }
@@ -55,7 +55,7 @@ final class SessionParts {
   }
 
   /** Puts when and where into an object. */
-  void putOccasion(Occasion occasion, Json.Obj root) {
+  public void putOccasion(Occasion occasion, Json.Obj root) {
     root.put("title", occasion.title())
         .put("date", occasion.date().toString())
         .put("zone", occasion.zone().getId())
@@ -96,7 +96,7 @@ final class SessionParts {
     return withUnknown(out, "/peg");
   }
 
-  Json.Obj match(Match match) {
+  public Json.Obj match(Match match) {
     MatchRules rules = match.rules();
     Json.Obj out =
         Json.Obj.make()
@@ -137,7 +137,7 @@ final class SessionParts {
     return Json.Arr.of(out);
   }
 
-  Json.Arr lines(List<Line> lines) {
+  public Json.Arr lines(List<Line> lines) {
     return Json.Arr.of(lines.stream().map(this::line).toList());
   }
 
@@ -157,7 +157,7 @@ final class SessionParts {
   }
 
   /** Puts weigh-in, result and footage into an object. */
-  void putOutcome(Outcome outcome, Json.Obj root) {
+  public void putOutcome(Outcome outcome, Json.Obj root) {
     List<Json> nets = new ArrayList<>();
     for (Outcome.NetWeight net : outcome.weighIn()) {
       nets.add(

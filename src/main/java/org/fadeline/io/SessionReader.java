@@ -68,7 +68,7 @@ public final class SessionReader {
   }
 
   /** Reads bytes, which must be UTF-8. */
-  static ReadResult parse(String name, byte[] bytes, ReadOptions options) {
+  public static ReadResult parse(String name, byte[] bytes, ReadOptions options) {
     ImportReport.Collector problems = new ImportReport.Collector();
     String text = FileText.decode(name, bytes, problems);
     return text == null

@@ -19,7 +19,7 @@ public final class SessionWriter {
   public static final int VERSION = 1;
 
   /** Name of the field that holds the hash. */
-  static final String HASH = "sha256";
+  public static final String HASH = "sha256";
 
   private final Session session;
   private final SessionParts parts;
@@ -43,11 +43,11 @@ public final class SessionWriter {
   }
 
   /** Returns the SHA-256 (FIPS 180-4) of the text's UTF-8 bytes, 64 lower-case hex digits. */
-  static String hashOf(String text) {
+  public static String hashOf(String text) {
     return hashOf(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static String hashOf(byte[] bytes) {
+  public static String hashOf(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

@@ -1,13 +1,13 @@
 package org.fadeline.io;
 
 /** Text of a file made fit to be shown in a message. */
-final class Shown {
+public final class Shown {
   private static final int LONGEST = 40;
 
   private Shown() {}
 
   /** Returns a value in quotes, cut to a readable length. */
-  static String value(String text) {
+  public static String value(String text) {
     int end = Math.min(text.length(), LONGEST);
     if (end < text.length() && Character.isHighSurrogate(text.charAt(end - 1))) {
       end--;

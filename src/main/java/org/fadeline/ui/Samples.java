@@ -2,7 +2,7 @@ package org.fadeline.ui;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.fadeline.io.SampleSessions;
+import org.fadeline.io.open.SampleSessions;
 import org.fadeline.ui.control.Say;
 
 /** The sample sessions that came with the program. */

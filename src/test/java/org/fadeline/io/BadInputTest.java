@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;

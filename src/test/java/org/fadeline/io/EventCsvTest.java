@@ -14,6 +14,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;

@@ -26,21 +26,21 @@ import org.fadeline.model.WeatherNote;
 import org.jspecify.annotations.Nullable;
 
 /** Sessions for tests: one small one, and arbitrary ones. */
-final class Sessions {
+public final class Sessions {
   static final ZoneId LONDON = ZoneId.of("Europe/London");
 
   private Sessions() {}
 
-  static long at(String clock) {
+  public static long at(String clock) {
     return LocalDateTime.parse("2026-08-15T" + clock).atZone(LONDON).toInstant().toEpochMilli();
   }
 
-  static Stamp stamp(String id, String clock, @Nullable String line) {
+  public static Stamp stamp(String id, String clock, @Nullable String line) {
     return new Stamp(id, at(clock), line, null);
   }
 
   /** A short match with every kind of field filled at least once. */
-  static Session small() {
+  public static Session small() {
     Line shortLine =
         new Line(
             "short",
@@ -268,7 +268,7 @@ final class Sessions {
   }
 
   /** Arbitrary sessions, over midnight and clock changes too. */
-  static Arbitrary<Session> any() {
+  public static Arbitrary<Session> any() {
     Arbitrary<ZoneId> zones =
         Arbitraries.of(
             LONDON,

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.io.ReadOptions;
-import org.fadeline.io.SessionFiles;
+import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,0 +1,140 @@
+package org.fadeline.io.notes;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.EventKind.Group;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
+import org.jspecify.annotations.Nullable;
+
+/** Captions read as spoken notes: each cue with the events proposed from it. */
+public final class SpokenNotes {
+  private static final Pattern MARK = Pattern.compile("proposed, (\\d{1,2})% sure: ");
+
+  /** How far a line carried over from earlier notes can be trusted. */
+  private static final double CARRIED = 0.9;
+
+  private SpokenNotes() {}
+
+  /**
+   * One cue and what was made of it.
+   *
+   * @param cue what was said
+   * @param events zero or more, in the order told
+   */
+  public record Proposals(Cue cue, List<ProposedEvent> events) {
+    /** Copies the list. */
+    public Proposals {
+      events = List.copyOf(events);
+    }
+  }
+
+  /**
+   * Returns the events proposed from captions. Where a note does not say the line, a water event is
+   * put on the line that the notes before it were about.
+   *
+   * @param cues in file order
+   * @param startsAt instant at which the recording starts, epoch milliseconds
+   * @param vocabulary the lines' names
+   */
+  public static List<Proposals> propose(List<Cue> cues, long startsAt, Vocabulary vocabulary) {
+    NoteReader reader = new NoteReader(vocabulary);
+    List<Proposals> all = new ArrayList<>();
+    List<Cue> inOrder =
+        cues.stream().sorted((a, b) -> Long.compare(a.fromMillis(), b.fromMillis())).toList();
+    String fished = null;
+    for (Cue cue : inOrder) {
+      List<ProposedEvent> placed = new ArrayList<>();
+      String prefix = "n" + (all.size() + 1) + "-";
+      for (ProposedEvent event : reader.read(cue.text(), startsAt + cue.fromMillis(), prefix)) {
+        ProposedEvent one = placed(event, fished);
+        fished = fishedAfter(one, fished);
+        placed.add(one);
+      }
+      all.add(new Proposals(cue, placed));
+    }
+    return all;
+  }
+
+  private static ProposedEvent placed(ProposedEvent proposed, @Nullable String fished) {
+    SessionEvent event = proposed.event();
+    boolean placed = event.kind().group() == Group.WATER || event.kind() == EventKind.MOVE;
+    if (!placed || event.lineId() != null || fished == null) {
+      return proposed;
+    }
+    return new ProposedEvent(
+        event.withStamp(event.stamp().withLine(fished)),
+        proposed.confidence() * CARRIED,
+        proposed.towards());
+  }
+
+  private static @Nullable String fishedAfter(ProposedEvent proposed, @Nullable String fished) {
+    String line = proposed.event().lineId();
+    if (proposed.event().kind() == EventKind.MOVE) {
+      return proposed.towards();
+    }
+    return proposed.event().kind().group() == Group.WATER && line != null ? line : fished;
+  }
+
+  /** Returns the events with a mark and the confidence in their notes, for a file to hold. */
+  public static List<SessionEvent> marked(List<Proposals> proposals) {
+    List<SessionEvent> events = new ArrayList<>();
+    for (Proposals of : proposals) {
+      for (ProposedEvent proposed : of.events()) {
+        Stamp stamp = proposed.event().stamp();
+        String note =
+            String.format(
+                Locale.ROOT,
+                "proposed, %.0f%% sure: %s",
+                100 * proposed.confidence(),
+                stamp.note() == null ? "" : stamp.note());
+        events.add(
+            proposed.event().withStamp(new Stamp(stamp.id(), stamp.at(), stamp.lineId(), note)));
+      }
+    }
+    return events;
+  }
+
+  /** Returns whether the event is marked as proposed and not yet accepted. */
+  public static boolean isProposed(SessionEvent event) {
+    String note = event.note();
+    return note != null && MARK.matcher(note).lookingAt();
+  }
+
+  /** Returns the event without the mark, as it is once accepted. */
+  public static SessionEvent accepted(SessionEvent event) {
+    String note = event.note();
+    Matcher matcher = MARK.matcher(note == null ? "" : note);
+    if (!matcher.lookingAt()) {
+      return event;
+    }
+    Stamp stamp = event.stamp();
+    String said = matcher.replaceFirst("");
+    return event.withStamp(
+        new Stamp(stamp.id(), stamp.at(), stamp.lineId(), said.isEmpty() ? null : said));
+  }
+
+  /** Returns the ids of the lines that the proposals speak of, in the order met. */
+  static Set<String> lineIds(List<Proposals> proposals) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Proposals of : proposals) {
+      for (ProposedEvent proposed : of.events()) {
+        String line = proposed.event().lineId();
+        if (line != null) {
+          ids.add(line);
+        }
+        String towards = proposed.towards();
+        if (towards != null) {
+          ids.add(towards);
+        }
+      }
+    }
+    return ids;
+  }
+}

@@ -1,0 +1,357 @@
+package org.fadeline.io.store;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.fadeline.io.ImportReport;
+import org.fadeline.io.Json;
+import org.fadeline.io.JsonFields;
+import org.fadeline.io.SessionWriter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The journal of a document: a header, then one line a gesture, each forced to the disk before it
+ * is acknowledged. Used by one thread at a time.
+ */
+final class Journal {
+  private static final String FORMAT = "fadeline-journal";
+
+  private final Storage storage;
+  private final StoreFiles files;
+  private Header header;
+  private Storage.@Nullable Out out;
+  private boolean exists;
+  private boolean doubtful;
+  private @Nullable Whole unsettled;
+  private long length;
+  private int headerLength;
+  private final List<Pending> pending = new ArrayList<>();
+  private final Map<Long, long[]> places = new HashMap<>();
+
+  private Journal(Storage storage, StoreFiles files, Header header) {
+    this.storage = storage;
+    this.files = files;
+    this.header = header;
+    this.headerLength = header.bytes().length;
+  }
+
+  /**
+   * What a journal belongs to.
+   *
+   * @param document id
+   * @param base sequence of the document it starts from
+   * @param hash SHA-256 of that document's file
+   */
+  record Header(String document, long base, String hash) {
+    byte[] bytes() {
+      return JournalLine.bytes(
+          Json.Obj.make()
+              .put("format", FORMAT)
+              .put("version", 1L)
+              .put("id", document)
+              .put("base", base)
+              .put(SessionWriter.HASH, hash));
+    }
+
+    static @Nullable Header read(Json.Obj object) {
+      ImportReport.Collector problems = new ImportReport.Collector();
+      JsonFields fields =
+          new JsonFields(new JsonFields.Scope("journal", problems, new HashMap<>()), object, "");
+      String format = fields.text("format");
+      Integer version = fields.whole("version", 1, 1);
+      String document = fields.text("id");
+      Long base = fields.wholeLong("base", 0, 1L << 53);
+      String hash = fields.text(SessionWriter.HASH);
+      return FORMAT.equals(format)
+              && version != null
+              && document != null
+              && base != null
+              && hash != null
+          ? new Header(document, base, hash)
+          : null;
+    }
+  }
+
+  private static final class Pending {
+    final JournalRecord record;
+    final byte[] line;
+
+    Pending(JournalRecord record) {
+      this.record = record;
+      this.line = JournalLine.bytes(record.toJson());
+    }
+  }
+
+  /** A header and the lines after it, to be put in the place of what is there. */
+  private static final class Whole {
+    final Header header;
+    final byte[] body;
+
+    Whole(Header header, byte[] body) {
+      this.header = header;
+      this.body = body;
+    }
+  }
+
+  /** What a journal file holds, up to the first damage. */
+  static final class Content {
+    private final @Nullable Header header;
+    private final List<JournalRecord> records;
+    private final List<Integer> starts;
+    private final int good;
+    private final byte[] bytes;
+
+    Content(
+        @Nullable Header header,
+        List<JournalRecord> records,
+        List<Integer> starts,
+        int good,
+        byte[] bytes) {
+      this.header = header;
+      this.records = records;
+      this.starts = starts;
+      this.good = good;
+      this.bytes = bytes;
+    }
+
+    /** Returns the header, or null where even that is damaged. */
+    @Nullable Header header() {
+      return header;
+    }
+
+    List<JournalRecord> records() {
+      return records;
+    }
+
+    /** Returns the length of the undamaged part, bytes. */
+    int good() {
+      return good;
+    }
+
+    /** Returns what comes after the undamaged part. */
+    byte[] rest() {
+      return Arrays.copyOfRange(bytes, good, bytes.length);
+    }
+
+    boolean isDamaged() {
+      return good < bytes.length;
+    }
+
+    /** Returns this content with the first records only. */
+    Content first(int count) {
+      return count == records.size()
+          ? this
+          : new Content(
+              header,
+              records.subList(0, count),
+              starts.subList(0, count),
+              starts.get(count),
+              bytes);
+    }
+  }
+
+  /** Reads a journal to the first bad checksum, gap or line that is no record. */
+  static Content read(byte[] bytes) {
+    List<JournalRecord> records = new ArrayList<>();
+    List<Integer> starts = new ArrayList<>();
+    int end = JournalLine.end(bytes, 0);
+    Json.Obj first = end < 0 ? null : JournalLine.read(bytes, 0, end);
+    Header header = first == null ? null : Header.read(first);
+    if (header == null) {
+      return new Content(null, records, starts, 0, bytes);
+    }
+    int from = end;
+    long last = -1;
+    while (from < bytes.length) {
+      end = JournalLine.end(bytes, from);
+      Json.Obj object = end < 0 ? null : JournalLine.read(bytes, from, end);
+      JournalRecord record = object == null ? null : JournalRecord.read(object);
+      if (record == null || !follows(record, last, header)) {
+        break;
+      }
+      records.add(record);
+      starts.add(from);
+      last = record.act() == JournalRecord.Act.SAVE ? last : record.sequence();
+      from = end;
+    }
+    return new Content(header, records, starts, from, bytes);
+  }
+
+  /** Whether a record's sequence comes right after the one before it: else some are missing. */
+  private static boolean follows(JournalRecord record, long last, Header header) {
+    if (record.act() == JournalRecord.Act.SAVE) {
+      return last < 0 || record.sequence() <= last;
+    }
+    return last < 0 ? record.sequence() <= header.base + 1 : record.sequence() == last + 1;
+  }
+
+  /** Returns a journal that is not on the disk until something is put in it. */
+  static Journal fresh(Storage storage, StoreFiles files, Header header) {
+    return new Journal(storage, files, header);
+  }
+
+  /** Returns the journal that goes on after what was read. */
+  static Journal goOn(Storage storage, StoreFiles files, Header header, Content content) {
+    Journal journal = new Journal(storage, files, header);
+    journal.exists = true;
+    journal.length = content.good;
+    int end = content.good;
+    journal.headerLength = content.starts.isEmpty() ? content.good : content.starts.get(0);
+    for (int i = content.records.size() - 1; i >= 0; i--) {
+      journal.place(content.records.get(i), content.starts.get(i), end - content.starts.get(i));
+      end = content.starts.get(i);
+    }
+    return journal;
+  }
+
+  /** Notes where an edit stands, counted from the end of the header. */
+  private void place(JournalRecord record, long start, int lineLength) {
+    if (record.act() == JournalRecord.Act.EDIT) {
+      places.put(record.sequence(), new long[] {start - headerLength, lineLength});
+    }
+  }
+
+  /**
+   * Puts a record at the end and forces it to the disk, with any before it that failed.
+   *
+   * @throws IOException if it could not be; it is then kept and written with the next one
+   */
+  void append(JournalRecord record) throws IOException {
+    pending.add(new Pending(record));
+    flush();
+  }
+
+  /** Writes what could not be written before. */
+  void flush() throws IOException {
+    if (pending.isEmpty() && unsettled == null) {
+      return;
+    }
+    ByteArrayOutputStream lines = new ByteArrayOutputStream();
+    for (Pending one : pending) {
+      lines.writeBytes(one.line);
+    }
+    Whole whole = unsettled;
+    if (whole != null) {
+      replace(whole, lines.toByteArray());
+    } else if (exists) {
+      appendBytes(lines.toByteArray());
+    } else {
+      replace(new Whole(header, new byte[0]), lines.toByteArray());
+    }
+    long start = length - lines.size();
+    for (Pending one : pending) {
+      place(one.record, start, one.line.length);
+      start += one.line.length;
+    }
+    pending.clear();
+  }
+
+  private void appendBytes(byte[] bytes) throws IOException {
+    try {
+      Storage.Out open = out;
+      if (open == null) {
+        open = storage.append(files.journal());
+        out = open;
+      }
+      if (doubtful) {
+        open.truncate(length);
+      }
+      // In doubt until forced: a failed write may have left a part of the line.
+      doubtful = true;
+      open.write(bytes);
+      open.force(false);
+      doubtful = false;
+      length += bytes.length;
+    } catch (IOException e) {
+      closeQuietly();
+      throw e;
+    }
+  }
+
+  /**
+   * Puts a whole new journal in the place of the old one. When that fails once the renaming has
+   * begun, nobody can say which of the two the disk will show after a crash; until a later try
+   * succeeds, nothing is acknowledged.
+   */
+  private void replace(Whole whole, byte[] more) throws IOException {
+    byte[] start = whole.header.bytes();
+    try (Storage.Out made = storage.create(files.newJournal())) {
+      made.write(start);
+      made.write(whole.body);
+      made.write(more);
+      made.force(true);
+    }
+    closeQuietly();
+    unsettled = whole;
+    storage.moveAtomically(files.newJournal(), files.journal());
+    storage.forceFolder(files.side());
+    unsettled = null;
+    header = whole.header;
+    headerLength = start.length;
+    length = start.length + (long) whole.body.length + more.length;
+    exists = true;
+    doubtful = false;
+  }
+
+  /** Starts anew from a saved document, keeping the history for undoing. */
+  void rebase(Header newHeader) throws IOException {
+    flush();
+    byte[] body = new byte[0];
+    if (exists) {
+      body = storage.read(files.journal(), headerLength, (int) (length - headerLength));
+    }
+    replace(new Whole(newHeader, body), new byte[0]);
+  }
+
+  /** Reads back the edit with a sequence. */
+  JournalRecord edit(long sequence) throws IOException {
+    for (Pending one : pending) {
+      if (one.record.sequence() == sequence && one.record.edit() != null) {
+        return one.record;
+      }
+    }
+    long[] place = places.get(sequence);
+    if (place == null) {
+      throw new IOException("the journal has no edit " + sequence);
+    }
+    Whole whole = unsettled;
+    byte[] line =
+        whole == null
+            ? storage.read(files.journal(), headerLength + place[0], (int) place[1])
+            : Arrays.copyOfRange(whole.body, (int) place[0], (int) (place[0] + place[1]));
+    Json.Obj object = JournalLine.read(line, 0, line.length);
+    JournalRecord record = object == null ? null : JournalRecord.read(object);
+    if (record == null || record.sequence() != sequence) {
+      throw new IOException("the journal is damaged at edit " + sequence);
+    }
+    return record;
+  }
+
+  /** Removes the journal: everything in it is in the saved document. */
+  void remove() throws IOException {
+    closeQuietly();
+    storage.delete(files.journal());
+    unsettled = null;
+    exists = false;
+  }
+
+  void close() {
+    closeQuietly();
+  }
+
+  private void closeQuietly() {
+    Storage.Out open = out;
+    out = null;
+    if (open != null) {
+      try {
+        open.close();
+      } catch (IOException ignored) {
+        // What counts was forced before; the next write opens it again.
+      }
+    }
+  }
+}

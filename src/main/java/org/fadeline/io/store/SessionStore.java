@@ -1,0 +1,414 @@
+package org.fadeline.io.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import org.fadeline.io.Json;
+import org.fadeline.io.JsonText;
+import org.fadeline.io.ReadResult;
+import org.fadeline.model.Document;
+import org.fadeline.model.Edit;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A session's document: its file, its journal and its undo steps.
+ *
+ * <p>Every edit takes effect at once and is written to the journal by a thread of its own; the
+ * returned future completes when the disk has it, so that neither a killed program nor a power cut
+ * can lose it. Undo and redo are unlimited and are edits of the record like others. Methods may be
+ * called from any one thread.
+ */
+public final class SessionStore implements AutoCloseable {
+  private static final int RECENT = 64;
+
+  private final StoreSettings settings;
+  private final DocumentFile file;
+  private final Journal journal;
+  private final History history;
+  private final @Nullable String readOnlyReason;
+  private final Map<Long, Edit> recent = new LinkedHashMap<>();
+  private final Storage.@Nullable Lock lock;
+  private Session session;
+  private long savedSequence;
+
+  private SessionStore(
+      StoreSettings settings,
+      DocumentFile file,
+      Recovery.Result state,
+      Storage.@Nullable Lock lock,
+      @Nullable String readOnlyReason) {
+    this.settings = settings;
+    this.file = file;
+    this.journal = state.journal();
+    this.history = state.history();
+    this.session = state.session();
+    this.lock = lock;
+    this.readOnlyReason = readOnlyReason;
+    this.savedSequence = file.savedSequence();
+  }
+
+  /**
+   * What opening gave.
+   *
+   * @param store or empty where the file cannot be used
+   * @param read the problems of the file
+   * @param recovered what was found in its journal, or empty where there was nothing to tell
+   */
+  public record Opened(
+      Optional<SessionStore> store, ReadResult read, Optional<Recovered> recovered) {}
+
+  /**
+   * Opens a session file with its journal. Where somebody else has it open, or a newer version
+   * wrote it, it opens for reading only.
+   *
+   * @param document a {@code .session.json}
+   * @param appData folder for the journal where the document's own folder cannot be written
+   * @throws IOException if the disk fails; nothing was changed then
+   */
+  public static Opened open(Path document, Path appData) throws IOException {
+    return open(document, StoreSettings.of(appData));
+  }
+
+  /**
+   * Saves a new session and opens it. A file of that name is replaced; its content is kept among
+   * the backups.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public static SessionStore create(Path document, Session session, Path appData)
+      throws IOException {
+    return create(document, session, StoreSettings.of(appData));
+  }
+
+  static Opened open(Path document, StoreSettings settings) throws IOException {
+    StoreFiles files = StoreFiles.of(document, settings);
+    DocumentFile file = new DocumentFile(settings, files);
+    ReadResult first = file.read();
+    if (first.session().isEmpty()) {
+      return new Opened(Optional.empty(), first, Optional.empty());
+    }
+    Storage.Lock lock = settings.storage().lock(files.lock());
+    boolean opened = false;
+    try {
+      // Once more under the lock: whoever held it may have saved in between.
+      ReadResult read = file.read();
+      Session saved = read.session().orElse(null);
+      if (saved == null) {
+        return new Opened(Optional.empty(), read, Optional.empty());
+      }
+      String reason = read.readOnlyReason().orElse(null);
+      if (lock == null) {
+        reason = "This session is open elsewhere. It opens here for reading only.";
+      }
+      Recovery.Result state =
+          reason == null
+              ? new Recovery(settings.storage(), files).recover(saved, file.savedHash())
+              : new Recovery.Result(
+                  saved,
+                  Journal.fresh(
+                      settings.storage(), files, new Journal.Header("", 0, file.savedHash())),
+                  new History(),
+                  null);
+      SessionStore store = new SessionStore(settings, file, state, lock, reason);
+      opened = true;
+      return new Opened(Optional.of(store), read, Optional.ofNullable(state.found()));
+    } finally {
+      if (!opened && lock != null) {
+        lock.close();
+      }
+    }
+  }
+
+  static SessionStore create(Path document, Session session, StoreSettings settings)
+      throws IOException {
+    StoreFiles files = StoreFiles.of(document, settings);
+    Storage.Lock lock = settings.storage().lock(files.lock());
+    if (lock == null) {
+      throw new IOException(files.document() + " is open elsewhere; choose another name");
+    }
+    boolean created = false;
+    try {
+      checkCanBeKept(session);
+      DocumentFile file = new DocumentFile(settings, files);
+      Recovery recovery = new Recovery(settings.storage(), files);
+      recovery.setAside();
+      file.replaceWith(session);
+      Recovery.Result state = recovery.recover(session, file.savedHash());
+      SessionStore store = new SessionStore(settings, file, state, lock, null);
+      created = true;
+      return store;
+    } finally {
+      if (!created) {
+        lock.close();
+      }
+    }
+  }
+
+  /** Returns the session as it stands, with every edit. */
+  public synchronized Session session() {
+    return session;
+  }
+
+  /** Returns the file. */
+  public Path document() {
+    return file.path();
+  }
+
+  /** Returns why nothing can be changed, in words for the screen, or empty where it can. */
+  public Optional<String> readOnlyReason() {
+    return Optional.ofNullable(readOnlyReason);
+  }
+
+  /** Returns whether there are edits that the file does not hold yet. */
+  public synchronized boolean isUnsaved() {
+    return session.document().sequence() != savedSequence;
+  }
+
+  /** Returns the copies kept of what was saved, newest first. */
+  public List<Path> backups() throws IOException {
+    return file.backups();
+  }
+
+  /** Returns whether there is an edit to undo. */
+  public synchronized boolean canUndo() {
+    return history.canUndo();
+  }
+
+  /** Returns whether there is an edit to redo. */
+  public synchronized boolean canRedo() {
+    return history.canRedo();
+  }
+
+  /** Returns the name of the edit that undo would take back, or empty. */
+  public synchronized Optional<String> undoName() {
+    return history.canUndo() ? nameOf(history.nextUndo()) : Optional.empty();
+  }
+
+  /** Returns the name of the edit that redo would do again, or empty. */
+  public synchronized Optional<String> redoName() {
+    return history.canRedo() ? nameOf(history.nextRedo()) : Optional.empty();
+  }
+
+  private Optional<String> nameOf(long sequence) {
+    try {
+      return Optional.of(editOf(sequence).name());
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Makes an edit.
+   *
+   * @return completes with the document's sequence when the disk has the edit; completes with an
+   *     {@link IOException} when it could not be written: it is then still in effect, and is
+   *     written with the next one
+   * @throws IllegalArgumentException if the edit does not fit, or leads to a session that could not
+   *     be read again; nothing was changed then
+   * @throws IllegalStateException if the document is open for reading only
+   */
+  public synchronized CompletableFuture<Long> append(Edit edit) {
+    checkWritable();
+    Session after = next(edit.apply(session));
+    checkCanBeKept(after);
+    long sequence = after.document().sequence();
+    JournalRecord record = JournalRecord.edit(sequence, settings.clock().millis(), edit);
+    checkCanBeRead(record);
+    recent.put(sequence, edit);
+    return take(after, record);
+  }
+
+  /**
+   * Takes the last edit back.
+   *
+   * @return as {@link #append(Edit)}, or empty where there is nothing to undo
+   * @throws IOException if the edit cannot be read from the journal; nothing was changed then
+   */
+  public synchronized Optional<CompletableFuture<Long>> undo() throws IOException {
+    checkWritable();
+    if (!history.canUndo()) {
+      return Optional.empty();
+    }
+    long of = history.nextUndo();
+    return Optional.of(step(JournalRecord.Act.UNDO, of, editOf(of).inverse()));
+  }
+
+  /**
+   * Does the edit last taken back again.
+   *
+   * @return as {@link #append(Edit)}, or empty where there is nothing to redo
+   * @throws IOException if the edit cannot be read from the journal; nothing was changed then
+   */
+  public synchronized Optional<CompletableFuture<Long>> redo() throws IOException {
+    checkWritable();
+    if (!history.canRedo()) {
+      return Optional.empty();
+    }
+    long of = history.nextRedo();
+    return Optional.of(step(JournalRecord.Act.REDO, of, editOf(of)));
+  }
+
+  private CompletableFuture<Long> step(JournalRecord.Act act, long of, Edit edit) {
+    Session after = next(edit.apply(session));
+    long sequence = after.document().sequence();
+    return take(after, JournalRecord.step(act, sequence, settings.clock().millis(), of));
+  }
+
+  private CompletableFuture<Long> take(Session after, JournalRecord record) {
+    session = after;
+    history.note(record);
+    CompletableFuture<Long> done = new CompletableFuture<>();
+    settings
+        .writer()
+        .execute(
+            () -> {
+              try {
+                synchronized (journal) {
+                  journal.append(record);
+                }
+                forgetOld(record.sequence());
+                done.complete(record.sequence());
+              } catch (IOException | RuntimeException e) {
+                done.completeExceptionally(e);
+              }
+            });
+    return done;
+  }
+
+  /** Keeps memory flat: what the journal has, up to a sequence, need not be held here. */
+  private synchronized void forgetOld(long written) {
+    Iterator<Long> oldest = recent.keySet().iterator();
+    for (int extra = recent.size() - RECENT; extra > 0; extra--) {
+      if (oldest.next() > written) {
+        return;
+      }
+      oldest.remove();
+    }
+  }
+
+  private Edit editOf(long sequence) throws IOException {
+    Edit edit = recent.get(sequence);
+    if (edit != null) {
+      return edit;
+    }
+    synchronized (journal) {
+      return Objects.requireNonNull(journal.edit(sequence).edit());
+    }
+  }
+
+  /**
+   * Saves the session as it stands now. The file holds the old state or the new one at any moment.
+   *
+   * @param overwrite whether to replace a file that was changed outside (its content is kept among
+   *     the backups)
+   */
+  public synchronized CompletableFuture<SaveResult> save(boolean overwrite) {
+    checkWritable();
+    Session snapshot = session;
+    CompletableFuture<SaveResult> done = new CompletableFuture<>();
+    settings
+        .writer()
+        .execute(
+            () -> {
+              try {
+                SaveResult result;
+                synchronized (journal) {
+                  result = file.save(snapshot, journal, overwrite);
+                }
+                if (result.isSaved()) {
+                  saved(snapshot);
+                }
+                done.complete(result);
+              } catch (RuntimeException e) {
+                done.completeExceptionally(e);
+              }
+            });
+    return done;
+  }
+
+  private synchronized void saved(Session snapshot) {
+    savedSequence = snapshot.document().sequence();
+  }
+
+  /** Returns whether the file is not as it was when it was read or saved last. */
+  public boolean isChangedOutside() throws IOException {
+    return file.isChangedOutside();
+  }
+
+  /**
+   * Closes the document. The journal stays where there are unsaved edits, and brings them back when
+   * the file is opened again.
+   */
+  @Override
+  public void close() throws IOException {
+    CompletableFuture<Void> drained = new CompletableFuture<>();
+    settings.writer().execute(() -> drained.complete(null));
+    drained.join();
+    boolean allSaved = !isUnsaved();
+    synchronized (journal) {
+      try {
+        if (readOnlyReason == null && allSaved) {
+          journal.remove();
+        } else if (readOnlyReason == null) {
+          journal.flush();
+        }
+      } finally {
+        journal.close();
+        if (lock != null) {
+          lock.close();
+        }
+      }
+    }
+  }
+
+  private void checkWritable() {
+    if (readOnlyReason != null) {
+      throw new IllegalStateException(readOnlyReason);
+    }
+  }
+
+  /** Returns the session with the next sequence. */
+  static Session next(Session session) {
+    Document document = session.document();
+    return session.withDocument(
+        new Document(document.id(), document.sequence() + 1, document.unknown()));
+  }
+
+  private static void checkCanBeKept(Session session) {
+    Set<String> ids = new HashSet<>();
+    for (SessionEvent event : session.events()) {
+      if (event.id().isEmpty() || !ids.add(event.id())) {
+        throw new IllegalArgumentException("two events have the id \"" + event.id() + "\"");
+      }
+    }
+    ids.clear();
+    for (Line line : session.lines()) {
+      if (line.id().isEmpty() || !ids.add(line.id())) {
+        throw new IllegalArgumentException("two lines have the id \"" + line.id() + "\"");
+      }
+    }
+  }
+
+  /** What is not read back as it was written must not be acknowledged. */
+  private static void checkCanBeRead(JournalRecord record) {
+    byte[] line = JournalLine.bytes(record.toJson());
+    Json.Obj object = JournalLine.read(line, 0, line.length);
+    JournalRecord back = object == null ? null : JournalRecord.read(object);
+    if (back == null
+        || !JsonText.compact(back.toJson()).equals(JsonText.compact(record.toJson()))) {
+      throw new IllegalArgumentException(
+          "the edit holds text or a number that a session file cannot hold");
+    }
+  }
+}
