@@ -110,7 +110,8 @@ final class FadeDeclines {
     double mean = shape / rate;
     int first = Math.max(spell.from(), geometry.firstMoment);
     int last = to - 1;
-    for (int i = tally.keepsMoments() ? first : firstToTry(first, last); i <= last; i++) {
+    // Levels only rise: where moments are not told apart, the latest speaks for all before it.
+    for (int i = tally.keepsMoments() ? first : Math.max(first, last); i <= last; i++) {
       double level = level(i, g, prefix);
       if (level > highest) {
         highest = level;
@@ -121,11 +122,6 @@ final class FadeDeclines {
         below = upTo;
       }
     }
-  }
-
-  // From an hour on, levels only rise: the latest moment speaks for all before it.
-  private int firstToTry(int first, int last) {
-    return first < geometry.firstWindow ? first : last;
   }
 
   private double meanAfter(int moment, int to, int g) {
@@ -140,11 +136,15 @@ final class FadeDeclines {
     int from = spell.from();
     double[] integral = integrals[g];
     double now = rates[g][i - from];
-    if (i < geometry.firstWindow) {
-      return ratio(share * prefix.total(), geometry.edge(i) * now - share * integral[i - from]);
-    }
     double hour = FadeOptions.GOING_RATE_MINUTES;
     double best = share * prefix.going() / now;
+    int shortTo = Math.min(i, geometry.firstWindow - 1);
+    for (int e = Math.max(from + 1, geometry.firstGoing); e <= shortTo; e++) {
+      best =
+          Math.max(
+              best,
+              ratio(share * prefix.total(), geometry.edge(e) * now - share * integral[e - from]));
+    }
     for (int e = Math.max(from + 1, geometry.firstWindow); e <= i; e++) {
       int start = geometry.windowBin(e) - from;
       double own = integral[e - from];

@@ -7,7 +7,10 @@ final class FadeGeometry {
   final FadeRecord record;
   final double share;
 
-  /** First bin with enough minutes and enough events before it; the size of the record if none. */
+  /** First bin with minutes enough before it for a going rate; the size of the record if none. */
+  final int firstGoing;
+
+  /** First such bin with enough events before it too; the size of the record if none. */
   final int firstMoment;
 
   /** First bin with a whole window before it; the size of the record plus 1 if none. */
@@ -22,6 +25,7 @@ final class FadeGeometry {
     int n = record.size();
     windowBin = new int[n + 1];
     windowPart = new double[n + 1];
+    int going = n;
     int first = n;
     double events = 0;
     int whole = n + 1;
@@ -36,15 +40,25 @@ final class FadeGeometry {
         double part = (start - record.edge(j)) / (record.edge(j + 1) - record.edge(j));
         windowPart[i] = part < TINY ? 0 : part;
       }
-      if (i < first
-          && events >= FadeOptions.FEWEST_EVENTS
-          && record.edge(i) >= FadeOptions.FEWEST_MINUTES - TINY) {
-        first = i;
+      if (record.edge(i) >= FadeOptions.FEWEST_MINUTES - TINY) {
+        going = Math.min(going, i);
+        first = events >= FadeOptions.FEWEST_EVENTS ? Math.min(first, i) : first;
       }
       events += i < n ? record.count(i) : 0;
     }
+    firstGoing = going;
     firstMoment = first;
     firstWindow = whole;
+  }
+
+  /**
+   * Mean rate over the window that ends where {@code bin} starts, from the integral of the rate at
+   * bin starts: over the hour before, or all of the record where there is less.
+   */
+  double meanBefore(double[] integral, int bin) {
+    return bin < firstWindow
+        ? integral[bin] / record.edge(bin)
+        : (integral[bin] - windowStart(integral, bin)) / FadeOptions.GOING_RATE_MINUTES;
   }
 
   /** Value, one window before bin {@code bin}, of an integral known at bin starts. */

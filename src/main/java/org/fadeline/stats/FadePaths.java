@@ -70,8 +70,8 @@ final class FadePaths {
     int segments = draw(samplers[scale], random, lastStart, 1);
     FadePath path = boilDown(end, segments);
     double going = 0;
-    for (int e = geometry.firstWindow; e <= end; e++) {
-      going = Math.max(going, integral[e] - geometry.windowStart(integral, e));
+    for (int e = geometry.firstGoing; e <= end; e++) {
+      going = Math.max(going, geometry.meanBefore(integral, e));
     }
     double[] tails = new double[geometry.record.size() - end + 1];
     for (int e = Math.max(end, geometry.firstWindow); e < geometry.record.size(); e++) {
@@ -80,8 +80,7 @@ final class FadePaths {
       }
       tails[e - end] = integral[end] - geometry.windowStart(integral, e);
     }
-    return new FadePrefix(
-        path.before(), going / FadeOptions.GOING_RATE_MINUTES, integral[end], tails);
+    return new FadePrefix(path.before(), going, integral[end], tails);
   }
 
   private int draw(ChangePointSampler sampler, ChangePointRandom random, int change, int drawn) {
@@ -107,31 +106,28 @@ final class FadePaths {
     double hour = FadeOptions.GOING_RATE_MINUTES;
     double changeAt = geometry.edge(change);
     double upToChange = integral[change];
-    double window = 0;
+    double going = 0;
     double before = 0;
     double best = 0;
     int found = 0;
     int segment = segments - 1;
     double[] highestAfter = highestAfter(segments);
     int end = Math.min(spell.to(), geometry.record.size());
-    for (int i = Math.min(geometry.firstMoment, geometry.firstWindow); i < end; i++) {
+    for (int i = geometry.firstGoing; i < end; i++) {
       double at = geometry.edge(i);
       double run = at - changeAt;
       if (run >= hour && i > change) {
         break;
       }
-      double level;
-      if (i < geometry.firstWindow) {
-        level = run <= 0 ? integral[i] / at : upToChange / (at - share * run);
+      double mean;
+      if (run <= 0) {
+        mean = geometry.meanBefore(integral, i);
       } else {
-        double mean =
-            run <= 0
-                ? (integral[i] - geometry.windowStart(integral, i)) / hour
-                : (upToChange - geometry.windowStart(integral, i)) / (hour - share * run);
-        window = Math.max(window, mean);
-        level = window;
+        double start = i < geometry.firstWindow ? 0 : geometry.windowStart(integral, i);
+        mean = (upToChange - start) / (Math.min(at, hour) - share * run);
       }
-      level *= share;
+      going = Math.max(going, mean);
+      double level = share * going;
       if (i < geometry.firstMoment || level <= best) {
         continue;
       }

@@ -92,7 +92,9 @@ public final class FadeBenchmark {
       rests(lines, options);
     }
     if (only.isEmpty() || only.equals("A")) {
-      waterA(300, options);
+      for (WaterAShallow.Fed fed : WaterAShallow.Fed.values()) {
+        waterA(300, fed, options);
+      }
     }
     if (only.isEmpty() || only.equals("rules")) {
       rules(lines);
@@ -125,13 +127,13 @@ public final class FadeBenchmark {
         });
   }
 
-  static void waterA(int matches, FadeOptions options) {
+  static void waterA(int matches, WaterAShallow.Fed fed, FadeOptions options) {
     FadeScore shallow = new FadeScore();
     FadeScore constant = new FadeScore();
     double minutes = 0;
     double bites = 0;
     for (int i = 0; i < matches; i++) {
-      SimulatedLine line = WaterAShallow.firstSpell(i + 1);
+      SimulatedLine line = WaterAShallow.firstSpell(i + 1, fed);
       minutes += line.minutes() / matches;
       bites += line.bites().length / (double) matches;
       shallow.add(FadePosterior.review(line.record(), options).get(0), Double.NaN);
@@ -144,7 +146,10 @@ public final class FadeBenchmark {
     }
     say(
         String.format(
-            Locale.ROOT, "water A shallow: %.1f bites in %.1f bait minutes", bites, minutes));
+            Locale.ROOT, "water A shallow, %s: %.1f bites in %.1f bait minutes",
+            fed,
+            bites,
+            minutes));
     say(shallow.row("water A, shallow, first spell"));
     say(constant.row("constant, same bait time and bites"));
   }

@@ -4,7 +4,9 @@ import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Spell;
 import org.fadeline.analysis.TimeSpan;
 import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoPlan;
 import org.fadeline.demo.DemoWaters;
+import org.fadeline.model.Feed;
 import org.fadeline.model.Session;
 
 /** The shallow line's first spell of simulated matches on the invented water A. */
@@ -13,9 +15,21 @@ final class WaterAShallow {
 
   private WaterAShallow() {}
 
+  /** How the bait that follows a main feed, a few pellets every 40 s, acts on the bites. */
+  enum Fed {
+    /** Not at all: the water's table of main feeds alone, whose effect lasts for hours. */
+    MAIN_FEEDS,
+    /** Each as much as a main feed, so that the bites never want for feed. */
+    THROUGHOUT
+  }
+
   /** Bites of the first spell on the shallow line in bait minutes, as the engine sees them. */
-  static SimulatedLine firstSpell(long seed) {
-    Session session = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), seed);
+  static SimulatedLine firstSpell(long seed, Fed fed) {
+    DemoPlan plan = DemoWaters.planA();
+    if (fed == Fed.MAIN_FEEDS) {
+      plan = new DemoPlan(plan.stays(), plan.feeds().stream().map(WaterAShallow::once).toList());
+    }
+    Session session = DemoMatch.generate(DemoWaters.waterA(), plan, seed);
     Effort.LineEffort line =
         Effort.of(session).lines().stream()
             .filter(l -> l.line().name().toLowerCase(java.util.Locale.ROOT).contains("shallow"))
@@ -29,6 +43,12 @@ final class WaterAShallow {
             .sorted()
             .toArray();
     return SimulatedLine.of(bites, new double[] {spell.baitHours() * 60}, Double.NaN);
+  }
+
+  private static DemoPlan.MainFeed once(DemoPlan.MainFeed main) {
+    Feed feed = main.feed();
+    Feed single = new Feed(feed.bait(), feed.amount(), feed.method(), null);
+    return new DemoPlan.MainFeed(main.line(), main.minute(), single, main.way(), null);
   }
 
   private static double baitMinutes(Spell spell, long at) {

@@ -86,17 +86,12 @@ class FadePosteriorTest {
       sums[i + 1] = sums[i] + curve[i];
     }
     double events = 0;
+    double going = 0;
     for (int t = 0; t < curve.length; t++) {
-      if (t >= 20 && events >= 5) {
-        double going = 0;
-        if (t < 60) {
-          going = sums[t] / t;
-        } else {
-          for (int u = 0; u + 60 <= t; u++) {
-            going = Math.max(going, (sums[u + 60] - sums[u]) / 60);
-          }
-        }
-        if (highestFrom[t] <= going / 2) {
+      if (t >= 20) {
+        int window = Math.min(60, t);
+        going = Math.max(going, (sums[t] - sums[t - window]) / window);
+        if (events >= 5 && highestFrom[t] <= going / 2) {
           return t;
         }
       }
@@ -178,7 +173,9 @@ class FadePosteriorTest {
     "4, 30, 8, 30, 90",
     "5, 80, 10, 10, 160",
     "6, 25, 30, 2, 70",
-    "7, 15, 25, 6, 60"
+    "7, 15, 25, 6, 60",
+    "8, 25, 30, 8, 75",
+    "9, 22, 24, 9, 120"
   })
   void oneSpellAgreesWithDrawnCurves(
       long seed, double change, double first, double second, int end) {
@@ -198,7 +195,8 @@ class FadePosteriorTest {
     "12, 14, 4, 4, 4",
     "13, 10, 10, 10, 3",
     "14, 20, 20, 8, 3",
-    "15, 6, 3, 20, 7"
+    "15, 6, 3, 20, 7",
+    "16, 30, 9, 16, 12"
   })
   void laterSpellAgreesWithDrawnCurves(long seed, double a, double b, double c, double d) {
     double[] times = times(seed, new double[] {40, 75, 100, 140}, new double[] {a, b, c, d});
