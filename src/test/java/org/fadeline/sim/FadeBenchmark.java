@@ -146,7 +146,8 @@ public final class FadeBenchmark {
     }
     say(
         String.format(
-            Locale.ROOT, "water A shallow, %s: %.1f bites in %.1f bait minutes",
+            Locale.ROOT,
+            "water A shallow, %s: %.1f bites in %.1f bait minutes",
             fed,
             bites,
             minutes));
