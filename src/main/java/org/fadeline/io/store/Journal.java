@@ -141,6 +141,20 @@ final class Journal {
       return good < bytes.length;
     }
 
+    /** Returns the sequence of the document after the last record, or -1 without a header. */
+    long lastSequence() {
+      long last = header == null ? -1 : header.base;
+      for (JournalRecord record : records) {
+        last = record.act() == JournalRecord.Act.SAVE ? last : record.sequence();
+      }
+      return last;
+    }
+
+    /** Returns whether it is whole and a saved document holds all of it: history, no more. */
+    boolean isSaved() {
+      return header != null && !isDamaged() && lastSequence() == header.base;
+    }
+
     /** Returns this content with the first records only. */
     Content first(int count) {
       return count == records.size()
@@ -329,6 +343,11 @@ final class Journal {
       throw new IOException("the journal is damaged at edit " + sequence);
     }
     return record;
+  }
+
+  /** Returns its length on the disk, bytes. */
+  long length() {
+    return length;
   }
 
   /** Removes the journal: everything in it is in the saved document. */

@@ -55,10 +55,17 @@ final class Recovery {
     }
     Journal.Content content = Journal.read(bytes);
     Journal.Header found = content.header();
+    boolean belongs = found != null && belongs(content, found, saved, hash);
+    if (!belongs && content.isSaved()) {
+      // The file was put there by somebody else. Steps of what it held before fit it no more, and
+      // no edit is lost with them.
+      drop();
+      return new Result(saved, Journal.fresh(storage, files, header), new History(), null);
+    }
     if (found == null || !found.document().equals(saved.document().id())) {
       return aside(saved, header, bytes, false, Optional.empty());
     }
-    if (!basesOf(content, found).contains(hash)) {
+    if (!belongs) {
       return aside(saved, header, bytes, true, other(content, found));
     }
     History history = new History();
@@ -92,7 +99,7 @@ final class Recovery {
             ? null
             : new Recovered(
                 edits, edits == 0 ? null : clock(saved, lastAt), kept, false, Optional.empty());
-    if (lastSequence(used) != session.document().sequence()) {
+    if (used.lastSequence() != session.document().sequence()) {
       // Damage among what is saved already: going on behind it would leave a gap, so a new journal
       // starts, and what came before cannot be undone any more.
       return new Result(session, Journal.fresh(storage, files, header), new History(), recovered);
@@ -100,12 +107,10 @@ final class Recovery {
     return new Result(session, Journal.goOn(storage, files, found, used), history, recovered);
   }
 
-  private static long lastSequence(Journal.Content content) {
-    long last = content.header() == null ? -1 : content.header().base();
-    for (JournalRecord record : content.records()) {
-      last = record.act() == JournalRecord.Act.SAVE ? last : record.sequence();
-    }
-    return last;
+  private static boolean belongs(
+      Journal.Content content, Journal.Header header, Session saved, String hash) {
+    return header.document().equals(saved.document().id())
+        && basesOf(content, header).contains(hash);
   }
 
   private static String clock(Session session, long at) {
@@ -169,14 +174,20 @@ final class Recovery {
     return Optional.ofNullable(session);
   }
 
-  /** Keeps a journal that is there, whatever it holds, under another name. */
+  /** Keeps a journal that is there under another name, unless all it holds is saved. */
   void setAside() throws IOException {
     byte[] bytes = storage.read(files.journal());
     if (bytes != null) {
-      Path unused = keep(bytes);
-      storage.delete(files.journal());
-      storage.forceFolder(files.side());
+      if (!Journal.read(bytes).isSaved()) {
+        Path unused = keep(bytes);
+      }
+      drop();
     }
+  }
+
+  private void drop() throws IOException {
+    storage.delete(files.journal());
+    storage.forceFolder(files.side());
   }
 
   private Result aside(
@@ -187,8 +198,7 @@ final class Recovery {
       Optional<Session> other)
       throws IOException {
     Path kept = keep(bytes);
-    storage.delete(files.journal());
-    storage.forceFolder(files.side());
+    drop();
     return new Result(
         saved,
         Journal.fresh(storage, files, header),

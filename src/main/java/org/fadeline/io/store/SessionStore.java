@@ -32,6 +32,9 @@ import org.jspecify.annotations.Nullable;
 public final class SessionStore implements AutoCloseable {
   private static final int RECENT = 64;
 
+  /** A history larger than this, bytes, is not kept once all is saved: opening would read it. */
+  private static final long LONGEST_HISTORY = 64L << 20;
+
   private final StoreSettings settings;
   private final DocumentFile file;
   private final Journal journal;
@@ -347,8 +350,9 @@ public final class SessionStore implements AutoCloseable {
   }
 
   /**
-   * Closes the document. The journal stays where there are unsaved edits, and brings them back when
-   * the file is opened again.
+   * Closes the document. The journal stays: it brings back unsaved edits when the file is opened
+   * again, and every step can still be undone then. Only where all is saved and the history is
+   * empty, or larger than 64 MB, the journal goes.
    */
   @Override
   public void close() throws IOException {
@@ -358,7 +362,7 @@ public final class SessionStore implements AutoCloseable {
     boolean allSaved = !isUnsaved();
     synchronized (journal) {
       try {
-        if (readOnlyReason == null && allSaved) {
+        if (readOnlyReason == null && allSaved && !isHistoryWorthKeeping()) {
           journal.remove();
         } else if (readOnlyReason == null) {
           journal.flush();
@@ -370,6 +374,10 @@ public final class SessionStore implements AutoCloseable {
         }
       }
     }
+  }
+
+  private synchronized boolean isHistoryWorthKeeping() {
+    return (history.canUndo() || history.canRedo()) && journal.length() <= LONGEST_HISTORY;
   }
 
   private void checkWritable() {

@@ -60,7 +60,7 @@ class DiskStoreTest {
   }
 
   @Test
-  void aClosedAndSavedDocumentLeavesOnlyItselfAndItsBackups() throws IOException {
+  void aClosedAndSavedDocumentLeavesOnlyItselfItsHistoryAndItsBackups() throws IOException {
     SessionStore store = create();
     store.append(note(store.session(), 1)).join();
     assertTrue(store.isUnsaved());
@@ -69,11 +69,74 @@ class DiskStoreTest {
     assertFalse(store.isUnsaved());
     Session last = store.session();
     store.close();
-    assertEquals(List.of("match.session.json", "match.session.json.backups"), names());
+    assertEquals(
+        List.of("match.session.json", "match.session.json.backups", "match.session.json.journal"),
+        names());
     SessionStore again = open().store().orElseThrow();
     assertEquals(last, again.session());
     assertEquals(2, again.backups().size());
     again.close();
+  }
+
+  @Test
+  void aDocumentSavedWithoutAnEditLeavesNoJournal() throws IOException {
+    SessionStore store = create();
+    assertTrue(store.save(false).join().isSaved());
+    store.close();
+    assertEquals(List.of("match.session.json", "match.session.json.backups"), names());
+  }
+
+  @Test
+  void everyStepCanBeTakenBackHoweverOftenTheDocumentWasSavedAndClosed() throws IOException {
+    SessionStore store = create();
+    Session start = store.session();
+    for (int i = 1; i <= 9; i++) {
+      store.append(note(store.session(), i)).join();
+      if (i % 3 == 0) {
+        assertTrue(store.save(false).join().isSaved());
+        store.close();
+        SessionStore.Opened opened = open();
+        assertTrue(opened.recovered().isEmpty(), "nothing to tell: all was saved");
+        store = opened.store().orElseThrow();
+        assertFalse(store.isUnsaved());
+        assertEquals("Add note " + i, store.undoName().orElseThrow());
+      }
+    }
+    Session all = store.session();
+    for (int i = 9; i >= 4; i--) {
+      store.undo().orElseThrow().join();
+    }
+    assertTrue(store.save(false).join().isSaved());
+    store.close();
+    store = open().store().orElseThrow();
+    assertEquals("Add note 4", store.redoName().orElseThrow(), "what was undone stays undone");
+    while (store.canUndo()) {
+      store.undo().orElseThrow().join();
+    }
+    assertEquals(start.events(), store.session().events());
+    while (store.canRedo()) {
+      store.redo().orElseThrow().join();
+    }
+    assertEquals(all.events(), store.session().events());
+    store.close();
+  }
+
+  @Test
+  void aSavedFileChangedOutsideOpensWithoutTheOldStepsAndWithoutAWord() throws IOException {
+    SessionStore store = create();
+    store.append(note(store.session(), 1)).join();
+    assertTrue(store.save(false).join().isSaved());
+    Session outside = store.session().withEvents(store.session().events().subList(0, 1));
+    store.close();
+    Files.write(folder.resolve("match.session.json"), SessionWriter.toBytes(outside));
+    SessionStore.Opened opened = open();
+    assertTrue(opened.recovered().isEmpty(), "no edit was lost");
+    SessionStore again = opened.store().orElseThrow();
+    assertEquals(outside, again.session());
+    assertFalse(again.canUndo());
+    again.append(note(again.session(), 2)).join();
+    again.close();
+    assertEquals("Add note 2", open().store().orElseThrow().undoName().orElseThrow());
   }
 
   @Test

@@ -131,8 +131,11 @@ class StoreCrashTest {
         after,
         SessionReader.parse("x", bytes(later), ReadOptions.DEFAULT).session().orElseThrow(),
         when);
-    assertFalse(
-        later.files().containsKey(StoreScript.FILE.resolveSibling("match.session.json.journal")));
+    SessionStore third =
+        SessionStore.open(StoreScript.FILE, StoreScript.settings(later)).store().orElseThrow();
+    assertEquals(after, third.session(), when);
+    third.undo().orElseThrow().join();
+    assertEquals(before.events(), third.session().events(), when + ": taken back once saved");
   }
 
   private static byte[] bytes(SimulatedDisk disk) {
