@@ -1,9 +1,9 @@
 package org.fadeline.figure;
 
 /** Which program drew a figure. */
-final class ProgramVersion {
+public final class ProgramVersion {
   /** Name and version, such as "Fadeline 0.1.0"; the name alone when run from classes. */
-  static final String NAME = name();
+  public static final String NAME = name();
 
   private ProgramVersion() {}
 

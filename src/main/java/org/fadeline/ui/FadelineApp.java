@@ -4,20 +4,25 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 
 /** The workbench as an application: puts the parts together and shows the window. */
 public final class FadelineApp extends Application {
   private @Nullable Workbench bench;
   private @Nullable PreferenceKeeper keeper;
+  private @Nullable DiagnosticLog log;
 
   /** Makes the application; JavaFX calls it. */
   public FadelineApp() {}
@@ -25,6 +30,9 @@ public final class FadelineApp extends Application {
   @Override
   public void start(Stage stage) {
     Fonts.load();
+    DiagnosticLog newLog = new DiagnosticLog(PreferenceFile.logFolder());
+    log = newLog;
+    newLog.started();
     PreferenceFile file = PreferenceFile.ofUser();
     PreferenceKeeper kept = new PreferenceKeeper(file);
     keeper = kept;
@@ -33,9 +41,10 @@ public final class FadelineApp extends Application {
         new Workbench(
             new FileDesk(PreferenceFile.usualFolder()),
             Reviewer::review,
-            new ThreadTaskService(Platform::runLater),
+            new ThreadTaskService(Platform::runLater, newLog::failed),
             FadelineApp::checkThread);
     bench = workbench;
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> tell(newLog, workbench, fault));
     // A newcomer sees the whole match first; what was known then is one switch away.
     workbench.hindsight(true);
     Navigation navigation = new Navigation();
@@ -44,10 +53,42 @@ public final class FadelineApp extends Application {
             stage, workbench, preferences, Screens.of(workbench, preferences, navigation));
     navigation.leadTo(window::showScreen);
     window.show();
+    newLog.reached("window shown");
+    noteFirstReview(newLog, workbench);
     List<String> arguments = getParameters().getUnnamed();
     if (!arguments.isEmpty()) {
       workbench.open(Path.of(arguments.get(0)));
     }
+  }
+
+  private static void tell(DiagnosticLog log, Workbench workbench, Throwable fault) {
+    log.failed(fault);
+    Platform.runLater(
+        () ->
+            workbench.report(
+                Activity.Trouble.of(
+                    "Something went wrong",
+                    "Fadeline did not foresee this ("
+                        + fault.getClass().getSimpleName()
+                        + "). The record is as it was after the last step that was acknowledged;"
+                        + " the details are in the diagnostic log (see About).")));
+  }
+
+  private static void noteFirstReview(DiagnosticLog log, Workbench workbench) {
+    ChangeListener<WorkbenchState> once =
+        new ChangeListener<>() {
+          @Override
+          public void changed(
+              ObservableValue<? extends WorkbenchState> state,
+              WorkbenchState before,
+              WorkbenchState now) {
+            if (now.review().latest() != null) {
+              workbench.stateProperty().removeListener(this);
+              log.reached("first match shown with its review");
+            }
+          }
+        };
+    workbench.stateProperty().addListener(once);
   }
 
   /** Throws where it is not called on the JavaFX thread. */
@@ -64,6 +105,9 @@ public final class FadelineApp extends Application {
     }
     if (keeper != null) {
       keeper.close();
+    }
+    if (log != null) {
+      log.close();
     }
   }
 }

@@ -24,7 +24,11 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.KeyDesk;
+import org.fadeline.ui.control.Overlay;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.help.AboutSheet;
+import org.fadeline.ui.help.HelpSheet;
+import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
@@ -43,7 +47,7 @@ public final class MainWindow {
   private final BorderPane frame = new BorderPane();
   private final StackPane root = new StackPane(frame);
   private final Scene scene = new Scene(root);
-  private final KeysSheet keysSheet = new KeysSheet();
+  private final Overlay overlay = new Overlay(980);
   private final StartScreen start;
   private final KeyDesk keys;
   private final Header header;
@@ -71,8 +75,7 @@ public final class MainWindow {
     header = new Header(bench, this.screens, commands, preferences);
     frame.getStyleClass().add("frame");
     root.getChildren()
-        .addAll(
-            new TroubleSheet(bench).view(), keysSheet.view(), opening(), new News(bench).view());
+        .addAll(new TroubleSheet(bench).view(), overlay.view(), opening(), new News(bench).view());
     keys.listenTo(scene);
     scene.getStylesheets().add(SHEET);
     Watch.part(
@@ -102,7 +105,7 @@ public final class MainWindow {
   }
 
   private boolean isCovered() {
-    return keysSheet.isShown() || bench.state().activity().trouble() != null;
+    return overlay.isShown() || bench.state().activity().trouble() != null;
   }
 
   private void takeFocus() {
@@ -210,13 +213,23 @@ public final class MainWindow {
     screens.stream().filter(s -> s.title().equals(title)).findFirst().ifPresent(this::show);
   }
 
-  /** Shows the list of keys, or puts it away. */
+  /** Shows the list of keys, or puts away what lies over the window. */
   void keys() {
-    if (keysSheet.isShown()) {
-      keysSheet.hide();
+    if (overlay.isShown()) {
+      overlay.hide();
     } else {
-      keysSheet.show(keys.commands());
+      KeysSheet.show(overlay, keys.commands());
     }
+  }
+
+  /** Opens the manual at the page about the screen shown. */
+  void help() {
+    HelpSheet.show(overlay, shown == null ? "Matches" : shown.title());
+  }
+
+  /** Says what the program is and is made of. */
+  void about() {
+    AboutSheet.show(overlay, PreferenceFile.logFolder());
   }
 
   private void remember(@Nullable Path path) {

@@ -20,6 +20,8 @@ final class WindowCommands {
   final Command open;
   final Command close;
   final Command help;
+  final Command keys;
+  final Command about;
   final Command save;
   final Command saveAs;
   final Command larger;
@@ -34,7 +36,9 @@ final class WindowCommands {
     save = Command.everywhere(GROUP, "Save", chooser::save, "Shortcut+S");
     saveAs = Command.everywhere(GROUP, "Save as", chooser::saveAs, "Shortcut+Shift+S");
     close = Command.everywhere(GROUP, "Close the match", bench::closeSession, "Shortcut+W");
-    help = Command.everywhere(GROUP, "List of keys", window::keys, "F1", "Shift+Slash");
+    help = Command.everywhere(GROUP, "Help", window::help, "F1");
+    keys = Command.everywhere(GROUP, "List of keys", window::keys, "Shift+Slash");
+    about = Command.everywhere(GROUP, "About Fadeline", window::about);
     larger = Command.everywhere(GROUP, "Larger text", () -> text(10), "Shortcut+Shift+PERIOD");
     smaller = Command.everywhere(GROUP, "Smaller text", () -> text(-10), "Shortcut+Shift+COMMA");
   }
@@ -56,6 +60,8 @@ final class WindowCommands {
                 larger,
                 smaller,
                 help,
+                keys,
+                about,
                 Command.everywhere(GROUP, "Matches", this::showStart, "Shortcut+M")));
     for (Screen screen : screens.subList(0, Math.min(9, screens.size()))) {
       String key = "Shortcut+" + (screens.indexOf(screen) + 1);

@@ -66,7 +66,9 @@ final class WindowMenu {
                 percent -> preferences.change(p -> p.withTextPercent(percent))),
             motion(),
             new SeparatorMenuItem(),
-            item(commands.help, "List of keys"));
+            item(commands.help, "Help"),
+            item(commands.keys, "List of keys"),
+            item(commands.about, "About Fadeline"));
   }
 
   private static MenuItem item(Command command, String title) {

@@ -130,6 +130,21 @@ class WindowTest {
   }
 
   @Test
+  void helpOpensAtTheScreenAndEscapePutsItAway(FxRobot robot) throws Exception {
+    open();
+    robot.push(KeyCode.F1);
+    ListView<?> pages =
+        robot.lookup(n -> "Pages of the manual".equals(n.getAccessibleText())).query();
+    assertTrue(pages.getSelectionModel().getSelectedItem().toString().contains("file=replay.md"));
+    robot.push(KeyCode.SPACE);
+    assertFalse(bench.state().playhead().motion().playing(), "keys belong to the help");
+    robot.push(KeyCode.ESCAPE);
+    waitUntil(() -> robot.lookup(n -> n == pages).queryAll().isEmpty());
+    robot.push(KeyCode.SPACE);
+    assertTrue(bench.state().playhead().motion().playing(), "and are the screen's again");
+  }
+
+  @Test
   void keysMoveThePlayhead(FxRobot robot) throws Exception {
     open();
     robot.push(KeyCode.RIGHT);
@@ -224,7 +239,7 @@ class WindowTest {
   @Test
   void theListOfKeysOpensAndCloses(FxRobot robot) {
     open();
-    robot.push(KeyCode.F1);
+    robot.push(KeyCode.SHIFT, KeyCode.SLASH);
     assertTrue(shows(robot, "Play or pause"));
     robot.push(KeyCode.ESCAPE);
     assertFalse(shows(robot, "Play or pause"));

@@ -56,6 +56,11 @@ public final class PreferenceFile {
     return (usable ? Path.of(config) : home.resolve(".config")).resolve("fadeline");
   }
 
+  /** Returns the folder of the diagnostic log. */
+  public static Path logFolder() {
+    return usualFolder().resolve("log");
+  }
+
   /** Reads the preferences; whatever cannot be used is left at its default. */
   public Preferences read() {
     Properties p = new Properties();

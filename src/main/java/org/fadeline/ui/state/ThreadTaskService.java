@@ -22,6 +22,7 @@ public final class ThreadTaskService implements TaskService {
             return thread;
           });
   private final Consumer<Runnable> owner;
+  private final Consumer<Throwable> unforeseen;
   private final Map<String, Ticket> latest = new HashMap<>();
   private final ReadOnlyObjectWrapper<List<Running>> running =
       new ReadOnlyObjectWrapper<>(List.of());
@@ -31,9 +32,12 @@ public final class ThreadTaskService implements TaskService {
    * Makes the service.
    *
    * @param owner runs an action later on the thread that owns the state
+   * @param unforeseen is told of failures that are faults of the program, on the job's thread,
+   *     before the answer
    */
-  public ThreadTaskService(Consumer<Runnable> owner) {
+  public ThreadTaskService(Consumer<Runnable> owner, Consumer<Throwable> unforeseen) {
     this.owner = owner;
+    this.unforeseen = unforeseen;
   }
 
   @Override
@@ -52,7 +56,15 @@ public final class ThreadTaskService implements TaskService {
       T result = job.run(ticket);
       owner.accept(() -> finish(ticket, () -> answer.done().accept(result)));
     } catch (Exception failure) {
+      if (failure instanceof RuntimeException) {
+        unforeseen.accept(failure);
+      }
       owner.accept(() -> finish(ticket, () -> answer.failed().accept(failure)));
+    } catch (OutOfMemoryError | StackOverflowError failure) {
+      // One job too large for this machine must be told like any failure, not end in silence.
+      unforeseen.accept(failure);
+      Exception told = new IllegalStateException(failure);
+      owner.accept(() -> finish(ticket, () -> answer.failed().accept(told)));
     }
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 class ThreadTaskServiceTest {
   private final BlockingQueue<Runnable> owner = new LinkedBlockingQueue<>();
   private final List<String> answers = new ArrayList<>();
+  private final BlockingQueue<Throwable> faults = new LinkedBlockingQueue<>();
 
   private TaskService.Answer<String> answer() {
     return new TaskService.Answer<>(answers::add, e -> answers.add("failed: " + e.getMessage()));
@@ -30,7 +31,7 @@ class ThreadTaskServiceTest {
 
   @Test
   void theLatestRequestWinsThoughTheFirstEndsLast() throws Exception {
-    try (ThreadTaskService tasks = new ThreadTaskService(owner::add)) {
+    try (ThreadTaskService tasks = new ThreadTaskService(owner::add, faults::add)) {
       CountDownLatch hold = new CountDownLatch(1);
       CountDownLatch started = new CountDownLatch(1);
       boolean[] wasCancelled = new boolean[1];
@@ -58,7 +59,7 @@ class ThreadTaskServiceTest {
 
   @Test
   void channelsDoNotDisturbEachOtherAndFailuresArrive() throws Exception {
-    try (ThreadTaskService tasks = new ThreadTaskService(owner::add)) {
+    try (ThreadTaskService tasks = new ThreadTaskService(owner::add, faults::add)) {
       tasks.submit("a", "a", progress -> "a", answer());
       runOwner(1);
       tasks.submit(
@@ -80,7 +81,7 @@ class ThreadTaskServiceTest {
 
   @Test
   void aCancelledJobIsNotAnswered() throws Exception {
-    try (ThreadTaskService tasks = new ThreadTaskService(owner::add)) {
+    try (ThreadTaskService tasks = new ThreadTaskService(owner::add, faults::add)) {
       CountDownLatch hold = new CountDownLatch(1);
       CountDownLatch started = new CountDownLatch(1);
       tasks.submit(
@@ -98,6 +99,32 @@ class ThreadTaskServiceTest {
       hold.countDown();
       runOwner(1);
       assertEquals(List.of(), answers);
+    }
+  }
+
+  @Test
+  void aFaultOfTheProgramIsToldAndAnsweredAndARefusalOnlyAnswered() throws Exception {
+    try (ThreadTaskService tasks = new ThreadTaskService(owner::add, faults::add)) {
+      tasks.submit(
+          "open",
+          "refused",
+          progress -> {
+            throw new java.io.IOException("no such file");
+          },
+          answer());
+      runOwner(1);
+      assertTrue(faults.isEmpty());
+      tasks.submit(
+          "open",
+          "deep",
+          progress -> {
+            throw new StackOverflowError();
+          },
+          answer());
+      runOwner(1);
+      assertEquals(StackOverflowError.class, faults.remove().getClass());
+      assertEquals(
+          List.of("failed: no such file", "failed: java.lang.StackOverflowError"), answers);
     }
   }
 }

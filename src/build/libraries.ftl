@@ -1,0 +1,3 @@
+<#list dependencyMap as entry>
+${entry.getKey().getName()!entry.getKey().getArtifactId()}	${entry.getKey().getVersion()}	${entry.getValue()?join(", ")}
+</#list>
