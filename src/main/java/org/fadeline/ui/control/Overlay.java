@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A sheet that lies over the window until it is closed: by its button, Escape or a click beside.
@@ -19,6 +20,7 @@ import javafx.scene.layout.VBox;
 public final class Overlay {
   private final StackPane view = new StackPane();
   private final double width;
+  private @Nullable Node before;
 
   /**
    * Makes a sheet that is not shown.
@@ -60,6 +62,10 @@ public final class Overlay {
   public void hide() {
     view.setVisible(false);
     view.getChildren().clear();
+    if (before != null) {
+      before.requestFocus();
+      before = null;
+    }
   }
 
   /**
@@ -83,6 +89,9 @@ public final class Overlay {
     sheet.getStyleClass().add("sheet");
     sheet.setMaxSize(width, Region.USE_PREF_SIZE);
     StackPane.setMargin(sheet, new Insets(30));
+    if (!isShown() && view.getScene() != null) {
+      before = view.getScene().getFocusOwner();
+    }
     view.getChildren().setAll(sheet);
     view.setVisible(true);
     close.requestFocus();
