@@ -5,14 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
-import org.fadeline.figure.Theme;
-import org.fadeline.model.Units;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Slide;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -35,20 +38,20 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 0)
 @Measurement(iterations = 2)
 public class TalkBenchmark {
-  private Review review;
+  private TalkMaterial material;
   private Talk talk;
   private Path file;
 
   /** Makes the talk. */
   @Setup
   public void prepare() throws IOException {
-    review =
+    Review review =
         Reviewer.review(
             DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 106),
             ReviewSettings.DEFAULT);
+    material = new TalkMaterial(Map.of("s1", review));
     Talk draft =
-        TalkDraft.of(
-            review, new Talk.Look(Theme.PROJECTOR, Units.LB_OZ_AND_METRES, Talk.Shape.WIDE), true);
+        TalkDraft.of(List.of(new Source("s1", Path.of("s1"))), material, Look.USUAL, true);
     List<Slide> slides = new ArrayList<>();
     while (slides.size() < 40) {
       slides.addAll(draft.slides());
@@ -60,13 +63,13 @@ public class TalkBenchmark {
   /** Writes the slides. */
   @Benchmark
   public void slides() throws IOException {
-    TalkExport.pptx(talk, review, file, ExportMonitor.NONE);
+    TalkExport.pptx(talk, material, file, ExportMonitor.NONE);
   }
 
   /** Writes the PDF. */
   @Benchmark
   public void pdf() throws IOException {
-    TalkExport.pdf(talk, review, file, ExportMonitor.NONE);
+    TalkExport.pdf(talk, material, file, ExportMonitor.NONE);
   }
 
   /** Removes the file. */

@@ -2,45 +2,62 @@ package org.fadeline.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.export.ExportMonitor;
-import org.fadeline.export.ReplayGif;
-import org.fadeline.export.Talk;
 import org.fadeline.export.TalkDraft;
 import org.fadeline.export.TalkExport;
-import org.fadeline.figure.FigureStyle;
-import org.fadeline.figure.Theme;
-import org.fadeline.model.Match;
-import org.fadeline.model.Session;
+import org.fadeline.export.TalkMaterial;
+import org.fadeline.export.Unnamed;
+import org.fadeline.io.Problem;
+import org.fadeline.io.TalkReader;
+import org.fadeline.io.TalkWriter;
 import org.fadeline.model.Units;
+import org.fadeline.model.talk.Discretion;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** Writes a first draft of a club talk on a match. */
+/** Writes a club talk: a talk file's, or a first draft on one match or more. */
 @Command(
     name = "talk",
     mixinStandardHelpOptions = true,
     description =
-        "Writes a first draft of a club talk on a match, by file ending: .pptx, .pdf, .gif (the"
-            + " match replayed); a folder for .png and .svg pictures.")
+        "Writes a club talk by file ending: .pptx, .pdf, .gif (the match replayed), .talk.json (to"
+            + " go on with); a folder for .png and .svg pictures. Given sessions, writes a first"
+            + " draft on the first of them, with the others beside it.")
 final class TalkCommand implements Callable<Integer> {
-  private static final int FRAMES = 150;
-  private static final double FRAMES_PER_SECOND = 10;
-
   private final Console console;
 
   @Mixin private final Reading reading = new Reading();
   @Mixin private final UnitsOption units = new UnitsOption();
+  @Mixin private final TalkPictureOptions pictures = new TalkPictureOptions();
+  @Mixin private final TalkFilmOptions film = new TalkFilmOptions();
 
-  @Parameters(paramLabel = "SESSION", description = "the match the talk is on")
+  @Spec
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
-  private Path file;
+  private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "TALK|SESSION",
+      description = "a .talk.json, or the matches the talk is on, the main one first")
+  private List<Path> files = new ArrayList<>();
 
   @Option(names = "--out", required = true, paramLabel = "FILE", description = "what is written")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
@@ -49,8 +66,30 @@ final class TalkCommand implements Callable<Integer> {
   @Option(names = "--standard", description = "slides in 4:3 rather than 16:9")
   private boolean standard;
 
-  @Option(names = "--unnamed", description = "leaves out the session's title and the venue's name")
+  @Option(
+      names = "--theme",
+      paramLabel = "light|dark|print",
+      description = "ground of the slides (default: the talk's own, or light)")
+  private Look.@Nullable Ground ground;
+
+  @Option(
+      names = "--unnamed",
+      description =
+          "leaves out the water's name and place, the peg's number, titles, dates, and every note"
+              + " and reason; says what was left out")
   private boolean unnamed;
+
+  @Option(
+      names = "--leave-out",
+      paramLabel = "NAME",
+      description = "replaces a name in the slides' words, such as a person's; may be repeated")
+  private List<String> names = new ArrayList<>();
+
+  @Option(
+      names = "--tables",
+      paramLabel = "DIR",
+      description = "writes the tables of every session there, as CSV")
+  private @Nullable Path tables;
 
   TalkCommand(Console console) {
     this.console = console;
@@ -58,39 +97,104 @@ final class TalkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Session session = reading.readAccepted(console, file);
-    Units chosen = units.units();
-    Review review = Reviewer.review(session, ReviewSettings.DEFAULT, chosen);
-    Talk.Shape shape = standard ? Talk.Shape.STANDARD : Talk.Shape.WIDE;
-    Talk talk = TalkDraft.of(review, new Talk.Look(Theme.PROJECTOR, chosen, shape), !unnamed);
+    Talk opened = TalkReader.isTalk(files.get(0)) ? open(files.get(0)) : null;
+    Look look = look(opened == null ? Look.USUAL : opened.look());
+    List<Source> sources = opened == null ? sessions() : opened.sources();
+    Map<String, Review> reviews = new LinkedHashMap<>();
+    for (Source source : sources) {
+      reviews.put(
+          source.id(),
+          Reviewer.review(
+              reading.readAccepted(console, source.file()),
+              ReviewSettings.DEFAULT,
+              look.units()));
+    }
+    TalkMaterial material = new TalkMaterial(reviews);
+    Talk talk =
+        (opened == null ? TalkDraft.of(sources, material, look, !unnamed) : opened.withLook(look));
+    Talk discreet = talk.withDiscretion(discretion(talk.discretion()));
     try {
-      write(talk, review, chosen);
+      write(discreet, material);
     } catch (IOException e) {
       throw Writing.fault(out, e);
+    } catch (IllegalArgumentException e) {
+      throw new InputFault(files.get(0) + ":1:1: " + e.getMessage());
     }
-    console.out().println(out + ": written");
+    for (String left : Unnamed.of(discreet, material).leftOut()) {
+      console.err().println("left out: " + left);
+    }
     return ExitCode.DONE;
   }
 
-  private void write(Talk talk, Review review, Units chosen) throws IOException {
+  private Talk open(Path file) {
+    if (files.size() > 1) {
+      throw new InputFault(
+          file + ":1:1: a talk names its own sessions; give the talk file alone, or sessions alone");
+    }
+    TalkReader.Loaded loaded = TalkReader.read(file);
+    for (Problem problem : loaded.report().problems()) {
+      console.err().println(problem);
+    }
+    return loaded.talk().orElseThrow(InputFault::new);
+  }
+
+  private List<Source> sessions() {
+    List<Source> sources = new ArrayList<>();
+    for (Path file : files) {
+      if (TalkReader.isTalk(file)) {
+        throw new InputFault(
+            file
+                + ":1:1: a talk names its own sessions; give the talk file alone, or sessions"
+                + " alone");
+      }
+      sources.add(new Source("s" + (sources.size() + 1), file.toAbsolutePath()));
+    }
+    return sources;
+  }
+
+  private Look look(Look own) {
+    Look look = standard ? own.withShape(Look.Shape.STANDARD) : own;
+    look = ground == null ? look : look.withGround(ground);
+    boolean asked = spec.commandLine().getParseResult().hasMatchedOption("--units");
+    Units chosen = look.units().withWeight(units.units().weight());
+    return asked ? look.withUnits(chosen) : look;
+  }
+
+  private Discretion discretion(Discretion own) {
+    List<String> all = new ArrayList<>(own.names());
+    all.addAll(names);
+    return new Discretion(own.unnamed() || unnamed, all);
+  }
+
+  private void write(Talk talk, TalkMaterial material) throws IOException {
     String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".pptx")) {
-      TalkExport.pptx(talk, review, out, ExportMonitor.NONE);
+      TalkExport.pptx(talk, material, out, ExportMonitor.NONE);
     } else if (name.endsWith(".pdf")) {
-      TalkExport.pdf(talk, review, out, ExportMonitor.NONE);
+      TalkExport.pdf(talk, material, out, ExportMonitor.NONE);
     } else if (name.endsWith(".gif")) {
-      Match match = review.session().match();
-      ReplayGif.Film film =
-          new ReplayGif.Film(match.allIn(), match.allOut(), FRAMES, FRAMES_PER_SECOND, 960, 540);
-      ReplayGif.write(review, FigureStyle.of(Theme.LIGHT, chosen), film, out, ExportMonitor.NONE);
+      film.write(talk, material, out);
+    } else if (TalkReader.isTalk(out)) {
+      TalkWriter.write(talk, out);
     } else if (name.contains(".")) {
       throw new InputFault(
           out
-              + ":1:1: this ending cannot be written; end the name in .pptx, .pdf or .gif, or name"
-              + " a folder");
+              + ":1:1: this ending cannot be written; end the name in .pptx, .pdf, .gif or"
+              + " .talk.json, or name a folder");
     } else {
-      TalkExport.pictures(talk, review, out, TalkExport.Picture.PNG, ExportMonitor.NONE);
-      TalkExport.pictures(talk, review, out, TalkExport.Picture.SVG, ExportMonitor.NONE);
+      TalkExport.pictures(
+          talk,
+          material,
+          out,
+          new TalkExport.Pictures(
+              Set.of(TalkExport.Picture.PNG, TalkExport.Picture.SVG),
+              pictures.size(talk.look().shape())),
+          ExportMonitor.NONE);
+    }
+    console.out().println(out + ": written");
+    if (tables != null) {
+      int written = TalkExport.tables(talk, material, tables, ExportMonitor.NONE);
+      console.out().println(tables + ": " + written + " tables written");
     }
   }
 }

@@ -157,6 +157,11 @@ public final class FigureExport {
    * @throws IOException if the file cannot be written; nothing is then left behind
    */
   public static void pdf(Figure figure, Path file, double width, double height) throws IOException {
-    PdfPages.write(file, List.of(figure), width, height, ExportMonitor.NONE);
+    PdfPages.write(
+        file,
+        new PdfPages.Book(figure.title(), List.of(figure)),
+        width,
+        height,
+        ExportMonitor.NONE);
   }
 }

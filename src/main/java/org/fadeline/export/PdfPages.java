@@ -31,12 +31,16 @@ import org.fadeline.io.WholeFile;
 final class PdfPages {
   private PdfPages() {}
 
+  /** Pages under one title. */
+  record Book(String title, List<Figure> pages) {}
+
   static void write(
-      Path file, List<Figure> pages, double width, double height, ExportMonitor monitor)
+      Path file, Book book, double width, double height, ExportMonitor monitor)
       throws IOException {
+    List<Figure> pages = book.pages();
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
-      information.setTitle(pages.isEmpty() ? "" : pages.get(0).title());
+      information.setTitle(book.title());
       information.setCreator("Fadeline");
       document.setDocumentInformation(information);
       document.getDocumentCatalog().setLanguage("en-GB");

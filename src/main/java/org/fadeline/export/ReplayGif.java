@@ -67,9 +67,12 @@ public final class ReplayGif {
     /**
      * Returns the film of a stretch at a speed, as many frames as that takes but at most 600.
      *
-     * @param speed match seconds in one second of film, above 0
+     * @param speed match seconds in one second of film, in [0.1, 100000]
      */
     public static Film atSpeed(long from, long to, double speed) {
+      if (!(speed >= 0.1 && speed <= 100_000)) {
+        throw new IllegalArgumentException("the speed must be 0.1 to 100000: " + speed);
+      }
       double seconds = (to - from) / 1000.0 / speed;
       double rate = 10;
       int frames = (int) Math.max(2, Math.min(600, Math.round(seconds * rate)));

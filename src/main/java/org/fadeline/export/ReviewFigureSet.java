@@ -13,9 +13,13 @@ import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.TimelineFigure;
+import org.fadeline.model.talk.Picture;
 
 /** Every figure of a review, each with the name of its file. */
 public final class ReviewFigureSet {
+  /** What the one session of a review is called among the sources of its pictures. */
+  private static final String ONE = "session";
+
   private ReviewFigureSet() {}
 
   /** Returns the figures by file name without ending, in the order they are best looked at. */
@@ -25,21 +29,21 @@ public final class ReviewFigureSet {
     figures.put(
         "timeline", FigureSheet.of(timeline.with(timeline.view().withKey(true)), review, true));
     figures.put("match-page", new MatchPageFigure(review, style));
-    add(figures, "peg", FigureChoice.of(FigureChoice.Kind.PEG), review, style);
-    add(figures, "weight", FigureChoice.of(FigureChoice.Kind.WEIGHT), review, style);
-    add(figures, "first-bites", FigureChoice.of(FigureChoice.Kind.FIRST_BITE), review, style);
-    add(figures, "quarter-hours", FigureChoice.of(FigureChoice.Kind.QUARTER_HOURS), review, style);
-    add(figures, "catch-weights", FigureChoice.of(FigureChoice.Kind.CATCH_WEIGHTS), review, style);
+    add(figures, "peg", Picture.of(Picture.Kind.PEG, ONE), review, style);
+    add(figures, "weight", Picture.of(Picture.Kind.WEIGHT, ONE), review, style);
+    add(figures, "first-bites", Picture.of(Picture.Kind.FIRST_BITE, ONE), review, style);
+    add(figures, "quarter-hours", Picture.of(Picture.Kind.QUARTER_HOURS, ONE), review, style);
+    add(figures, "catch-weights", Picture.of(Picture.Kind.CATCH_WEIGHTS, ONE), review, style);
     int number = 1;
     for (LineReview line : review.lines()) {
       if (!line.spells().isEmpty()) {
         String id = line.line().id();
         String end = "-" + number + "-" + line.line().name();
-        add(figures, "rate" + end, FigureChoice.of(FigureChoice.Kind.RATE, id), review, style);
+        add(figures, "rate" + end, Picture.ofLine(Picture.Kind.RATE, ONE, id), review, style);
         add(
             figures,
             "feed-response" + end,
-            FigureChoice.of(FigureChoice.Kind.FEED_RESPONSE, id),
+            Picture.ofLine(Picture.Kind.FEED_RESPONSE, ONE, id),
             review,
             style);
       }
@@ -51,10 +55,11 @@ public final class ReviewFigureSet {
   private static void add(
       Map<String, Figure> figures,
       String name,
-      FigureChoice choice,
+      Picture picture,
       Review review,
       FigureStyle style) {
-    figures.put(name, FigureSheet.of(choice.make(review, style), review, true));
+    PictureMaker maker = new PictureMaker(new TalkMaterial(Map.of(ONE, review)), true);
+    figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review, true));
   }
 
   /**

@@ -26,6 +26,8 @@ import org.fadeline.figure.Figure;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.talk.Slide;
+import org.fadeline.model.talk.Talk;
 import org.jspecify.annotations.Nullable;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
 
@@ -49,7 +51,7 @@ final class SlideDeck {
       for (int i = 0; i < pages.size(); i++) {
         monitor.step(i / (double) pages.size());
         XSLFSlide slide = show.createSlide(layout);
-        fill(show, slide, pages.get(i), talk.look().theme());
+        fill(show, slide, pages.get(i));
         notes(show, slide, talk.slides().get(i));
       }
       WholeFile.write(file, show::write);
@@ -57,8 +59,9 @@ final class SlideDeck {
     }
   }
 
-  private static void fill(XMLSlideShow show, XSLFSlide slide, SlideFigure page, Theme theme)
+  private static void fill(XMLSlideShow show, XSLFSlide slide, SlideFigure page)
       throws IOException {
+    Theme theme = page.style().theme();
     slide.getBackground().setFillColor(theme.panel());
     XSLFTextShape title = title(slide);
     title.setAnchor(page.titleBox());

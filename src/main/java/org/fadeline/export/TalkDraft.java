@@ -10,38 +10,105 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
+import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
+import org.fadeline.model.talk.Discretion;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.Slide;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
+import org.jspecify.annotations.Nullable;
 
-/** Makes the first draft of a talk from a review: one message a slide. */
+/** Makes the first draft of a talk from reviews: one message a slide. */
 public final class TalkDraft {
+  private static final String PLAIN_TITLE = "A match, line by line";
+
+  private final String source;
   private final Review review;
   private final Units units;
+  private final boolean named;
 
-  private TalkDraft(Review review, Units units) {
+  private TalkDraft(String source, Review review, Units units, boolean named) {
+    this.source = source;
     this.review = review;
     this.units = units;
+    this.named = named;
   }
 
-  /** Returns a draft: match, peg, lines, first bites, the stay that cost most, lessons, thanks. */
-  public static Talk of(Review review, Talk.Look look, boolean named) {
-    TalkDraft draft = new TalkDraft(review, look.units());
-    String title = named ? review.session().occasion().title() : "A match, line by line";
-    List<Slide> slides = new ArrayList<>();
-    slides.add(draft.opening(title, named));
-    slides.add(draft.match());
-    slides.add(draft.peg());
-    slides.add(draft.lines());
-    slides.add(draft.weight());
-    slides.add(draft.firstBites());
-    draft.longestStay().ifPresent(slides::add);
+  /**
+   * Returns a draft: match, peg, lines, first bites, the stay that cost most, lessons, thanks; and
+   * where there are further sessions, each set beside the first.
+   *
+   * @param sources the sessions, the first being the one the talk is about
+   * @param material a review for each of them
+   * @param named whether slides may name the session and its water
+   */
+  public static Talk of(
+      List<Source> sources, TalkMaterial material, Look look, boolean named) {
+    String first = sources.get(0).id();
+    TalkDraft draft = new TalkDraft(first, material.review(first), look.units(), named);
+    List<Slide> slides = new ArrayList<>(draft.slides());
+    for (Source other : sources.subList(1, sources.size())) {
+      slides.addAll(draft.beside(other.id(), material));
+    }
     draft.lessons().ifPresent(slides::add);
     slides.add(thanks());
-    return new Talk(title, slides, look, named);
+    return new Talk(
+        draft.title(), sources, look, new Discretion(!named, List.of()), slides);
   }
 
-  private Slide opening(String title, boolean named) {
+  private String title() {
+    String title = review.session().occasion().title();
+    return named && !title.isBlank() ? title : PLAIN_TITLE;
+  }
+
+  private List<Slide> slides() {
+    List<Slide> slides = new ArrayList<>();
+    slides.add(opening());
+    slides.add(match());
+    slides.add(peg());
+    slides.add(lines());
+    slides.add(weight());
+    slides.add(firstBites());
+    longestStay().ifPresent(slides::add);
+    return slides;
+  }
+
+  private static Slide slide(
+      String title, List<String> words, @Nullable Picture picture, String notes) {
+    return new Slide(title, words, picture, notes, null);
+  }
+
+  private Picture picture(Picture.Kind kind) {
+    return Picture.of(kind, source);
+  }
+
+  private List<Slide> beside(String other, TalkMaterial material) {
+    Picture timelines = Picture.of(Picture.Kind.COMPARE_TIMELINES, source, other);
+    Comparison comparison = material.comparison(timelines, units);
+    List<String> differed =
+        comparison.findings().sentences().stream().map(Comparison.Finding::text).toList();
+    return List.of(
+        slide(
+            "Two matches, one above the other",
+            List.of(),
+            timelines,
+            comparison.setup().alignment().stated()
+                + " "
+                + String.join(" ", differed)
+                + " "
+                + comparison.findings().caution()),
+        slide(
+            "How the two catches grew",
+            List.of(),
+            Picture.of(Picture.Kind.COMPARE_CATCH, source, other),
+            comparison.findings().caution()));
+  }
+
+  private Slide opening() {
     Session session = review.session();
     List<String> words = new ArrayList<>();
     if (named) {
@@ -54,7 +121,7 @@ public final class TalkDraft {
     }
     words.add(total());
     words.add("The record: " + review.summary().grade().label() + ".");
-    return new Slide(title, words, null, "Say where, when and who, and what the day was like.");
+    return slide(title(), words, null, "Say where, when and who, and what the day was like.");
   }
 
   private String total() {
@@ -71,19 +138,19 @@ public final class TalkDraft {
   }
 
   private Slide match() {
-    return new Slide(
+    return slide(
         "The match in one picture",
         List.of(),
-        FigureChoice.of(FigureChoice.Kind.TIMELINE),
+        picture(Picture.Kind.TIMELINE),
         "A lane a line. What went in hangs from the top, what came out stands on the string, the"
             + " curve is fish an hour over the last half hour. Red is where a line faded.");
   }
 
   private Slide peg() {
-    return new Slide(
+    return slide(
         "The peg",
         List.of(),
-        FigureChoice.of(FigureChoice.Kind.PEG),
+        picture(Picture.Kind.PEG),
         "To scale, seen from above. The number is fish from that line.");
   }
 
@@ -111,7 +178,7 @@ public final class TalkDraft {
               + Math.round(line.fishedHours() * 60)
               + " min");
     }
-    return new Slide(
+    return slide(
         "What each line paid",
         words,
         null,
@@ -132,18 +199,18 @@ public final class TalkDraft {
   }
 
   private Slide weight() {
-    return new Slide(
+    return slide(
         "How the weight came",
         List.of(),
-        FigureChoice.of(FigureChoice.Kind.WEIGHT),
+        picture(Picture.Kind.WEIGHT),
         "The hue is the line it came from; behind it the finish as it could be told at that time.");
   }
 
   private Slide firstBites() {
-    return new Slide(
+    return slide(
         "How long after feeding the first bite came",
         List.of(),
-        FigureChoice.of(FigureChoice.Kind.FIRST_BITE),
+        picture(Picture.Kind.FIRST_BITE),
         "A line fed early and fished late enters late. One left before a bite is not thrown away.");
   }
 
@@ -153,10 +220,10 @@ public final class TalkDraft {
         .max(Comparator.comparingDouble(TalkDraft::minutesPast))
         .map(
             stay ->
-                new Slide(
+                slide(
                     "The longest stay past plain",
                     List.of(),
-                    FigureChoice.of(FigureChoice.Kind.RATE, stay.spell().lineId()),
+                    Picture.ofLine(Picture.Kind.RATE, source, stay.spell().lineId()),
                     stay.wording().text()));
   }
 
@@ -169,11 +236,12 @@ public final class TalkDraft {
     List<String> words = review.course().lessons().stream().map(Lesson::text).toList();
     return words.isEmpty()
         ? java.util.Optional.empty()
-        : java.util.Optional.of(new Slide("What to take home", words, null, ""));
+        : java.util.Optional.of(
+            slide("What to take home", words, null, ""));
   }
 
   private static Slide thanks() {
-    return new Slide(
+    return slide(
         "Thanks, and take care",
         Stream.of(
                 "Carbon poles conduct: keep at least 30 m from power lines.",

@@ -2,7 +2,6 @@ package org.fadeline.figure;
 
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
-import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
@@ -43,14 +42,17 @@ public final class FigureSheet implements Figure {
    * @param named whether the sheet names sessions and dates; otherwise they are left out
    */
   public static FigureSheet of(Figure figure, Comparison comparison, boolean named) {
-    List<String> foot = new ArrayList<>();
-    foot.add("first: " + footOf(comparison.first(), figure.style(), named).get(0));
-    foot.add("second: " + footOf(comparison.second(), figure.style(), named).get(0));
-    foot.add(
-        comparison.setup().alignment().stated()
-            + "  ·  "
-            + footOf(comparison.first(), figure.style(), named).get(1));
-    return new FigureSheet(figure, figure.title(), foot);
+    return new FigureSheet(
+        figure, figure.title(), footOf(comparison, figure.style(), named));
+  }
+
+  /** Returns the statements at the foot of a sheet of two sessions. */
+  public static List<String> footOf(Comparison comparison, FigureStyle style, boolean named) {
+    List<String> first = footOf(comparison.first(), style, named);
+    return List.of(
+        "first: " + first.get(0),
+        "second: " + footOf(comparison.second(), style, named).get(0),
+        comparison.setup().alignment().stated() + "  ·  " + first.get(1));
   }
 
   /** Returns the statements at the foot of a sheet, most telling first. */

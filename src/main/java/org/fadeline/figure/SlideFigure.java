@@ -19,6 +19,7 @@ public final class SlideFigure implements Figure {
   public static final double SMALLEST_TEXT = 24;
 
   private static final double MARGIN = 36;
+  private static final double FOOT_ROW = 11.5;
 
   private final String title;
   private final List<String> words;
@@ -100,12 +101,13 @@ public final class SlideFigure implements Figure {
   /** Returns where the figure stands, points. */
   public Rectangle2D figureBox() {
     double top = wordsBox().getMaxY() + 4;
-    return new Rectangle2D.Double(MARGIN / 2, top, width - MARGIN, Math.max(10, HEIGHT - top - 34));
+    return new Rectangle2D.Double(MARGIN / 2, top, width - MARGIN, Math.max(10, footBox().getY() - 4 - top));
   }
 
   /** Returns where the small print stands, points. */
   public Rectangle2D footBox() {
-    return new Rectangle2D.Double(MARGIN, HEIGHT - 30, width - 2 * MARGIN, 24);
+    double height = Math.max(2, foot.size()) * FOOT_ROW;
+    return new Rectangle2D.Double(MARGIN, HEIGHT - 7 - height, width - 2 * MARGIN, height);
   }
 
   private double rowHeight() {
@@ -165,7 +167,7 @@ public final class SlideFigure implements Figure {
         pen.text(
             Pen.shortened(tiny, width - 2 * MARGIN, foot.get(i)),
             MARGIN,
-            HEIGHT - 20 + i * 11.5,
+            footBox().getY() + (i + 0.9) * FOOT_ROW,
             tiny,
             pen.theme.secondInk());
       }

@@ -233,6 +233,45 @@ public final class JsonFields {
     return items;
   }
 
+  /** Reads a list of texts; absent is an empty list. */
+  List<String> texts(String name) {
+    Json value = value(name);
+    List<String> items = new ArrayList<>();
+    if (value == null) {
+      return items;
+    }
+    if (!(value instanceof Json.Arr arr)) {
+      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
+      return items;
+    }
+    int index = 0;
+    for (Json item : arr.items()) {
+      String at = pointer + "/" + escape(name) + "/" + index++;
+      if (!(item instanceof Json.Text text)) {
+        String what = "a text is needed here, not " + item.kindWord();
+        add(item, at, Severity.ERROR, what, "put it in quotes");
+      } else if (hasLoneSurrogate(text.value())) {
+        String what = "the text holds half a character (a lone surrogate)";
+        add(item, at, Severity.ERROR, what, "type the text again");
+      } else {
+        items.add(text.value());
+      }
+    }
+    return items;
+  }
+
+  /** Refuses the fields nobody asked for, where they could not be written back. */
+  void refuseRest() {
+    for (String name : object.members().keySet()) {
+      if (!asked.contains(name)) {
+        error(
+            name,
+            "the field " + Shown.value(name) + " is not known here",
+            "check its spelling, or take it away");
+      }
+    }
+  }
+
   /**
    * Keeps the fields nobody asked for, to be written back.
    *

@@ -3,11 +3,16 @@ package org.fadeline.export;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Fixtures;
 import org.fadeline.figure.Theme;
 import org.fadeline.model.Units;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
 
 /** Writes one of each export to be looked at in other programs. */
 public final class ExportGallery {
@@ -20,11 +25,12 @@ public final class ExportGallery {
     Review review = Fixtures.carpMatch();
     FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
     ReviewFigureSet.write(review, style, folder.resolve("figures"));
-    for (Talk.Shape shape : Talk.Shape.values()) {
-      Talk talk =
-          TalkDraft.of(review, new Talk.Look(Theme.PROJECTOR, Units.LB_OZ_AND_METRES, shape), true);
-      TalkExport.pptx(talk, review, folder.resolve("talk-" + shape + ".pptx"), ExportMonitor.NONE);
-      TalkExport.pdf(talk, review, folder.resolve("talk-" + shape + ".pdf"), ExportMonitor.NONE);
+    TalkMaterial material = new TalkMaterial(Map.of("s1", review));
+    List<Source> sources = List.of(new Source("s1", Path.of("s1")));
+    for (Look.Shape shape : Look.Shape.values()) {
+      Talk talk = TalkDraft.of(sources, material, Look.USUAL.withShape(shape), true);
+      TalkExport.pptx(talk, material, folder.resolve("talk-" + shape + ".pptx"), ExportMonitor.NONE);
+      TalkExport.pdf(talk, material, folder.resolve("talk-" + shape + ".pdf"), ExportMonitor.NONE);
     }
     long allIn = review.session().match().allIn();
     ReplayGif.write(

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -42,21 +44,31 @@ import org.fadeline.figure.Fixtures;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.Theme;
 import org.fadeline.model.Units;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Slide;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 class ExportTest {
+  private static final TalkExport.Pictures SVG =
+      new TalkExport.Pictures(
+          Set.of(TalkExport.Picture.SVG), TalkExport.Size.usual(Look.Shape.WIDE));
+
   @TempDir Path folder;
 
   private final Review review = Fixtures.carpMatch();
   private final FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
   private final Figure figure = FigureSheet.of(new QuarterHourFigure(review, style), review, true);
 
-  private Talk talk(Talk.Shape shape, boolean named) {
+  private final TalkMaterial material = new TalkMaterial(Map.of("s1", review));
+
+  private Talk talk(Look.Shape shape, boolean named) {
     return TalkDraft.of(
-        review, new Talk.Look(Theme.PROJECTOR, Units.LB_OZ_AND_METRES, shape), named);
+        List.of(new Source("s1", Path.of("s1"))), material, Look.USUAL.withShape(shape), named);
   }
 
   private List<Path> left() throws IOException {
@@ -141,10 +153,10 @@ class ExportTest {
 
   @Test
   void slidesHaveNativeTitlesNotesAndAlternativeText() throws IOException {
-    for (Talk.Shape shape : Talk.Shape.values()) {
+    for (Look.Shape shape : Look.Shape.values()) {
       Talk talk = talk(shape, true);
       Path file = folder.resolve(shape + ".pptx");
-      TalkExport.pptx(talk, review, file, ExportMonitor.NONE);
+      TalkExport.pptx(talk, material, file, ExportMonitor.NONE);
       try (XMLSlideShow show = new XMLSlideShow(Files.newInputStream(file))) {
         assertEquals(shape.width(), show.getPageSize().width);
         assertEquals(540, show.getPageSize().height);
@@ -178,7 +190,7 @@ class ExportTest {
         sizes(text, shape.getAnchor().getY() > 500);
       }
     }
-    assertEquals(expected.figure() == null ? 0 : 1, pictures);
+    assertEquals(expected.picture() == null ? 0 : 1, pictures);
   }
 
   private static String alternative(XSLFPictureShape picture) {
@@ -200,7 +212,7 @@ class ExportTest {
   @Test
   void aTalkCanLeaveOutNamesAndPlace() throws IOException {
     Path file = folder.resolve("unnamed.pdf");
-    TalkExport.pdf(talk(Talk.Shape.WIDE, false), review, file, ExportMonitor.NONE);
+    TalkExport.pdf(talk(Look.Shape.WIDE, false), material, file, ExportMonitor.NONE);
     try (PDDocument document = Loader.loadPDF(file.toFile())) {
       String text = new PDFTextStripper().getText(document);
       String venue = review.session().occasion().venue().name();
@@ -212,18 +224,18 @@ class ExportTest {
   @Test
   void aStoppedExportLeavesNothing() throws IOException {
     ExportMonitor stop = stopAfter(2);
-    Talk talk = talk(Talk.Shape.WIDE, true);
+    Talk talk = talk(Look.Shape.WIDE, true);
     assertThrows(
         CancellationException.class,
-        () -> TalkExport.pptx(talk, review, folder.resolve("t.pptx"), stop));
+        () -> TalkExport.pptx(talk, material, folder.resolve("t.pptx"), stop));
     assertThrows(
         CancellationException.class,
-        () -> TalkExport.pdf(talk, review, folder.resolve("t.pdf"), stopAfter(2)));
+        () -> TalkExport.pdf(talk, material, folder.resolve("t.pdf"), stopAfter(2)));
     assertThrows(
         CancellationException.class,
         () ->
             TalkExport.pictures(
-                talk, review, folder.resolve("p"), TalkExport.Picture.SVG, stopAfter(2)));
+                talk, material, folder.resolve("p"), SVG, stopAfter(2)));
     assertThrows(
         CancellationException.class,
         () -> ReplayGif.write(review, style, film(6), folder.resolve("t.gif"), stopAfter(2)));
@@ -283,15 +295,15 @@ class ExportTest {
   @Test
   void picturesAreNumberedAndAFullFolderIsRefused() throws IOException {
     Path target = folder.resolve("slides");
-    Talk talk = talk(Talk.Shape.STANDARD, true);
-    TalkExport.pictures(talk, review, target, TalkExport.Picture.SVG, ExportMonitor.NONE);
+    Talk talk = talk(Look.Shape.STANDARD, true);
+    TalkExport.pictures(talk, material, target, SVG, ExportMonitor.NONE);
     List<String> names = left().stream().map(p -> p.getFileName().toString()).sorted().toList();
     assertEquals(talk.slides().size(), names.size());
     assertTrue(names.get(0).startsWith("01 "));
     assertThrows(
         IOException.class,
         () ->
-            TalkExport.pictures(talk, review, target, TalkExport.Picture.SVG, ExportMonitor.NONE));
+            TalkExport.pictures(talk, material, target, SVG, ExportMonitor.NONE));
     assertEquals(talk.slides().size(), left().size());
   }
 

@@ -1,0 +1,73 @@
+package org.fadeline.export;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.compare.Alignment;
+import org.fadeline.analysis.compare.Comparer;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.model.talk.Picture;
+
+/** What the pictures of a talk are made of: a review for each of its sources, by id. */
+public final class TalkMaterial {
+  private final Map<String, Review> reviews;
+
+  /** Makes the material of some reviews, by the ids of their sources. */
+  public TalkMaterial(Map<String, Review> reviews) {
+    this.reviews = new LinkedHashMap<>(reviews);
+  }
+
+  /** Returns the reviews by the ids of their sources. */
+  public Map<String, Review> reviews() {
+    return java.util.Collections.unmodifiableMap(reviews);
+  }
+
+  /**
+   * Returns the review of a source.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Review review(String source) {
+    Review review = reviews.get(source);
+    if (review == null) {
+      throw new IllegalArgumentException("the session \"" + source + "\" of this talk is not here");
+    }
+    return review;
+  }
+
+  /**
+   * Returns the comparison a picture of two sessions is of.
+   *
+   * @param units of its words
+   * @throws IllegalArgumentException if a session is not here
+   */
+  public Comparison comparison(Picture picture, Units units) {
+    Review first = review(picture.sources().get(0));
+    Review second = review(picture.sources().get(1));
+    ComparisonSetup usual = ComparisonSetup.usual(first.session(), second.session());
+    return Comparer.compare(
+        first,
+        second,
+        usual.withAlignment(alignment(picture.manner().align(), first.session(), second.session())),
+        units);
+  }
+
+  private static Alignment alignment(Picture.Align align, Session first, Session second) {
+    return switch (align) {
+      case CLOCK -> Alignment.byClock(first, second);
+      case ALL_IN -> Alignment.byAllIn(first, second);
+      case FIRST_FED -> Alignment.byFirstFed(first, second);
+    };
+  }
+
+  /** Returns this material with each review changed. */
+  TalkMaterial with(UnaryOperator<Review> change) {
+    Map<String, Review> changed = new LinkedHashMap<>();
+    reviews.forEach((id, review) -> changed.put(id, change.apply(review)));
+    return new TalkMaterial(changed);
+  }
+}

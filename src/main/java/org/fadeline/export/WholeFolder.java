@@ -1,0 +1,68 @@
+package org.fadeline.export;
+
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a folder of files whole or not at all. */
+final class WholeFolder {
+  private WholeFolder() {}
+
+  /** What is to be written. */
+  @FunctionalInterface
+  interface Content {
+    /** Writes every file into a folder; an exception, of whatever kind, abandons them all. */
+    void writeTo(Path part) throws IOException;
+  }
+
+  /**
+   * Writes a folder.
+   *
+   * @param folder must not exist, or be empty
+   * @throws IOException if it cannot be written or holds files; nothing is then left behind
+   */
+  static void write(Path folder, Content content) throws IOException {
+    Path parent = folder.toAbsolutePath().getParent();
+    if (parent == null) {
+      throw new IOException("not a folder that can be written: " + folder);
+    }
+    Files.createDirectories(parent);
+    Path part = Files.createTempDirectory(parent, ".fadeline-");
+    try {
+      content.writeTo(part);
+      moveInto(part, folder);
+    } finally {
+      deleteTree(part);
+    }
+  }
+
+  private static void moveInto(Path part, Path folder) throws IOException {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new FileAlreadyExistsException(
+          folder.toString(), null, "a file of that name is in the way; choose a new folder");
+    }
+    try {
+      Files.delete(folder);
+    } catch (NoSuchFileException e) {
+      // Nothing is in the way.
+    } catch (DirectoryNotEmptyException e) {
+      throw new IOException(folder + ": the folder holds files; choose a new or empty one", e);
+    }
+    Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  private static void deleteTree(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      try (var files = Files.list(folder)) {
+        for (Path file : files.toList()) {
+          Files.delete(file);
+        }
+      }
+      Files.delete(folder);
+    }
+  }
+}

@@ -1,0 +1,202 @@
+package org.fadeline.model.talk;
+
+import java.util.List;
+import org.fadeline.model.Units;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which figure of which sessions a slide shows, and how it is looked at.
+ *
+ * @param kind which figure
+ * @param sources ids of the sessions it is of: one, or two where it compares
+ * @param lines ids of the lines shown, top down; for a figure of one line that one; empty for all
+ * @param window what time it shows and from when it is looked at
+ * @param manner how it counts
+ */
+public record Picture(
+    Kind kind, List<String> sources, List<String> lines, Window window, Manner manner) {
+  /** Copies the lists and checks how many sessions there are. */
+  public Picture {
+    sources = List.copyOf(sources);
+    lines = List.copyOf(lines);
+    if (sources.size() != kind.sessions()) {
+      throw new IllegalArgumentException(
+          kind.word() + " is of " + kind.sessions() + " sessions, not " + sources.size());
+    }
+  }
+
+  /** Returns the picture of a whole session, seen from afterwards. */
+  public static Picture of(Kind kind, String... sources) {
+    return new Picture(kind, List.of(sources), List.of(), Window.WHOLE, Manner.USUAL);
+  }
+
+  /** Returns the picture of one line of a session, seen from afterwards. */
+  public static Picture ofLine(Kind kind, String source, String line) {
+    return new Picture(kind, List.of(source), List.of(line), Window.WHOLE, Manner.USUAL);
+  }
+
+  /** The figures there are. */
+  public enum Kind {
+    /** The match over time, a lane a line. */
+    TIMELINE("timeline", "The match, line by line", Needs.WINDOW),
+    /** The peg from above. */
+    PEG("peg", "The peg from above", Needs.MOMENT),
+    /** Running weight. */
+    WEIGHT("weight", "Running weight", Needs.MOMENT),
+    /** First bite after feeding. */
+    FIRST_BITE("first-bite", "First bite after feeding", Needs.NOTHING),
+    /** Catch rate of one line. */
+    RATE("rate", "Catch rate of one line", Needs.LINE),
+    /** Bites by minutes since feeding, one line. */
+    FEED_RESPONSE("feed-response", "Bites since feeding, one line", Needs.LINE),
+    /** Catch by quarter-hour. */
+    QUARTER_HOURS("quarter-hours", "Catch by quarter-hour", Needs.NOTHING),
+    /** Weight of each fish. */
+    CATCH_WEIGHTS("catch-weights", "Weight of each fish", Needs.NOTHING),
+    /** The match on one page. */
+    MATCH_PAGE("match-page", "The match on one page", Needs.NOTHING),
+    /** Two matches over time. */
+    COMPARE_TIMELINES("compare-timelines", "Two matches, line by line", Needs.TWO_SESSIONS),
+    /** Running catch of two matches. */
+    COMPARE_CATCH("compare-catch", "Running catch of two matches", Needs.TWO_SESSIONS);
+
+    private final String word;
+    private final String label;
+    private final Needs needs;
+
+    private enum Needs {
+      NOTHING,
+      LINE,
+      MOMENT,
+      WINDOW,
+      TWO_SESSIONS
+    }
+
+    Kind(String word, String label, Needs needs) {
+      this.word = word;
+      this.label = label;
+      this.needs = needs;
+    }
+
+    /** Returns the word used in files. */
+    public String word() {
+      return word;
+    }
+
+    /** Returns the words on screen. */
+    public String label() {
+      return label;
+    }
+
+    /** Returns of how many sessions it is. */
+    public int sessions() {
+      return needs == Needs.TWO_SESSIONS ? 2 : 1;
+    }
+
+    /** Returns whether it is of one line, which must be named. */
+    public boolean ofOneLine() {
+      return needs == Needs.LINE;
+    }
+
+    /** Returns whether it can be looked at from a moment of the match. */
+    public boolean hasMoment() {
+      return needs == Needs.MOMENT || needs == Needs.WINDOW;
+    }
+
+    /** Returns whether it can show a part of the match and some of the lines. */
+    public boolean hasWindow() {
+      return needs == Needs.WINDOW;
+    }
+
+    /** Returns whether what its curves count can be chosen. */
+    public boolean hasMeasure() {
+      return needs == Needs.WINDOW || this == RATE;
+    }
+  }
+
+  /**
+   * What time a picture shows.
+   *
+   * @param from first instant, epoch milliseconds; null from the start
+   * @param to last instant, epoch milliseconds, after {@code from}; null to the end
+   * @param knownAt from when the match is looked at, epoch milliseconds; null from afterwards
+   */
+  public record Window(@Nullable Long from, @Nullable Long to, @Nullable Long knownAt) {
+    /** The whole match, seen from afterwards. */
+    public static final Window WHOLE = new Window(null, null, null);
+
+    /** Checks the order. */
+    public Window {
+      if (from != null && to != null && to <= from) {
+        throw new IllegalArgumentException("a picture's time must end after it starts");
+      }
+    }
+  }
+
+  /** What a curve counts. */
+  public enum Measure {
+    /** Fish landed per fished hour. */
+    FISH("fish"),
+    /** Weight landed per fished hour. */
+    WEIGHT("weight");
+
+    private final String word;
+
+    Measure(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word used in files. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** What is laid on what where two sessions share an axis. */
+  public enum Align {
+    /** All in on all in. */
+    ALL_IN("all-in"),
+    /** The same time of day. */
+    CLOCK("clock"),
+    /** First feed on first feed. */
+    FIRST_FED("first-fed");
+
+    private final String word;
+
+    Align(String word) {
+      this.word = word;
+    }
+
+    /** Returns the word used in files. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * How a picture counts.
+   *
+   * @param measure what curves count
+   * @param align how two sessions share an axis
+   * @param units of this picture, or null for the talk's own
+   */
+  public record Manner(Measure measure, Align align, @Nullable Units units) {
+    /** Fish, all in on all in, the talk's units. */
+    public static final Manner USUAL = new Manner(Measure.FISH, Align.ALL_IN, null);
+  }
+
+  /** Returns this picture with other lines. */
+  public Picture withLines(List<String> newLines) {
+    return new Picture(kind, sources, newLines, window, manner);
+  }
+
+  /** Returns this picture over another time. */
+  public Picture withWindow(Window newWindow) {
+    return new Picture(kind, sources, lines, newWindow, manner);
+  }
+
+  /** Returns this picture counted otherwise. */
+  public Picture withManner(Manner newManner) {
+    return new Picture(kind, sources, lines, window, newManner);
+  }
+}
