@@ -50,8 +50,7 @@ public class TalkBenchmark {
             DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 106),
             ReviewSettings.DEFAULT);
     material = new TalkMaterial(Map.of("s1", review));
-    Talk draft =
-        TalkDraft.of(List.of(new Source("s1", Path.of("s1"))), material, Look.USUAL, true);
+    Talk draft = TalkDraft.of(List.of(new Source("s1", Path.of("s1"))), material, Look.USUAL, true);
     List<Slide> slides = new ArrayList<>();
     while (slides.size() < 40) {
       slides.addAll(draft.slides());

@@ -105,9 +105,7 @@ final class TalkCommand implements Callable<Integer> {
       reviews.put(
           source.id(),
           Reviewer.review(
-              reading.readAccepted(console, source.file()),
-              ReviewSettings.DEFAULT,
-              look.units()));
+              reading.readAccepted(console, source.file()), ReviewSettings.DEFAULT, look.units()));
     }
     TalkMaterial material = new TalkMaterial(reviews);
     Talk talk =
@@ -129,7 +127,8 @@ final class TalkCommand implements Callable<Integer> {
   private Talk open(Path file) {
     if (files.size() > 1) {
       throw new InputFault(
-          file + ":1:1: a talk names its own sessions; give the talk file alone, or sessions alone");
+          file
+              + ":1:1: a talk names its own sessions; give the talk file alone, or sessions alone");
     }
     TalkReader.Loaded loaded = TalkReader.read(file);
     for (Problem problem : loaded.report().problems()) {

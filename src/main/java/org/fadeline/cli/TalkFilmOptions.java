@@ -65,7 +65,8 @@ final class TalkFilmOptions {
     var allIn = session.clock(session.match().allIn());
     var same = allIn.with(time);
     long at = same.toInstant().toEpochMilli();
-    boolean nextDay = at < session.match().allIn() && session.match().lengthMillis() > 12 * 3_600_000L;
+    boolean nextDay =
+        at < session.match().allIn() && session.match().lengthMillis() > 12 * 3_600_000L;
     return nextDay ? same.plusDays(1).toInstant().toEpochMilli() : at;
   }
 }

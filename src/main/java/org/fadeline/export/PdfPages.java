@@ -34,8 +34,7 @@ final class PdfPages {
   /** Pages under one title. */
   record Book(String title, List<Figure> pages) {}
 
-  static void write(
-      Path file, Book book, double width, double height, ExportMonitor monitor)
+  static void write(Path file, Book book, double width, double height, ExportMonitor monitor)
       throws IOException {
     List<Figure> pages = book.pages();
     try (PDDocument document = new PDDocument()) {

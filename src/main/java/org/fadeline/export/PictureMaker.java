@@ -81,8 +81,7 @@ public final class PictureMaker {
     return switch (picture.kind()) {
       case TIMELINE -> timeline(picture, review, style);
       case PEG -> peg(picture, review, style);
-      case WEIGHT ->
-          new WeightFigure(review, style, new Knowledge(picture.window().knownAt()));
+      case WEIGHT -> new WeightFigure(review, style, new Knowledge(picture.window().knownAt()));
       case FIRST_BITE -> new FirstBiteFigure(review, style);
       case RATE -> new RateFigure(review, line(picture), style, measure(picture));
       case FEED_RESPONSE -> new FeedResponseFigure(review, line(picture), style);

@@ -53,11 +53,7 @@ public final class ReviewFigureSet {
   }
 
   private static void add(
-      Map<String, Figure> figures,
-      String name,
-      Picture picture,
-      Review review,
-      FigureStyle style) {
+      Map<String, Figure> figures, String name, Picture picture, Review review, FigureStyle style) {
     PictureMaker maker = new PictureMaker(new TalkMaterial(Map.of(ONE, review)), true);
     figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review, true));
   }

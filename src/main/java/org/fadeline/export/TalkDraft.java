@@ -46,8 +46,7 @@ public final class TalkDraft {
    * @param material a review for each of them
    * @param named whether slides may name the session and its water
    */
-  public static Talk of(
-      List<Source> sources, TalkMaterial material, Look look, boolean named) {
+  public static Talk of(List<Source> sources, TalkMaterial material, Look look, boolean named) {
     String first = sources.get(0).id();
     TalkDraft draft = new TalkDraft(first, material.review(first), look.units(), named);
     List<Slide> slides = new ArrayList<>(draft.slides());
@@ -56,8 +55,7 @@ public final class TalkDraft {
     }
     draft.lessons().ifPresent(slides::add);
     slides.add(thanks());
-    return new Talk(
-        draft.title(), sources, look, new Discretion(!named, List.of()), slides);
+    return new Talk(draft.title(), sources, look, new Discretion(!named, List.of()), slides);
   }
 
   private String title() {
@@ -236,8 +234,7 @@ public final class TalkDraft {
     List<String> words = review.course().lessons().stream().map(Lesson::text).toList();
     return words.isEmpty()
         ? java.util.Optional.empty()
-        : java.util.Optional.of(
-            slide("What to take home", words, null, ""));
+        : java.util.Optional.of(slide("What to take home", words, null, ""));
   }
 
   private static Slide thanks() {

@@ -146,8 +146,8 @@ public final class TalkExport {
    * @throws IOException if it cannot be written or holds files; nothing is then left behind
    * @throws java.util.concurrent.CancellationException if stopped; nothing is then left behind
    */
-  public static int tables(
-      Talk talk, TalkMaterial material, Path folder, ExportMonitor monitor) throws IOException {
+  public static int tables(Talk talk, TalkMaterial material, Path folder, ExportMonitor monitor)
+      throws IOException {
     Map<String, Review> reviews = Unnamed.of(talk, material).material().reviews();
     int[] written = {0};
     WholeFolder.write(

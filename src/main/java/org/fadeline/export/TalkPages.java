@@ -41,7 +41,8 @@ public final class TalkPages {
   public static SlideFigure of(Talk talk, Slide slide, TalkMaterial material) {
     Look look = talk.look();
     FigureStyle plain =
-        FigureStyle.of(theme(slide.ground() == null ? look.ground() : slide.ground()), look.units());
+        FigureStyle.of(
+            theme(slide.ground() == null ? look.ground() : slide.ground()), look.units());
     Figure figure = null;
     List<String> foot = List.of();
     Picture picture = slide.picture();

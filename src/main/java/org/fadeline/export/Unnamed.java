@@ -146,7 +146,8 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
     long notes = session.events().stream().filter(Unnamed::hasWords).count();
     notes += occasion.weather().stream().filter(w -> w.note() != null).count();
     if (notes > 0) {
-      leftOut.add(notes + (notes == 1 ? " note or reason" : " notes and reasons") + " of the record");
+      leftOut.add(
+          notes + (notes == 1 ? " note or reason" : " notes and reasons") + " of the record");
     }
     if (session.match().rules().organiserRules() != null) {
       leftOut.add("the organiser's rules");

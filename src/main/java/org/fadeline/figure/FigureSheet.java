@@ -42,8 +42,7 @@ public final class FigureSheet implements Figure {
    * @param named whether the sheet names sessions and dates; otherwise they are left out
    */
   public static FigureSheet of(Figure figure, Comparison comparison, boolean named) {
-    return new FigureSheet(
-        figure, figure.title(), footOf(comparison, figure.style(), named));
+    return new FigureSheet(figure, figure.title(), footOf(comparison, figure.style(), named));
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */

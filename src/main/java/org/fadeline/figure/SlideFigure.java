@@ -101,7 +101,8 @@ public final class SlideFigure implements Figure {
   /** Returns where the figure stands, points. */
   public Rectangle2D figureBox() {
     double top = wordsBox().getMaxY() + 4;
-    return new Rectangle2D.Double(MARGIN / 2, top, width - MARGIN, Math.max(10, footBox().getY() - 4 - top));
+    return new Rectangle2D.Double(
+        MARGIN / 2, top, width - MARGIN, Math.max(10, footBox().getY() - 4 - top));
   }
 
   /** Returns where the small print stands, points. */

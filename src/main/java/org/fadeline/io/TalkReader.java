@@ -96,8 +96,7 @@ public final class TalkReader {
     Look.Ground ground = ground(fields);
     Units units = units(fields);
     Look.Shape shape = word(fields, "shape", Look.Shape.values(), Look.Shape::word);
-    Discretion discretion =
-        new Discretion(fields.flag("unnamed", false), fields.texts("leaveOut"));
+    Discretion discretion = new Discretion(fields.flag("unnamed", false), fields.texts("leaveOut"));
     sources = sources(fields);
     List<Slide> slides = new ArrayList<>();
     for (JsonFields one : fields.objects("slides")) {
@@ -210,8 +209,7 @@ public final class TalkReader {
             units));
   }
 
-  private boolean isOf(
-      JsonFields fields, Picture.Kind kind, List<String> of, List<String> lines) {
+  private boolean isOf(JsonFields fields, Picture.Kind kind, List<String> of, List<String> lines) {
     boolean fits = true;
     if (of.size() != kind.sessions()) {
       fields.error(
@@ -264,10 +262,8 @@ public final class TalkReader {
   }
 
   private static @Nullable Units units(JsonFields fields) {
-    Units.Weight weight =
-        word(fields, "weights", Units.Weight.values(), Units.Weight::word);
-    Units.Length length =
-        word(fields, "lengths", Units.Length.values(), Units.Length::word);
+    Units.Weight weight = word(fields, "weights", Units.Weight.values(), Units.Weight::word);
+    Units.Length length = word(fields, "lengths", Units.Length.values(), Units.Length::word);
     if (weight == null && length == null) {
       return null;
     }

@@ -49,8 +49,7 @@ public final class TalkWriter {
         .put("leaveOut", texts(talk.discretion().names()));
     List<Json> sessions = new ArrayList<>();
     for (Source source : talk.sources()) {
-      sessions.add(
-          Json.Obj.make().put("id", source.id()).put("file", path(source.file(), folder)));
+      sessions.add(Json.Obj.make().put("id", source.id()).put("file", path(source.file(), folder)));
     }
     List<Json> slides = new ArrayList<>();
     talk.slides().forEach(slide -> slides.add(slide(slide)));
@@ -59,8 +58,7 @@ public final class TalkWriter {
   }
 
   private static Json slide(Slide slide) {
-    Json.Obj out =
-        Json.Obj.make().put("title", slide.title()).put("words", texts(slide.words()));
+    Json.Obj out = Json.Obj.make().put("title", slide.title()).put("words", texts(slide.words()));
     if (slide.picture() != null) {
       out.put("picture", picture(slide.picture()));
     }

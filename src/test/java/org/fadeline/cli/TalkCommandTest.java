@@ -85,7 +85,16 @@ class TalkCommandTest extends CommandHarness {
   void aStretchIsReplayedAtASpeed() throws IOException {
     assertEquals(
         0,
-        run("talk", FIRST, "--out", at("t.gif"), "--from", "11:00", "--to", "11:10", "--speed",
+        run(
+            "talk",
+            FIRST,
+            "--out",
+            at("t.gif"),
+            "--from",
+            "11:00",
+            "--to",
+            "11:10",
+            "--speed",
             "600"),
         err());
     ImageReader reader = ImageIO.getImageReadersByFormatName("gif").next();
@@ -95,8 +104,7 @@ class TalkCommandTest extends CommandHarness {
     } finally {
       reader.dispose();
     }
-    assertEquals(
-        1, run("talk", FIRST, "--out", at("u.gif"), "--from", "12:00", "--to", "11:00"));
+    assertEquals(1, run("talk", FIRST, "--out", at("u.gif"), "--from", "12:00", "--to", "11:00"));
     assertEquals(1, run("talk", FIRST, "--out", at("u.gif"), "--speed", "0"));
     assertEquals(List.of("t.gif"), left());
   }

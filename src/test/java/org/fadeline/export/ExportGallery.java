@@ -29,7 +29,8 @@ public final class ExportGallery {
     List<Source> sources = List.of(new Source("s1", Path.of("s1")));
     for (Look.Shape shape : Look.Shape.values()) {
       Talk talk = TalkDraft.of(sources, material, Look.USUAL.withShape(shape), true);
-      TalkExport.pptx(talk, material, folder.resolve("talk-" + shape + ".pptx"), ExportMonitor.NONE);
+      TalkExport.pptx(
+          talk, material, folder.resolve("talk-" + shape + ".pptx"), ExportMonitor.NONE);
       TalkExport.pdf(talk, material, folder.resolve("talk-" + shape + ".pdf"), ExportMonitor.NONE);
     }
     long allIn = review.session().match().allIn();

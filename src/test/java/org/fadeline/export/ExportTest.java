@@ -233,9 +233,7 @@ class ExportTest {
         () -> TalkExport.pdf(talk, material, folder.resolve("t.pdf"), stopAfter(2)));
     assertThrows(
         CancellationException.class,
-        () ->
-            TalkExport.pictures(
-                talk, material, folder.resolve("p"), SVG, stopAfter(2)));
+        () -> TalkExport.pictures(talk, material, folder.resolve("p"), SVG, stopAfter(2)));
     assertThrows(
         CancellationException.class,
         () -> ReplayGif.write(review, style, film(6), folder.resolve("t.gif"), stopAfter(2)));
@@ -302,8 +300,7 @@ class ExportTest {
     assertTrue(names.get(0).startsWith("01 "));
     assertThrows(
         IOException.class,
-        () ->
-            TalkExport.pictures(talk, material, target, SVG, ExportMonitor.NONE));
+        () -> TalkExport.pictures(talk, material, target, SVG, ExportMonitor.NONE));
     assertEquals(talk.slides().size(), left().size());
   }
 

@@ -94,8 +94,7 @@ class UnnamedTest {
 
   /** A talk drafted with names, every picture there is added, and names in its own words. */
   private Talk talk() {
-    List<Source> sources =
-        List.of(new Source("a", Path.of("a")), new Source("b", Path.of("b")));
+    List<Source> sources = List.of(new Source("a", Path.of("a")), new Source("b", Path.of("b")));
     Talk draft = TalkDraft.of(sources, material, Look.USUAL, true);
     List<Slide> slides = new ArrayList<>(draft.slides());
     String line = review.lines().get(0).line().id();

@@ -123,8 +123,7 @@ class TalkFileTest {
         message.startsWith("there is no session")
             || message.contains("knownAt")
             || message.contains("there are two");
-    assertEquals(
-        beyondSchema, schema().validate(whole, InputFormat.JSON).isEmpty(), message);
+    assertEquals(beyondSchema, schema().validate(whole, InputFormat.JSON).isEmpty(), message);
   }
 
   @Test

@@ -12,8 +12,7 @@ import org.fadeline.model.Units;
  */
 public record Look(Ground ground, Units units, Shape shape) {
   /** Light, in the units of British matches, 16:9. */
-  public static final Look USUAL =
-      new Look(Ground.LIGHT, Units.LB_OZ_AND_METRES, Shape.WIDE);
+  public static final Look USUAL = new Look(Ground.LIGHT, Units.LB_OZ_AND_METRES, Shape.WIDE);
 
   /** What slides stand on. */
   public enum Ground {
