@@ -104,12 +104,11 @@ class UnnamedTest {
               ? Picture.of(kind, "a", "b")
               : kind.ofOneLine() ? Picture.ofLine(kind, "a", line) : Picture.of(kind, "a");
       slides.add(
-          new Slide(
-              kind.label(),
-              List.of("At " + NAME + " Water I drew Peg " + PEG + ", says Ada Lund."),
-              picture,
-              "Thank zanderby open and ADA LUND.",
-              null));
+          Slide.EMPTY
+              .withTitle(kind.label())
+              .withWords(List.of("At " + NAME + " Water I drew Peg " + PEG + ", says Ada Lund."))
+              .withPicture(picture)
+              .withNotes("Thank zanderby open and ADA LUND."));
     }
     return draft.withSlides(slides).withDiscretion(new Discretion(true, List.of("Ada Lund")));
   }

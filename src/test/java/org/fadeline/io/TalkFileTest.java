@@ -45,7 +45,7 @@ class TalkFileTest {
         "Quillthorn – “a day”",
         List.of(
             new Source("a", folder.resolve("matches/one.session.json")),
-            new Source("b", folder.getParent().resolve("two.csv"))),
+            new Source("b", folder.resolve("../two.csv").normalize())),
         new Look(Look.Ground.PRINT, Units.KG_AND_METRES, Look.Shape.STANDARD),
         new Discretion(true, List.of("Ada Lund")),
         List.of(
