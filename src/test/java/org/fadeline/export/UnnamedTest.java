@@ -68,6 +68,7 @@ class UnnamedTest {
         0, new SessionEvent.Neighbour(new Stamp("nb", at, null, NAME), NAME + "'s", Fish.ONE));
     events.sort(java.util.Comparator.comparingLong(SessionEvent::at));
     return plain
+        .withEvents(events)
         .withOccasion(
             new Occasion(
                 NAME + " Open",
