@@ -1,6 +1,9 @@
 package org.fadeline.analysis;
 
 import java.util.List;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One continuous stay on a line.
@@ -25,6 +28,21 @@ public record Spell(
   public Spell {
     fishedSpans = List.copyOf(fishedSpans);
     baitSpans = List.copyOf(baitSpans);
+  }
+
+  /**
+   * Returns why the angler left, in their own words, or null where no reason was logged.
+   *
+   * @param session the session the spell is of
+   */
+  public @Nullable String reasonForLeaving(Session session) {
+    for (SessionEvent event : session.events()) {
+      boolean here = event.lineId() == null || event.lineId().equals(lineId);
+      if (event.at() == span.to() && here && event instanceof SessionEvent.Move move) {
+        return move.reason();
+      }
+    }
+    return null;
   }
 
   /** Returns the fished time in hours. */

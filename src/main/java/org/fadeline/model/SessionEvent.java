@@ -1,5 +1,6 @@
 package org.fadeline.model;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One thing that happened, at an instant to the millisecond. */
@@ -157,9 +158,13 @@ public sealed interface SessionEvent {
    * The angler left the line.
    *
    * @param stamp what every event carries
-   * @param reason "dead", "resting", "plan", "weather", "neighbour" or own words, or null
+   * @param reason one of {@link #USUAL_REASONS} or own words, or null
    */
   record Move(Stamp stamp, @Nullable String reason) implements SessionEvent {
+    /** Why anglers leave a line, in the words that notes and pads use. */
+    public static final List<String> USUAL_REASONS =
+        List.of("dead", "resting", "plan", "weather", "neighbour");
+
     @Override
     public EventKind kind() {
       return EventKind.MOVE;

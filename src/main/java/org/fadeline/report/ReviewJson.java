@@ -248,6 +248,7 @@ public final class ReviewJson {
     stay.others().forEach(o -> others.add(other(o)));
     node.set("fishRate", JsonOut.rate(stay.paid().fish(), "perHour"));
     node.set("weightRate", weightRate(stay.paid()));
+    node.put("reason", stay.spell().reasonForLeaving(session));
     node.put("finding", stay.wording().verdict().name().toLowerCase(java.util.Locale.ROOT));
     node.put("wording", stay.wording().text());
     return node;

@@ -151,6 +151,10 @@ public final class ReviewText {
               .orElse(stay.spell().lineId());
       out.append(name).append('\n');
       paragraph("  ", stay.wording().text());
+      String reason = stay.spell().reasonForLeaving(review.session());
+      if (reason != null) {
+        paragraph("  ", "Reason noted for leaving: " + reason + ".");
+      }
     }
     if (review.stays().isEmpty()) {
       paragraph("  ", "No line was fished.");

@@ -1,6 +1,7 @@
 package org.fadeline.ui;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -66,6 +67,28 @@ final class FileDesk implements Desk {
               "The match was not saved",
               "It is still open here, unchanged: " + failure.getMessage() + "."));
     }
+  }
+
+  @Override
+  public Held begin(Path path, Session session) throws Refusal {
+    if (Files.exists(path)) {
+      throw new Refusal(
+          Trouble.of(
+              "There is a match of that name already",
+              path + " was left alone. Give the new one another name, or open that one."));
+    }
+    try {
+      Path folder = path.toAbsolutePath().getParent();
+      if (folder != null) {
+        Files.createDirectories(folder);
+      }
+    } catch (IOException failure) {
+      throw new Refusal(
+          Trouble.of(
+              "The match was not begun",
+              "Its folder cannot be made: " + failure.getMessage() + ". Choose another place."));
+    }
+    return saveAs(path, session);
   }
 
   private static Refusal refused(Path path, ReadResult result) {

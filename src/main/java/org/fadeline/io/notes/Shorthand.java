@@ -218,6 +218,10 @@ public final class Shorthand {
     if (kinds.contains(EventKind.NOTE)) {
       return EventKind.NOTE;
     }
+    if (kinds.contains(EventKind.MOVE)) {
+      // "short move weather", "short move neighbour": these words are the reason, not the event.
+      kinds.removeAll(Set.of(EventKind.WEATHER, EventKind.NEIGHBOUR));
+    }
     if (kinds.contains(EventKind.NEIGHBOUR)) {
       return EventKind.NEIGHBOUR;
     }

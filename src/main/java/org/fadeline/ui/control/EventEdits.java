@@ -88,6 +88,20 @@ public final class EventEdits {
         });
   }
 
+  /** Sets why a line was left, the rig came out or the match stopped; blank words are none. */
+  public static UnaryOperator<Session> reason(String id, String reason) {
+    String words = reason.isBlank() ? null : reason.strip();
+    return each(
+        Set.of(id),
+        e ->
+            switch (e.kind()) {
+              case MOVE -> new SessionEvent.Move(e.stamp(), words);
+              case OFF -> new SessionEvent.Off(e.stamp(), words);
+              case STOPPED -> new SessionEvent.Stopped(e.stamp(), words);
+              default -> e;
+            });
+  }
+
   private static SessionEvent withFish(SessionEvent event, Fish fish) {
     return switch (event.kind()) {
       case LANDED -> new SessionEvent.Landed(event.stamp(), fish);
@@ -135,7 +149,8 @@ public final class EventEdits {
     };
   }
 
-  private static @Nullable String reason(SessionEvent event) {
+  /** Returns why a line was left, the rig came out or the match stopped, or null. */
+  public static @Nullable String reason(SessionEvent event) {
     if (event instanceof SessionEvent.Move move) {
       return move.reason();
     }

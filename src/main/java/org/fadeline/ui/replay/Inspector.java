@@ -147,6 +147,9 @@ final class Inspector {
     if (event.fishOrNull() != null) {
       parts.add(weight(event));
     }
+    if (hasReason(event.kind())) {
+      parts.add(reason(event));
+    }
     TextField note = field(event.note() == null ? "" : event.note(), 16, "Words on the event");
     note.setPromptText("note");
     note.setOnAction(
@@ -156,6 +159,36 @@ final class Inspector {
                 .edit(
                     "Note on " + event.kind().word(), EventEdits.note(event.id(), note.getText())));
     parts.add(note);
+  }
+
+  private static boolean hasReason(EventKind kind) {
+    return switch (kind) {
+      case MOVE, OFF, STOPPED -> true;
+      default -> false;
+    };
+  }
+
+  /** Why a line was left and the like: the usual words to choose from, or own ones typed. */
+  private ComboBox<String> reason(SessionEvent event) {
+    ComboBox<String> box = new ComboBox<>();
+    if (event.kind() == EventKind.MOVE) {
+      box.getItems().setAll(SessionEvent.Move.USUAL_REASONS);
+    }
+    box.setEditable(true);
+    box.setPromptText("reason");
+    box.setPrefWidth(130);
+    box.setId("event-reason");
+    box.setAccessibleText("Reason");
+    String now = EventEdits.reason(event);
+    box.setValue(now == null ? "" : now);
+    box.setOnAction(
+        e ->
+            bench
+                .editing()
+                .edit(
+                    "Reason of " + event.kind().word(),
+                    EventEdits.reason(event.id(), box.getValue() == null ? "" : box.getValue())));
+    return box;
   }
 
   private void retime(Session session, SessionEvent event, TextField field) {

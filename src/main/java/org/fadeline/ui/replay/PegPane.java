@@ -20,6 +20,7 @@ import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Placing;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Workbench;
@@ -176,10 +177,10 @@ final class PegPane extends Pane {
     PegLayout now = layout;
     FigureStyle look = style;
     if (line != null && now != null && look != null && inside(e)) {
-      Line.Place place = placeAt(line, now, e);
+      Line.Place place = Placing.at(line, now, e.getX(), e.getY());
       readout.show(
           Say.capital(line.name()),
-          List.of(words(place, look)),
+          List.of(Placing.words(place, look.units())),
           e.getX(),
           e.getY(),
           getWidth(),
@@ -191,22 +192,6 @@ final class PegPane extends Pane {
     return e.getX() >= 0 && e.getY() >= 0 && e.getX() <= getWidth() && e.getY() <= getHeight();
   }
 
-  private static String words(Line.Place place, FigureStyle look) {
-    double distance = place.distanceM() == null ? 0 : place.distanceM();
-    double bearing = place.bearingDegrees() == null ? 0 : place.bearingDegrees();
-    String side = bearing < 0 ? "° left" : "° right";
-    return look.units().distance(distance)
-        + (bearing == 0 ? ", straight out" : ", " + Math.round(Math.abs(bearing)) + side);
-  }
-
-  /** Half metres and whole degrees: a pointer is no finer. */
-  private static Line.Place placeAt(Line line, PegLayout layout, MouseEvent e) {
-    double distance = Math.round(layout.distanceAt(e.getX(), e.getY()) * 2) / 2.0;
-    double bearing = Math.rint(layout.bearingAt(e.getX(), e.getY()));
-    return new Line.Place(
-        Math.max(0.5, Math.min(200, distance)), null, bearing, line.place().depthM());
-  }
-
   private void release(MouseEvent e) {
     Line line = dragged;
     PegLayout now = layout;
@@ -215,7 +200,7 @@ final class PegPane extends Pane {
     if (line == null || now == null || !inside(e) || e.isStillSincePress()) {
       return;
     }
-    Line.Place place = placeAt(line, now, e);
+    Line.Place place = Placing.at(line, now, e.getX(), e.getY());
     Line moved = new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
     bench
         .editing()

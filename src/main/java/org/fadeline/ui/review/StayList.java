@@ -109,7 +109,12 @@ final class StayList {
     HBox.setHgrow(space, Priority.ALWAYS);
     HBox first = new HBox(8, bar, name, space, paid);
     first.setAlignment(Pos.CENTER_LEFT);
-    Label verdict = new Label(ReviewWords.of(stay.wording().verdict()));
+    String reason = stay.spell().reasonForLeaving(review.session());
+    Label verdict =
+        new Label(
+            ReviewWords.of(stay.wording().verdict())
+                + (reason == null ? "" : "; reason noted: " + reason));
+    verdict.setWrapText(true);
     verdict.getStyleClass().add(isLate(stay) ? "warning-text" : "quiet");
     Label text = new Label(stay.wording().text());
     text.setWrapText(true);

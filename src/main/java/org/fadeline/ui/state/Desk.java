@@ -25,6 +25,13 @@ public interface Desk {
    */
   Held saveAs(Path path, Session session) throws Refusal;
 
+  /**
+   * Makes a file for a new session and opens it there; called on a background thread.
+   *
+   * @throws Refusal if it cannot be written, or if there is such a file already
+   */
+  Held begin(Path path, Session session) throws Refusal;
+
   /** A session in hand; its methods return without waiting for the disk. */
   interface Held extends AutoCloseable {
     /** Returns the session as it stands. */

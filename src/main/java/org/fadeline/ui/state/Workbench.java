@@ -134,6 +134,16 @@ public final class Workbench implements AutoCloseable {
         new TaskService.Answer<>(this::install, this::refuse));
   }
 
+  /**
+   * Begins a match in a file of its own, in the background, so that its journal keeps it from the
+   * first edit on.
+   *
+   * @param path where it is kept; refused where a file stands there already
+   */
+  public void begin(Path path, Session session) {
+    openWith(path, "Beginning ", desk -> desk.begin(path, session));
+  }
+
   /** Gives up opening a file. */
   public void cancelOpening() {
     tasks.cancel(OPENING);

@@ -187,4 +187,14 @@ class ShorthandTest {
   void passesOverEmptyLinesAndRemarks() {
     assertEquals(1, read("# my sheet\n\n  10:40 short bite  \r\n").events().size());
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"dead", "resting", "plan", "weather", "neighbour"})
+  void aMoveCarriesEachOfTheUsualReasons(String reason) {
+    assertTrue(SessionEvent.Move.USUAL_REASONS.contains(reason));
+    SessionEvent.Move move =
+        assertInstanceOf(SessionEvent.Move.class, one("10:55 short move " + reason));
+    assertEquals(reason, move.reason());
+    assertEquals("short", move.lineId());
+  }
 }

@@ -55,6 +55,14 @@ public final class FakeDesk implements Desk {
     return new FakeRecord(session, path);
   }
 
+  @Override
+  public Held begin(Path path, Session session) throws Refusal {
+    if (sessions.containsKey(path.getFileName().toString())) {
+      throw new Refusal(Activity.Trouble.of("There is a match of that name already", ""));
+    }
+    return saveAs(path, session);
+  }
+
   /** A record in memory that tells what it was asked. */
   private final class FakeRecord implements Held {
     private final MemoryRecord memory;

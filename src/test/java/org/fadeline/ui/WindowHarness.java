@@ -1,0 +1,121 @@
+package org.fadeline.ui;
+
+import static java.util.Objects.requireNonNull;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.stage.Stage;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.Session;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.NodeQueryUtils;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The whole window on files that are not there, and what tests ask of it. */
+// openWindow, before each test, sets every field.
+@SuppressWarnings("NullAway.Init")
+abstract class WindowHarness {
+  static final Path FILE = Path.of("hand.session.json");
+
+  final FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
+  final FxRobot robot = new FxRobot();
+  Workbench bench;
+  PreferenceStore preferences;
+  MainWindow window;
+
+  @BeforeEach
+  void openWindow() throws Exception {
+    // The extension of TestFX finds no start method in a class above the test's own.
+    FxToolkit.registerPrimaryStage();
+    FxToolkit.setupStage(this::start);
+  }
+
+  private void start(Stage stage) {
+    Fonts.load();
+    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    bench =
+        new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    navigation.leadTo(window::showScreen);
+    window.show();
+  }
+
+  @AfterEach
+  void closeWindows() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  final void open(String screen) {
+    robot.interact(() -> bench.open(FILE));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.showScreen(screen));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  final Session session() {
+    return requireNonNull(bench.state().open()).session();
+  }
+
+  final void waitUntil(Callable<Boolean> condition) throws Exception {
+    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  final boolean shows(String text) {
+    return !robot
+        .lookup(
+            n ->
+                n instanceof Labeled label
+                    && NodeQueryUtils.isVisible().test(label)
+                    && String.valueOf(label.getText()).contains(text))
+        .queryAll()
+        .isEmpty();
+  }
+
+  final <T extends Node> T node(String id, Class<T> type) {
+    return robot.lookup("#" + id).queryAs(type);
+  }
+
+  /** Types a text into a field and leaves it with Enter. */
+  final void type(String id, String text) {
+    TextInputControl field = node(id, TextInputControl.class);
+    robot.interact(
+        () -> {
+          field.requestFocus();
+          field.setText(text);
+          if (field instanceof javafx.scene.control.TextField line) {
+            line.fireEvent(new javafx.event.ActionEvent());
+          }
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Chooses a value of a box. */
+  final <T> void choose(String id, T value) {
+    @SuppressWarnings("unchecked") // the test says which box it is
+    ComboBox<T> box = node(id, ComboBox.class);
+    robot.interact(() -> box.setValue(value));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  final void press(String id) {
+    robot.interact(() -> node(id, javafx.scene.control.ButtonBase.class).fire());
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+}
