@@ -36,6 +36,9 @@ class ReasonForLeavingTest extends WindowHarness {
     choose("event-reason", "");
     assertNull(
         EventEdits.reason(
-            session().events().stream().filter(e -> e.id().equals("m2")).findFirst().orElseThrow()));
+            session().events().stream()
+                .filter(e -> e.id().equals("m2"))
+                .findFirst()
+                .orElseThrow()));
   }
 }
