@@ -95,8 +95,13 @@ public record Effort(
    * @param spell index of its spell on the line
    * @param became what became of it
    * @param opening whether it opens a spell for which no cast is logged; left out of rates
+   * @param order place in the log of the event that dates it, from 0
    */
-  public record BiteMark(long at, int spell, Became became, boolean opening) {}
+  public record BiteMark(long at, int spell, Became became, boolean opening, int order) {
+    LogPlace place() {
+      return new LogPlace(at, order);
+    }
+  }
 
   /**
    * One fish that counts.

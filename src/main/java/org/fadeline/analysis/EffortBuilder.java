@@ -1,6 +1,7 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ final class EffortBuilder {
 
   private @Nullable SpellDraft current;
   private long offSince = -1;
+  private SessionEvent.@Nullable Cast castBeforeAllIn;
   private @Nullable SpellDraft atWhistle;
 
   EffortBuilder(Session session) {
@@ -46,12 +48,16 @@ final class EffortBuilder {
         closeAtAllOut();
         over = true;
       }
+      if (event.at() >= session.match().allIn()) {
+        openAtAllIn();
+      }
       if (over) {
         takeAfterAllOut(event);
       } else {
         take(event);
       }
     }
+    openAtAllIn();
     if (!over) {
       closeAtAllOut();
     }
@@ -59,10 +65,13 @@ final class EffortBuilder {
       warnings.forgetCounts();
       new CountSpells(session).fill(drafts);
     }
+    Map<String, Integer> orders = new HashMap<>();
+    session.events().forEach(event -> orders.putIfAbsent(event.id(), orders.size()));
     List<LineEffort> lines = new ArrayList<>();
     for (Line line : session.lines()) {
       lines.add(
-          new LineMarks(session, line, Objects.requireNonNull(drafts.get(line.id()))).build());
+          new LineMarks(session, line, Objects.requireNonNull(drafts.get(line.id())), orders)
+              .build());
     }
     return new Effort(session, lines, unassigned, warnings.list());
   }
@@ -71,17 +80,38 @@ final class EffortBuilder {
     unlogged.see(event);
     switch (event.kind().group()) {
       case WATER -> takeWater(event);
-      case MOVE -> {
-        if (event.kind() == EventKind.OFF) {
-          if (current != null && offSince < 0) {
-            offSince = event.at();
-          }
-        } else if (event.kind() != EventKind.RESUMED && current != null) {
-          close(current, event.at());
-        }
-      }
+      case MOVE -> takeMove(event);
       case COUNT -> takeCount((SessionEvent.Count) event);
       default -> {}
+    }
+  }
+
+  private void takeMove(SessionEvent event) {
+    if (event.kind() == EventKind.RESUMED) {
+      return;
+    }
+    castBeforeAllIn = null;
+    SpellDraft spell = current;
+    if (spell == null) {
+      return;
+    }
+    if (event.lineId() != null && !event.lineId().equals(spell.lineId())) {
+      warnings.otherLineLeft(event);
+    }
+    if (event.kind() != EventKind.OFF) {
+      close(spell, event.at());
+    } else if (offSince < 0) {
+      offSince = event.at();
+    }
+  }
+
+  /** A bait that went in just before all in, and did not come out again, fishes from all in on. */
+  private void openAtAllIn() {
+    SessionEvent.Cast cast = castBeforeAllIn;
+    castBeforeAllIn = null;
+    String line = cast == null ? null : lineOf(cast);
+    if (cast != null && line != null) {
+      open(line, session.match().allIn()).add(cast);
     }
   }
 
@@ -107,8 +137,15 @@ final class EffortBuilder {
   }
 
   private void takeWater(SessionEvent event) {
-    if (event.at() < session.match().allIn()) {
-      warnings.beforeAllIn(event);
+    long early = session.match().allIn() - event.at();
+    if (early > 0) {
+      boolean cast = event instanceof SessionEvent.Cast && early <= SHORT_OFF_MILLIS;
+      castBeforeAllIn = cast ? (SessionEvent.Cast) event : null;
+      if (cast) {
+        warnings.castBeforeAllIn(event);
+      } else {
+        warnings.beforeAllIn(event);
+      }
       return;
     }
     String line = lineOf(event);

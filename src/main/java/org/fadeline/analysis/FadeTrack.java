@@ -64,7 +64,7 @@ public final class FadeTrack {
 
   private double[] biteMinutes(LineEffort line, ReviewSettings.Measure measure, Grade grade) {
     return line.bites().stream()
-        .filter(b -> !b.opening() && counts(b, measure, grade))
+        .filter(b -> spellIndices.contains(b.spell()) && !b.opening() && counts(b, measure, grade))
         .mapToDouble(
             b ->
                 Math.min(

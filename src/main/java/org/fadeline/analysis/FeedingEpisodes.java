@@ -18,16 +18,17 @@ final class FeedingEpisodes {
 
   private FeedingEpisodes() {}
 
-  /** Returns the starts of the episodes of every spot, epoch milliseconds, sorted. */
-  static Map<String, List<Long>> bySpot(Session session) {
+  /** Returns where in the log the episodes of every spot begin, in order. */
+  static Map<String, List<LogPlace>> bySpot(Session session) {
     Map<String, String> spotOf = new LinkedHashMap<>();
-    Map<String, List<Long>> starts = new LinkedHashMap<>();
+    Map<String, List<LogPlace>> starts = new LinkedHashMap<>();
     Map<String, Long> lastFeed = new LinkedHashMap<>();
     for (Line line : session.lines()) {
       spotOf.put(line.id(), line.spot());
       starts.putIfAbsent(line.spot(), new ArrayList<>());
     }
-    for (SessionEvent event : session.events()) {
+    for (int i = 0; i < session.events().size(); i++) {
+      SessionEvent event = session.events().get(i);
       if (!(event instanceof SessionEvent.Fed fed) || fed.lineId() == null) {
         continue;
       }
@@ -37,9 +38,9 @@ final class FeedingEpisodes {
       }
       Long last = lastFeed.get(spot);
       if (last == null || fed.at() - last > JOIN_MILLIS) {
-        List<Long> list = starts.get(spot);
+        List<LogPlace> list = starts.get(spot);
         if (list != null) {
-          list.add(fed.at());
+          list.add(new LogPlace(fed.at(), i));
         }
       }
       long until = lastOf(fed, session.match().allOut());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.FirstBite.ResponseBin;
 import org.fadeline.analysis.FirstBite.Step;
@@ -24,7 +25,7 @@ public final class FirstBites {
   private static final int LAST_BIN_MINUTE = 60;
 
   private final Effort effort;
-  private final Map<String, List<Long>> episodes;
+  private final Map<String, List<LogPlace>> episodes;
 
   /** Looks up the feeding episodes of a session. */
   public FirstBites(Effort effort) {
@@ -36,16 +37,24 @@ public final class FirstBites {
   public FirstBite of(LineEffort line) {
     List<LineEffort> onSpot =
         effort.lines().stream().filter(l -> l.line().spot().equals(line.line().spot())).toList();
-    List<Long> starts = episodes.getOrDefault(line.line().spot(), List.of());
+    List<LogPlace> starts = episodes.getOrDefault(line.line().spot(), List.of());
     List<Stretch> rows = new ArrayList<>();
     int fished = 0;
     int bites = 0;
     int late = 0;
     for (int i = 0; i < starts.size(); i++) {
-      long start = starts.get(i);
-      long next = i + 1 < starts.size() ? starts.get(i + 1) : effort.session().match().allOut();
-      List<Stretch> own = stretches(line, onSpot, start, next);
-      if (!own.isEmpty()) {
+      LogPlace start = starts.get(i);
+      LogPlace next =
+          i + 1 < starts.size()
+              ? starts.get(i + 1)
+              : LogPlace.endOf(effort.session().match().allOut());
+      BiteMark first = firstBite(onSpot, start, next);
+      List<Stretch> own = stretches(line, start.at(), next.at(), first);
+      if (first != null && first.at() == start.at() && line.bites().contains(first)) {
+        // At once: a stretch of no length tells a curve nothing, but the episode was fished.
+        fished++;
+        bites++;
+      } else if (!own.isEmpty()) {
         fished++;
         bites += own.get(own.size() - 1).bite() ? 1 : 0;
         late += own.get(0).entry() > 0 ? 1 : 0;
@@ -57,17 +66,19 @@ public final class FirstBites {
     return withCurve(tally, rows, feedResponse(line, starts));
   }
 
+  private static @Nullable BiteMark firstBite(
+      List<LineEffort> onSpot, LogPlace start, LogPlace next) {
+    return onSpot.stream()
+        .flatMap(any -> any.bites().stream())
+        .filter(bite -> start.before(bite.place()) && bite.place().before(next))
+        .min(Comparator.comparingLong(BiteMark::at).thenComparingInt(BiteMark::order))
+        .orElse(null);
+  }
+
   /** Returns the stretches of one episode on one line, up to the spot's first bite. */
   private static List<Stretch> stretches(
-      LineEffort line, List<LineEffort> onSpot, long start, long next) {
-    long firstBite = Long.MAX_VALUE;
-    for (LineEffort any : onSpot) {
-      for (Effort.BiteMark bite : any.bites()) {
-        if (bite.at() > start && bite.at() <= next) {
-          firstBite = Math.min(firstBite, bite.at());
-        }
-      }
-    }
+      LineEffort line, long start, long next, @Nullable BiteMark first) {
+    long firstBite = first == null ? Long.MAX_VALUE : first.at();
     List<Stretch> rows = new ArrayList<>();
     for (Spell spell : line.spells()) {
       for (TimeSpan span : spell.baitSpans()) {
@@ -142,7 +153,7 @@ public final class FirstBites {
    * Returns bites per bait hour in five-minute bins: those before a feed tell whether it was fed
    * because bites were coming anyway.
    */
-  private static List<ResponseBin> feedResponse(LineEffort line, List<Long> starts) {
+  private static List<ResponseBin> feedResponse(LineEffort line, List<LogPlace> starts) {
     if (starts.isEmpty() || line.spells().isEmpty()) {
       return List.of();
     }
@@ -151,15 +162,15 @@ public final class FirstBites {
       long millis = 0;
       int bites = 0;
       for (int i = 0; i < starts.size(); i++) {
-        long from = starts.get(i) + m * 60_000L;
-        long to = from + BIN_MINUTES * 60_000L;
-        if (m < 0) {
-          from = i == 0 ? from : Math.max(from, starts.get(i - 1));
-        } else {
-          to = i + 1 < starts.size() ? Math.min(to, starts.get(i + 1)) : to;
+        LogPlace from = minutesAfter(starts.get(i), m);
+        LogPlace to = minutesAfter(starts.get(i), m + BIN_MINUTES);
+        if (m < 0 && i > 0) {
+          from = later(from, starts.get(i - 1));
+        } else if (m >= 0 && i + 1 < starts.size()) {
+          to = to.before(starts.get(i + 1)) ? to : starts.get(i + 1);
         }
-        if (from < to) {
-          millis += baitMillis(line, from, to);
+        if (from.before(to)) {
+          millis += baitMillis(line, from.at(), to.at());
           bites += bitesIn(line, from, to);
         }
       }
@@ -177,8 +188,19 @@ public final class FirstBites {
     return millis;
   }
 
-  private static int bitesIn(LineEffort line, long from, long to) {
+  /** Returns the feed itself for 0 minutes: what was logged before it came before it. */
+  private static LogPlace minutesAfter(LogPlace feed, int minutes) {
+    return minutes == 0 ? feed : LogPlace.startOf(feed.at() + minutes * 60_000L);
+  }
+
+  private static LogPlace later(LogPlace a, LogPlace b) {
+    return a.before(b) ? b : a;
+  }
+
+  private static int bitesIn(LineEffort line, LogPlace from, LogPlace to) {
     return (int)
-        line.bites().stream().filter(b -> !b.opening() && b.at() >= from && b.at() < to).count();
+        line.bites().stream()
+            .filter(b -> !b.opening() && !b.place().before(from) && b.place().before(to))
+            .count();
   }
 }

@@ -13,6 +13,7 @@ import org.fadeline.model.SessionEvent;
  * <p>A gap runs from the hook-up (the outcome where no hook-up is logged) to the next cast of the
  * spell. Where another bite or fish comes before that cast, the cast was not logged, and the line's
  * median gap stands in for it, at most up to that event: one forgotten cast must not erase an hour.
+ * Time with the rig out in between is a gap of its own and makes no handling longer.
  */
 final class Handling {
   private static final int LONGEST_IN_MEDIANS = 3;
@@ -26,7 +27,7 @@ final class Handling {
       for (Hook hook : spell.hooks()) {
         int cast = nextCast(spell, hook);
         if (cast >= 0 && nextTake(spell, hook, cast) < 0) {
-          logged.add(spell.water().get(cast).at() - startOf(spell, hook));
+          logged.add(spell.millisNotOff(startOf(spell, hook), spell.water().get(cast).at()));
         }
       }
     }
@@ -46,7 +47,7 @@ final class Handling {
       double length;
       if (take < 0) {
         length = (double) (spell.water().get(cast).at() - start);
-        length = Math.min(length, LONGEST_IN_MEDIANS * medianMillis);
+        length = Math.min(length, LONGEST_IN_MEDIANS * medianMillis + offWithin(spell, start, cast));
       } else if (Double.isNaN(medianMillis)) {
         continue;
       } else {
@@ -59,6 +60,11 @@ final class Handling {
 
   private static long startOf(SpellDraft spell, Hook hook) {
     return spell.water().get(hook.start()).at();
+  }
+
+  private static long offWithin(SpellDraft spell, long start, int cast) {
+    long end = spell.water().get(cast).at();
+    return end - start - spell.millisNotOff(start, end);
   }
 
   private static int nextCast(SpellDraft spell, Hook hook) {

@@ -3,6 +3,7 @@ package org.fadeline.analysis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.fadeline.analysis.Effort.Became;
 import org.fadeline.analysis.Effort.BiteMark;
@@ -22,13 +23,19 @@ final class LineMarks {
   private final Session session;
   private final Line line;
   private final List<SpellDraft> drafts;
+  private final Map<String, Integer> orders;
   private final List<BiteMark> bites = new ArrayList<>();
   private final List<FishMark> fish = new ArrayList<>();
 
-  LineMarks(Session session, Line line, List<SpellDraft> drafts) {
+  /**
+   * @param orders place in the log of each event, by its id
+   */
+  LineMarks(
+      Session session, Line line, List<SpellDraft> drafts, Map<String, Integer> orders) {
     this.session = session;
     this.line = line;
     this.drafts = drafts;
+    this.orders = orders;
   }
 
   LineEffort build() {
@@ -53,10 +60,10 @@ final class LineMarks {
       SessionEvent event = water.get(i);
       switch (event.kind()) {
         case CAST -> hookOpen = false;
-        case BITE -> bites.add(new BiteMark(event.at(), index, Became.MISSED, false));
+        case BITE -> bites.add(bite(event, index, Became.MISSED, false));
         case HOOKED -> {
           dropSameBite(event, firstBite);
-          bites.add(new BiteMark(event.at(), index, Became.HOOKED, opens && i == 0));
+          bites.add(bite(event, index, Became.HOOKED, opens && i == 0));
           hookOpen = true;
         }
         case LANDED, LOST, FOUL -> {
@@ -75,6 +82,11 @@ final class LineMarks {
         SpanMath.without(fished, handling.gaps(draft)),
         caught(firstBite, firstFish),
         opens);
+  }
+
+  private BiteMark bite(SessionEvent event, int index, Became became, boolean opening) {
+    int order = Objects.requireNonNull(orders.get(event.id()));
+    return new BiteMark(event.at(), index, became, opening, order);
   }
 
   private void dropSameBite(SessionEvent hooked, int firstBite) {
@@ -99,11 +111,11 @@ final class LineMarks {
     if (hookOpen) {
       int last = lastHooked();
       BiteMark hook = bites.get(last);
-      bites.set(last, new BiteMark(hook.at(), index, became, opening));
+      bites.set(last, new BiteMark(hook.at(), index, became, opening, hook.order()));
       more--;
     }
     for (int i = 0; i < more; i++) {
-      bites.add(new BiteMark(event.at(), index, became, opening));
+      bites.add(bite(event, index, became, opening));
     }
     boolean counts =
         event.kind() == EventKind.LANDED

@@ -43,15 +43,26 @@ public record LineReview(
    * @param fish landed per fished hour, exact Poisson limits, or null
    * @param bite bites per bait hour, exact Poisson limits, or null
    * @param weight grams per fished hour, Fay–Feuer limits, or null
-   * @param fishWithUnassigned fish per hour if all unassigned time next to its spells was fished on
-   *     it, or null where there is none
+   * @param withUnassigned the other end of their range: as if all unassigned time next to its spells
+   *     was fished on it; null where there is none
    */
   public record Rates(
       @Nullable Rate fish,
       @Nullable Rate bite,
       @Nullable Rate weight,
-      @Nullable Rate fishWithUnassigned) {
+      @Nullable WithUnassigned withUnassigned) {
     /** Not fished. */
     public static final Rates NOT_FISHED = new Rates(null, null, null, null);
   }
+
+  /**
+   * Rates of a line with the unassigned time next to its spells added to its exposure, and what came
+   * in spells without exposure of their own counted.
+   *
+   * @param fish landed per hour
+   * @param bite bites per hour
+   * @param weight grams per hour, or null where no fish came or one has no weight
+   */
+  public record WithUnassigned(
+      @Nullable Rate fish, @Nullable Rate bite, @Nullable Rate weight) {}
 }

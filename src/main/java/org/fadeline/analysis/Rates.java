@@ -3,6 +3,7 @@ package org.fadeline.analysis;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
@@ -56,31 +57,46 @@ public final class Rates {
   static LineReview.Rates ofLine(LineEffort line, List<Unassigned> unassigned) {
     double fished = line.spells().stream().mapToDouble(Spell::fishedHours).sum();
     double bait = line.spells().stream().mapToDouble(Spell::baitHours).sum();
-    List<FishMark> fish = line.fish().stream().filter(f -> !f.opening()).toList();
-    int bites = (int) line.bites().stream().filter(b -> !b.opening()).count();
     double beside =
         unassigned.stream()
             .filter(u -> u.before().equals(line.line().id()) || u.after().equals(line.line().id()))
             .mapToDouble(u -> u.span().hours())
             .sum();
+    List<FishMark> fish = fish(line, spell -> spell.fishedHours() > 0);
+    List<FishMark> allFish = fish(line, spell -> true);
     return new LineReview.Rates(
         perHour(fish.size(), fished),
-        perHour(bites, bait),
+        perHour(bites(line, spell -> spell.baitHours() > 0), bait),
         gramsPerHour(fish, fished),
-        beside > 0 ? perHour(fish.size(), fished + beside) : null);
+        beside > 0
+            ? new LineReview.WithUnassigned(
+                perHour(allFish.size(), fished + beside),
+                perHour(bites(line, spell -> true), bait + beside),
+                gramsPerHour(allFish, fished + beside))
+            : null);
   }
 
   /** Returns the rates of one spell. */
   static LineReview.Rates ofSpell(LineEffort line, Spell spell) {
-    List<FishMark> fish =
-        line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).toList();
-    int bites =
-        (int) line.bites().stream().filter(b -> b.spell() == spell.index() && !b.opening()).count();
+    List<FishMark> fish = fish(line, spell::equals);
     return new LineReview.Rates(
         perHour(fish.size(), spell.fishedHours()),
-        perHour(bites, spell.baitHours()),
+        perHour(bites(line, spell::equals), spell.baitHours()),
         gramsPerHour(fish, spell.fishedHours()),
         null);
+  }
+
+  private static List<FishMark> fish(LineEffort line, Predicate<Spell> in) {
+    return line.fish().stream()
+        .filter(f -> !f.opening() && in.test(line.spells().get(f.spell())))
+        .toList();
+  }
+
+  private static int bites(LineEffort line, Predicate<Spell> in) {
+    return (int)
+        line.bites().stream()
+            .filter(b -> !b.opening() && in.test(line.spells().get(b.spell())))
+            .count();
   }
 
   /** Returns what a line gave in (from, to]. */

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 final class RecordWarnings {
   private final Tally noLine = new Tally();
   private final Tally beforeAllIn = new Tally();
+  private final Tally castBeforeAllIn = new Tally();
+  private final Tally otherLineLeft = new Tally();
   private final Tally afterAllOut = new Tally();
   private final Tally counts = new Tally();
   private final Tally unassigned = new Tally();
@@ -21,6 +23,14 @@ final class RecordWarnings {
 
   void beforeAllIn(SessionEvent event) {
     beforeAllIn.add(event.at());
+  }
+
+  void castBeforeAllIn(SessionEvent event) {
+    castBeforeAllIn.add(event.at());
+  }
+
+  void otherLineLeft(SessionEvent event) {
+    otherLineLeft.add(event.at());
   }
 
   void afterAllOut(SessionEvent event) {
@@ -53,6 +63,18 @@ final class RecordWarnings {
         warnings,
         "%s in the water before all in: left out. Check the time of all in.",
         "%d events in the water before all in: left out. Check the time of all in.");
+    castBeforeAllIn.warn(
+        warnings,
+        "A cast shortly before all in: its bait is taken to fish from all in on. Check the time of"
+            + " all in.",
+        "%d casts shortly before all in: the bait of the last is taken to fish from all in on."
+            + " Check the time of all in.");
+    otherLineLeft.warn(
+        warnings,
+        "A move or an off names a line that was not being fished: it is taken for the line that"
+            + " was. Check its line.",
+        "%d times a move or an off names a line that was not being fished: it is taken for the line"
+            + " that was. Check their lines.");
     afterAllOut.warn(
         warnings,
         "%s in the water after all out that this match does not count: left out.",

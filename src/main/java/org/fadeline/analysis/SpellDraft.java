@@ -35,8 +35,9 @@ final class SpellDraft {
     return water;
   }
 
+  /** Returns the instant of its last water event, which may be a cast made before all in. */
   long lastWater() {
-    return water.get(water.size() - 1).at();
+    return Math.max(start, water.get(water.size() - 1).at());
   }
 
   void add(SessionEvent event) {
@@ -45,6 +46,11 @@ final class SpellDraft {
 
   void addOffGap(long from, long to) {
     offGaps.add(new TimeSpan(from, to));
+  }
+
+  /** Returns the time between two instants of the spell with the rig not out. */
+  long millisNotOff(long from, long to) {
+    return to - from - SpanMath.overlapMillis(offGaps, from, to);
   }
 
   void endAt(long instant) {

@@ -11,6 +11,7 @@ import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -93,11 +94,19 @@ public final class ReviewJson {
     node.set("fishRate", JsonOut.rate(line.rates().fish(), "perHour"));
     node.set("biteRate", JsonOut.rate(line.rates().bite(), "perHour"));
     node.set("weightRate", weightRate(line.rates()));
-    node.set("fishRateWithUnassigned", JsonOut.rate(line.rates().fishWithUnassigned(), "perHour"));
+    withUnassigned(node, line.rates().withUnassigned());
     node.set("firstBite", firstBite(line.firstBite()));
     ArrayNode fades = node.putArray("fades");
     line.fades().forEach(f -> fades.add(fade(f)));
     return node;
+  }
+
+  private static void withUnassigned(
+      ObjectNode node, LineReview.@Nullable WithUnassigned range) {
+    node.set("fishRateWithUnassigned", JsonOut.rate(range == null ? null : range.fish(), "perHour"));
+    node.set("biteRateWithUnassigned", JsonOut.rate(range == null ? null : range.bite(), "perHour"));
+    node.set(
+        "weightRateWithUnassigned", JsonOut.rate(range == null ? null : range.weight(), "gPerHour"));
   }
 
   /** Without a fish no largest weight is known, so that no upper limit can be given. */
@@ -339,8 +348,8 @@ public final class ReviewJson {
   }
 
   private record Text(
-      @org.jspecify.annotations.Nullable Long at,
-      @org.jspecify.annotations.Nullable String line,
+      @Nullable Long at,
+      @Nullable String line,
       String text) {}
 
   private ArrayNode texts(List<Text> texts, boolean withLine) {

@@ -130,6 +130,18 @@ public final class ReviewText {
           });
     }
     table(rows);
+    for (LineReview line : review.lines()) {
+      LineReview.WithUnassigned range = line.rates().withUnassigned();
+      if (range != null) {
+        paragraph(
+            "  ",
+            line.line().name()
+                + ", had the time that belongs to no line been fished on it: "
+                + (range.weight() == null ? "" : weightRate(range.weight()) + " and ")
+                + (range.fish() == null ? "–" : rate(range.fish()))
+                + " fish an hour.");
+      }
+    }
   }
 
   private String weightRate(Rate rate) {

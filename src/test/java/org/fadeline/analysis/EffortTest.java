@@ -90,7 +90,95 @@ class EffortTest {
     assertTrue(effort.warnings().get(0).text().contains("20 min belong to neither line"));
     LineReview.Rates rates = Rates.ofLine(line(log, "short"), effort.unassigned());
     assertEquals(6, assertPresent(rates.fish()).perHour(), 1e-12);
-    assertEquals(2, assertPresent(rates.fishWithUnassigned()).perHour(), 1e-12);
+    LineReview.WithUnassigned range = rates.withUnassigned();
+    assertNotNull(range);
+    assertEquals(2, assertPresent(range.fish()).perHour(), 1e-12);
+    assertEquals(2, assertPresent(range.bite()).perHour(), 1e-12);
+    assertEquals(1000, assertPresent(range.weight()).perHour(), 1e-9);
+  }
+
+  /** A bite where no time can be said to have been fished has no rate to go into. */
+  @Test
+  void bitesOfASpellWithoutBaitTimeStayOutOfRatesAndFades() {
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .bite("10:20", "short")
+            .cast("10:30", "long")
+            .bite("10:40", "long")
+            .bite("10:50", "short")
+            .bite("10:55", "long");
+    LineEffort line = line(log, "short");
+    assertEquals(2, line.spells().size());
+    assertEquals(0, line.spells().get(1).baitHours());
+    assertEquals(2, line.spells().stream().mapToInt(s -> s.caught().bites()).sum());
+    LineReview.Rates rates = Rates.ofLine(line, log.effort().unassigned());
+    assertEquals(2, assertPresent(rates.bite()).perHour(), 1e-12);
+    LineReview.WithUnassigned range = rates.withUnassigned();
+    assertNotNull(range);
+    // The bite counts where the time beside it does: 2 in 30 + 10 + 5 min.
+    assertEquals(2 / 0.75, assertPresent(range.bite()).perHour(), 1e-12);
+    FadeTrack track =
+        new FadeTrack(log.session(), line, ReviewSettings.Measure.BITES, Grade.FULL);
+    assertEquals(1, track.record().count(20));
+    assertEquals(0, track.record().count(29));
+  }
+
+  @Test
+  void anOffThatNamesAnotherLineIsTakenForTheLineBeingFishedAndSaid() {
+    Log log = Log.from("10:00", "11:00").cast("10:00", "short").fed("10:10", "long");
+    log.off("10:20", "long").cast("10:25", "short").move("10:40", "long");
+    assertEquals(15 / 60.0 + 20 / 60.0, line(log, "short").spells().get(0).fishedHours(), 1e-12);
+    List<Course.Warning> warnings = log.effort().warnings();
+    assertEquals(Log.millis("10:20"), warnings.get(0).at());
+    assertTrue(warnings.get(0).text().startsWith("2 times"), warnings.get(0).text());
+  }
+
+  @Test
+  void aCastShortlyBeforeAllInFishesFromAllInOn() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("09:59:50", "short")
+            .landed("10:30", "short", 500)
+            .landed("10:45", "short", 500);
+    LineEffort line = line(log, "short");
+    assertEquals(span("10:00", "11:00"), line.spells().get(0).span());
+    assertFalse(line.spells().get(0).opensWithFish());
+    assertEquals(2, assertPresent(Rates.ofLine(line, List.of()).fish()).perHour(), 1e-12);
+    assertTrue(log.effort().warnings().get(0).text().contains("before all in"));
+  }
+
+  @Test
+  void aCastLongBeforeAllInOrOnALineSinceLeftDoesNotCount() {
+    Log early =
+        Log.from("10:00", "11:00").cast("09:49", "short").landed("10:30", "short", 500);
+    assertTrue(line(early, "short").spells().get(0).opensWithFish());
+    Log left =
+        Log.from("10:00", "11:00")
+            .cast("09:58", "short")
+            .move("09:59", "short")
+            .landed("10:30", "short", 500);
+    assertTrue(line(left, "short").spells().get(0).opensWithFish());
+  }
+
+  @Test
+  void aRigOutWhileAFishIsHandledDoesNotLengthenTheGap() {
+    // Gaps of 1 min, and of 9 min with the rig out for 8 of them: both 1 min of handling.
+    Log log =
+        Log.from("10:00", "12:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .cast("10:11", "short")
+            .landed("10:20", "short", 500)
+            .off("10:20:30", "short")
+            .cast("10:29", "short")
+            .landed("10:40", "short", 500)
+            .landed("10:50", "short", 500)
+            .cast("10:51", "short");
+    // Gaps without the rig out: 1 min, 30 s, 1 min; the forgotten cast costs their median, 1 min.
+    Spell spell = line(log, "short").spells().get(0);
+    assertEquals((120 - 8.5) / 60, spell.fishedHours(), 1e-12);
+    assertEquals((120 - 8.5 - 3.5) / 60, spell.baitHours(), 1e-12);
   }
 
   private static Rate assertPresent(@org.jspecify.annotations.Nullable Rate rate) {

@@ -62,7 +62,58 @@ class FirstBitesTest {
     assertEquals(
         List.of(
             Log.millis("10:00"), Log.millis("10:15:01"), Log.millis("11:00"), Log.millis("11:40")),
-        FeedingEpisodes.bySpot(log.session()).get("edge"));
+        FeedingEpisodes.bySpot(log.session()).get("edge").stream().map(LogPlace::at).toList());
+  }
+
+  /** At one instant the order in the log decides. */
+  @Test
+  void aBiteLoggedJustAfterAFeedAtTheSameInstantEndsTheEpisodeAtOnce() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .cast("10:00", "edge")
+            .fed("10:20", "edge")
+            .bite("10:20", "edge")
+            .bite("10:30", "edge");
+    FirstBite first = of(log, "edge");
+    assertEquals(List.of(), first.rows());
+    assertEquals(new FirstBite.Tally(1, 1, 0, 0, 0), first.tally());
+    assertEquals(2, bites(first, 0) + bites(first, 10));
+    assertEquals(0, bites(first, -5));
+  }
+
+  @Test
+  void aBiteLoggedJustBeforeAFeedAtTheSameInstantBelongsToTheEpisodeBefore() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "edge")
+            .cast("10:00", "edge")
+            .bite("10:20", "edge")
+            .fed("10:20", "edge")
+            .bite("10:30", "edge");
+    FirstBite first = of(log, "edge");
+    assertEquals(List.of(row("10:00", 0, 20, true), row("10:20", 0, 10, true)), first.rows());
+    assertEquals(1, bites(first, -5));
+    assertEquals(0, bites(first, 0));
+  }
+
+  @Test
+  void aBiteLoggedJustAfterTheNextFeedBelongsToIt() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "edge")
+            .cast("10:00", "edge")
+            .fed("10:20", "edge")
+            .bite("10:20", "edge");
+    FirstBite first = of(log, "edge");
+    assertEquals(List.of(row("10:00", 0, 20, false)), first.rows());
+    assertEquals(new FirstBite.Tally(2, 1, 1, 0, 0), first.tally());
+  }
+
+  private static int bites(FirstBite first, double fromMinute) {
+    return first.feedResponse().stream()
+        .filter(bin -> bin.fromMinute() == fromMinute)
+        .mapToInt(FirstBite.ResponseBin::bites)
+        .sum();
   }
 
   @Test
