@@ -47,7 +47,8 @@ final class Handling {
       double length;
       if (take < 0) {
         length = (double) (spell.water().get(cast).at() - start);
-        length = Math.min(length, LONGEST_IN_MEDIANS * medianMillis + offWithin(spell, start, cast));
+        length =
+            Math.min(length, LONGEST_IN_MEDIANS * medianMillis + offWithin(spell, start, cast));
       } else if (Double.isNaN(medianMillis)) {
         continue;
       } else {

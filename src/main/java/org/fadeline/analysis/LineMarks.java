@@ -30,8 +30,7 @@ final class LineMarks {
   /**
    * @param orders place in the log of each event, by its id
    */
-  LineMarks(
-      Session session, Line line, List<SpellDraft> drafts, Map<String, Integer> orders) {
+  LineMarks(Session session, Line line, List<SpellDraft> drafts, Map<String, Integer> orders) {
     this.session = session;
     this.line = line;
     this.drafts = drafts;

@@ -43,8 +43,8 @@ public record LineReview(
    * @param fish landed per fished hour, exact Poisson limits, or null
    * @param bite bites per bait hour, exact Poisson limits, or null
    * @param weight grams per fished hour, Fay–Feuer limits, or null
-   * @param withUnassigned the other end of their range: as if all unassigned time next to its spells
-   *     was fished on it; null where there is none
+   * @param withUnassigned the other end of their range: as if all unassigned time next to its
+   *     spells was fished on it; null where there is none
    */
   public record Rates(
       @Nullable Rate fish,
@@ -56,13 +56,12 @@ public record LineReview(
   }
 
   /**
-   * Rates of a line with the unassigned time next to its spells added to its exposure, and what came
-   * in spells without exposure of their own counted.
+   * Rates of a line with the unassigned time next to its spells added to its exposure, and what
+   * came in spells without exposure of their own counted.
    *
    * @param fish landed per hour
    * @param bite bites per hour
    * @param weight grams per hour, or null where no fish came or one has no weight
    */
-  public record WithUnassigned(
-      @Nullable Rate fish, @Nullable Rate bite, @Nullable Rate weight) {}
+  public record WithUnassigned(@Nullable Rate fish, @Nullable Rate bite, @Nullable Rate weight) {}
 }

@@ -101,12 +101,14 @@ public final class ReviewJson {
     return node;
   }
 
-  private static void withUnassigned(
-      ObjectNode node, LineReview.@Nullable WithUnassigned range) {
-    node.set("fishRateWithUnassigned", JsonOut.rate(range == null ? null : range.fish(), "perHour"));
-    node.set("biteRateWithUnassigned", JsonOut.rate(range == null ? null : range.bite(), "perHour"));
+  private static void withUnassigned(ObjectNode node, LineReview.@Nullable WithUnassigned range) {
     node.set(
-        "weightRateWithUnassigned", JsonOut.rate(range == null ? null : range.weight(), "gPerHour"));
+        "fishRateWithUnassigned", JsonOut.rate(range == null ? null : range.fish(), "perHour"));
+    node.set(
+        "biteRateWithUnassigned", JsonOut.rate(range == null ? null : range.bite(), "perHour"));
+    node.set(
+        "weightRateWithUnassigned",
+        JsonOut.rate(range == null ? null : range.weight(), "gPerHour"));
   }
 
   /** Without a fish no largest weight is known, so that no upper limit can be given. */
@@ -347,10 +349,7 @@ public final class ReviewJson {
         false);
   }
 
-  private record Text(
-      @Nullable Long at,
-      @Nullable String line,
-      String text) {}
+  private record Text(@Nullable Long at, @Nullable String line, String text) {}
 
   private ArrayNode texts(List<Text> texts, boolean withLine) {
     ArrayNode all = JsonOut.array();

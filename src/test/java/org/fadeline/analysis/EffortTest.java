@@ -118,8 +118,7 @@ class EffortTest {
     assertNotNull(range);
     // The bite counts where the time beside it does: 2 in 30 + 10 + 5 min.
     assertEquals(2 / 0.75, assertPresent(range.bite()).perHour(), 1e-12);
-    FadeTrack track =
-        new FadeTrack(log.session(), line, ReviewSettings.Measure.BITES, Grade.FULL);
+    FadeTrack track = new FadeTrack(log.session(), line, ReviewSettings.Measure.BITES, Grade.FULL);
     assertEquals(1, track.record().count(20));
     assertEquals(0, track.record().count(29));
   }
@@ -150,8 +149,7 @@ class EffortTest {
 
   @Test
   void aCastLongBeforeAllInOrOnALineSinceLeftDoesNotCount() {
-    Log early =
-        Log.from("10:00", "11:00").cast("09:49", "short").landed("10:30", "short", 500);
+    Log early = Log.from("10:00", "11:00").cast("09:49", "short").landed("10:30", "short", 500);
     assertTrue(line(early, "short").spells().get(0).opensWithFish());
     Log left =
         Log.from("10:00", "11:00")
