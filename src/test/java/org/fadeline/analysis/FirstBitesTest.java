@@ -62,7 +62,9 @@ class FirstBitesTest {
     assertEquals(
         List.of(
             Log.millis("10:00"), Log.millis("10:15:01"), Log.millis("11:00"), Log.millis("11:40")),
-        FeedingEpisodes.bySpot(log.session()).getOrDefault("edge", List.of()).stream().map(LogPlace::at).toList());
+        FeedingEpisodes.bySpot(log.session()).getOrDefault("edge", List.of()).stream()
+            .map(LogPlace::at)
+            .toList());
   }
 
   /** At one instant the order in the log decides. */
