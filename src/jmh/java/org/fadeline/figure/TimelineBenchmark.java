@@ -63,6 +63,6 @@ public class TimelineBenchmark {
     at = at + 1000 > end ? end - 10_000_000 : at + 1000;
     Knowledge then = Knowledge.asKnownAt(at);
     layout.figures(then);
-    return layout.fadesVersion(then) + (int) layout.baseVersion(then);
+    return layout.fadesVersion(then) + layout.baseVersion(then).told();
   }
 }

@@ -35,10 +35,27 @@ public record Course(
    *
    * @param lineId the line
    * @param points one a minute from all in + 1 minute
+   * @param untold stretches after a stay that turned out to belong to no line, with the rate as it
+   *     stood while the line still seemed to be fished
    */
-  public record Rolling(String lineId, List<RollingPoint> points) {
-    /** Copies the list. */
+  public record Rolling(String lineId, List<RollingPoint> points, List<Untold> untold) {
+    /** Copies the lists. */
     public Rolling {
+      points = List.copyOf(points);
+      untold = List.copyOf(untold);
+    }
+  }
+
+  /**
+   * A stretch after a stay of which only the next sign of another line told that it belongs to
+   * neither; until then the line seemed to be fished.
+   *
+   * @param span from the last water event of the stay to that sign
+   * @param points the rate at each minute inside it, as it stood then
+   */
+  public record Untold(TimeSpan span, List<RollingPoint> points) {
+    /** Copies the list. */
+    public Untold {
       points = List.copyOf(points);
     }
   }

@@ -9,6 +9,7 @@ import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.Effort.Unassigned;
 import org.fadeline.model.Match;
 import org.fadeline.stats.ChangePointBins;
 import org.fadeline.stats.ChangePointPrior;
@@ -37,7 +38,9 @@ final class PaceForecast {
   private final Match match;
   private final ReviewSettings settings;
   private final List<FishMark> fish = new ArrayList<>();
-  private final Map<String, RunLengthPosterior> runs = new HashMap<>();
+  private final Map<String, Run> runs = new HashMap<>();
+  private @Nullable Unassigned seemed;
+  private @Nullable Run seemedRun;
 
   PaceForecast(Effort effort, ReviewSettings settings) {
     this.effort = effort;
@@ -45,11 +48,9 @@ final class PaceForecast {
     this.settings = settings;
     for (LineEffort line : effort.lines()) {
       fish.addAll(line.fish());
-      List<TimeSpan> fished = fished(line);
-      int minutes =
-          (int) (SpanMath.overlapMillis(fished, match.allIn(), match.allOut()) / STEP_MILLIS);
-      if (minutes > 0) {
-        runs.put(line.line().id(), run(line, fished, minutes));
+      Run run = run(line, fished(line));
+      if (run != null) {
+        runs.put(line.line().id(), run);
       }
     }
     fish.sort(Comparator.comparingLong(FishMark::at));
@@ -59,7 +60,15 @@ final class PaceForecast {
     return line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
   }
 
-  private RunLengthPosterior run(LineEffort line, List<TimeSpan> fished, int minutes) {
+  /** How the rate of a line has run, and the fished time its minutes are counted in. */
+  private record Run(List<TimeSpan> fished, RunLengthPosterior posterior) {}
+
+  private @Nullable Run run(LineEffort line, List<TimeSpan> fished) {
+    int minutes =
+        (int) (SpanMath.overlapMillis(fished, match.allIn(), match.allOut()) / STEP_MILLIS);
+    if (minutes == 0) {
+      return null;
+    }
     double[] counts = new double[minutes];
     for (FishMark mark : line.fish()) {
       long before = SpanMath.overlapMillis(fished, match.allIn(), mark.at());
@@ -69,8 +78,24 @@ final class PaceForecast {
       }
     }
     double hazard = -Math.expm1(-settings.changeHazard() / 60);
-    return RunLengthPosterior.of(
-        ChangePointBins.of(counts, 1 / 60.0), new ChangePointPrior(1, PRIOR_HOURS, hazard, 1));
+    return new Run(
+        fished,
+        RunLengthPosterior.of(
+            ChangePointBins.of(counts, 1 / 60.0), new ChangePointPrior(1, PRIOR_HOURS, hazard, 1)));
+  }
+
+  /**
+   * Returns how the rate of a line seemed to have run while nothing told yet that the line had been
+   * left.
+   */
+  private @Nullable Run seemed(LineEffort line, Unassigned gap) {
+    if (!gap.equals(seemed)) {
+      List<TimeSpan> fished = new ArrayList<>(fished(line));
+      fished.add(gap.span());
+      seemed = gap;
+      seemedRun = run(line, fished);
+    }
+    return seemedRun;
   }
 
   /**
@@ -87,7 +112,7 @@ final class PaceForecast {
         count++;
         weights.add(fish.get(next).grams());
       }
-      LineEffort line = fishedAt(at);
+      LineEffort line = seemedFishedAt(at);
       Pace pace = line == null ? null : pace(at, line, count, weights);
       if (pace != null) {
         all.add(pace);
@@ -96,7 +121,21 @@ final class PaceForecast {
     return all;
   }
 
-  private @Nullable LineEffort fishedAt(long at) {
+  private @Nullable Unassigned untoldAt(long at) {
+    for (Unassigned gap : effort.unassigned()) {
+      if (gap.span().from() < at && at < gap.span().to()) {
+        return gap;
+      }
+    }
+    return null;
+  }
+
+  /** Returns the line that was fished at an instant as far as could be told then, or null. */
+  private @Nullable LineEffort seemedFishedAt(long at) {
+    Unassigned gap = untoldAt(at);
+    if (gap != null) {
+      return effort.line(gap.before()).orElse(null);
+    }
     for (LineEffort line : effort.lines()) {
       for (Spell spell : line.spells()) {
         if (spell.span().from() < at && at <= spell.span().to()) {
@@ -125,15 +164,16 @@ final class PaceForecast {
   }
 
   private List<RunLengthRate> rates(long at, LineEffort line) {
-    RunLengthPosterior run = runs.get(line.line().id());
+    Unassigned gap = untoldAt(at);
+    Run run = gap == null ? runs.get(line.line().id()) : seemed(line, gap);
     if (run == null) {
       return List.of(new RunLengthRate(0, 1, 1, PRIOR_HOURS));
     }
-    long before = SpanMath.overlapMillis(fished(line), match.allIn(), at);
-    int bins = (int) Math.min(run.size(), before / STEP_MILLIS);
-    List<RunLengthRate> kept =
-        run.rates(bins).stream().filter(r -> r.weight() >= NEGLIGIBLE).toList();
-    return kept.isEmpty() ? run.rates(bins) : kept;
+    long before = SpanMath.overlapMillis(run.fished(), match.allIn(), at);
+    int bins = (int) Math.min(run.posterior().size(), before / STEP_MILLIS);
+    List<RunLengthRate> rates = run.posterior().rates(bins);
+    List<RunLengthRate> kept = rates.stream().filter(r -> r.weight() >= NEGLIGIBLE).toList();
+    return kept.isEmpty() ? rates : kept;
   }
 
   private static int quantile(double[] probabilities, double p) {

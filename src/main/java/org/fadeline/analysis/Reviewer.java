@@ -68,7 +68,7 @@ public final class Reviewer {
               fades.of(line)));
       // Counts tell nothing finer than the time between two of them.
       if (grade != Grade.COUNTS) {
-        rolling.add(rollingRates.of(line, fades.bunchingInTime(line)));
+        rolling.add(rollingRates.of(line, effort.unassigned(), fades.bunchingInTime(line)));
       }
     }
     StayReview stayReview = new StayReview(effort, settings, words);

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.Course.Untold;
 import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.Effort.Unassigned;
 import org.fadeline.model.Match;
 
 /** Rolling catch rate: fish of the window (t − W, t] over the hours fished inside it. */
@@ -25,16 +27,36 @@ final class RollingRates {
   /**
    * Returns one point a minute.
    *
+   * @param unassigned all stretches of the match that belong to no line
    * @param bunching the bunching known at each instant, from what had been seen by then
    */
-  Rolling of(LineEffort line, BunchingInTime bunching) {
+  Rolling of(LineEffort line, List<Unassigned> unassigned, BunchingInTime bunching) {
     List<TimeSpan> fished = line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+    long first = match.allIn() + STEP_MILLIS;
+    List<Untold> untold = new ArrayList<>();
+    for (Unassigned gap : unassigned) {
+      if (gap.before().equals(line.line().id())) {
+        List<TimeSpan> seemed = new ArrayList<>(fished);
+        seemed.add(gap.span());
+        long minutes = Math.max(0, Math.floorDiv(gap.span().from() - first, STEP_MILLIS) + 1);
+        long from = first + minutes * STEP_MILLIS;
+        untold.add(
+            new Untold(gap.span(), points(line, seemed, from, gap.span().to() - 1, bunching)));
+      }
+    }
+    return new Rolling(
+        line.line().id(), points(line, fished, first, match.allOut(), bunching), untold);
+  }
+
+  /** Returns a point a minute from the first instant to the last, both included. */
+  private List<RollingPoint> points(
+      LineEffort line, List<TimeSpan> fished, long first, long last, BunchingInTime bunching) {
     List<FishMark> fish = line.fish().stream().filter(f -> !f.opening()).toList();
     List<BiteMark> bites = line.bites();
     List<RollingPoint> points = new ArrayList<>();
     Window fishIn = new Window();
     Window bitesIn = new Window();
-    for (long at = match.allIn() + STEP_MILLIS; at <= match.allOut(); at += STEP_MILLIS) {
+    for (long at = first; at <= last; at += STEP_MILLIS) {
       long from = at - window;
       fishIn.slide(fish.size(), i -> fish.get(i).at(), from, at);
       bitesIn.slide(bites.size(), i -> bites.get(i).at(), from, at);
@@ -47,7 +69,7 @@ final class RollingRates {
               bites.subList(bitesIn.from, bitesIn.to),
               bunching.at(at)));
     }
-    return new Rolling(line.line().id(), points);
+    return points;
   }
 
   private static RollingPoint point(

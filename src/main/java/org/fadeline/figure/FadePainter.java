@@ -271,10 +271,11 @@ final class FadePainter {
     RateScale scale = layout.scale(lane, layout.figure.scaleTop(knowledge));
     double pixels = 0;
     double minute = layout.axis.pixelsPerMinute();
-    for (RollingPoint point : record.rolling) {
+    LaneSight sight = record.sight(knowledge);
+    for (RollingPoint point : sight.rolling()) {
       double x = layout.axis.x(point.at());
       Rate rate = layout.figure.rate(point);
-      if (x + minute >= box.getX() && x <= box.getMaxX() && rate != null && record.isDrawn(point)) {
+      if (x + minute >= box.getX() && x <= box.getMaxX() && rate != null && sight.isDrawn(point)) {
         double y = scale.y(layout.figure.scaled(rate.perHour()));
         pixels += y >= box.getY() - 3 && y <= box.getMaxY() + 3 ? minute : 0;
       }

@@ -26,7 +26,7 @@ final class LaneFigures {
               lane.feeds.events.isEmpty()),
           words);
     }
-    double minutes = lane.fishedMinutes(frame.at());
+    double minutes = lane.sight(Knowledge.asKnownAt(frame.at())).fishedMinutes(frame.at());
     ReplayFrame.LineState state = frame.line(lane.id()).orElse(null);
     int fish = state == null ? 0 : state.fish();
     double grams = state == null ? 0 : state.weightG();

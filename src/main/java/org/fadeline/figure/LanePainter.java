@@ -19,6 +19,7 @@ final class LanePainter {
   private final LaneRecord record;
   private final Pen pen;
   private final RateScale scale;
+  private final LaneSight sight;
   private final Color hue;
 
   LanePainter(
@@ -26,12 +27,14 @@ final class LanePainter {
       TimelineLayout.Lane lane,
       LaneRecord record,
       Pen pen,
-      RateScale scale) {
+      RateScale scale,
+      Knowledge knowledge) {
     this.layout = layout;
     this.lane = lane;
     this.record = record;
     this.pen = pen;
     this.scale = scale;
+    this.sight = record.sight(knowledge);
     this.hue = pen.theme.line(record.index);
   }
 
@@ -46,7 +49,7 @@ final class LanePainter {
         paintScale();
       }
     }
-    new MarkPainter(layout, lane, record, pen).paint();
+    new MarkPainter(layout, lane, record, pen).paint(sight);
     paintFloor(plot);
     paintName();
   }
@@ -63,13 +66,13 @@ final class LanePainter {
     Path2D hatch = new Path2D.Double();
     long cursor = Math.max(allIn, layout.axis.from());
     long end = Math.min(allOut, layout.axis.to());
-    for (TimeSpan span : record.fished) {
+    for (TimeSpan span : sight.fished()) {
       hatchBetween(hatch, plot, cursor, Math.min(end, span.from()));
       cursor = Math.max(cursor, span.to());
     }
     hatchBetween(hatch, plot, cursor, end);
     pen.stroke(Theme.mix(theme.hairline(), 0.75, theme.panel()), 1, new float[0], hatch);
-    for (TimeSpan span : record.fished) {
+    for (TimeSpan span : sight.fished()) {
       double x1 = clampX(span.from());
       double x2 = clampX(span.to());
       pen.fill(Theme.mix(hue, 0.07, theme.panel()), x1, plot.getY(), x2 - x1, plot.getHeight());
@@ -96,29 +99,13 @@ final class LanePainter {
   private List<RollingPoint> visiblePoints() {
     long from = layout.axis.from() - 60_000;
     long to = layout.axis.to();
-    int low = firstPoint(from);
-    int high = firstPoint(to + 1);
-    return record.rolling.subList(low, high);
-  }
-
-  private int firstPoint(long instant) {
-    int low = 0;
-    int high = record.rolling.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (record.rolling.get(middle).at() < instant) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return sight.rolling().subList(sight.first(from), sight.first(to + 1));
   }
 
   /** Each minute's rate holds until the next: a slope would tell the next one early. */
   private double endX(RollingPoint point) {
     long end = point.at() + 60_000;
-    for (TimeSpan span : record.fished) {
+    for (TimeSpan span : sight.fished()) {
       if (span.from() <= point.at() && point.at() < span.to()) {
         end = Math.min(end, span.to());
       }
@@ -128,7 +115,7 @@ final class LanePainter {
 
   private void paintBand() {
     for (RollingPoint point : visiblePoints()) {
-      Rate band = record.isDrawn(point) ? layout.figure.band(point) : null;
+      Rate band = sight.isDrawn(point) ? layout.figure.band(point) : null;
       if (band != null) {
         double x1 = Math.round(clampX(point.at()));
         double x2 = Math.round(endX(point));
@@ -144,7 +131,7 @@ final class LanePainter {
     Path2D path = new Path2D.Double();
     RollingPoint previous = null;
     for (RollingPoint point : visiblePoints()) {
-      Rate rate = record.isDrawn(point) ? layout.figure.rate(point) : null;
+      Rate rate = sight.isDrawn(point) ? layout.figure.rate(point) : null;
       if (rate != null) {
         double y = scale.y(layout.figure.scaled(rate.perHour()));
         double x = clampX(point.at());
@@ -200,7 +187,7 @@ final class LanePainter {
   private void paintFloor(Rectangle2D plot) {
     double y = plot.getMaxY();
     pen.fill(pen.theme.hairline(), plot.getX(), y - 0.5, plot.getWidth(), 1);
-    for (TimeSpan span : record.fished) {
+    for (TimeSpan span : sight.fished()) {
       double x1 = clampX(span.from());
       double x2 = clampX(span.to());
       pen.fill(hue, x1, y - 2.5, x2 - x1, 3);

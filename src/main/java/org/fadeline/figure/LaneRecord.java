@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fadeline.analysis.Course.Rolling;
-import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.Course.Untold;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Spell;
@@ -17,15 +17,12 @@ import org.jspecify.annotations.Nullable;
 
 /** One line's record, laid out once for drawing and for looking up by instant. */
 final class LaneRecord {
-  /** Fewer fished minutes than this in the window and the curve is not drawn. */
-  static final double DRAWN_FROM_MINUTES = 10;
-
   final LineReview review;
   final int index;
   final Sorted marks;
   final Sorted feeds;
-  final List<RollingPoint> rolling;
-  final List<TimeSpan> fished;
+  private final LaneSight afterwards;
+  private final List<Untold> untold;
   final List<TimeSpan> unassigned = new ArrayList<>();
 
   private LaneRecord(
@@ -33,13 +30,16 @@ final class LaneRecord {
       int index,
       List<SessionEvent> marks,
       List<SessionEvent> feeds,
-      List<RollingPoint> rolling) {
+      Rolling rolling) {
     this.review = review;
     this.index = index;
     this.marks = new Sorted(marks);
     this.feeds = new Sorted(feeds);
-    this.rolling = rolling;
-    this.fished = review.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+    this.untold = rolling.untold();
+    this.afterwards =
+        new LaneSight(
+            review.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList(),
+            rolling.points());
   }
 
   String id() {
@@ -116,89 +116,56 @@ final class LaneRecord {
     return new Lanes(lanes, new Sorted(around));
   }
 
-  private static List<RollingPoint> rolling(Review review, String id) {
+  private static Rolling rolling(Review review, String id) {
     for (Rolling rolling : review.course().rolling()) {
       if (rolling.lineId().equals(id)) {
-        return rolling.points();
+        return rolling;
       }
     }
-    return List.of();
+    return new Rolling(id, List.of(), List.of());
   }
 
-  /**
-   * Time between two spells belongs to neither line where nothing says that the first was left: no
-   * move, no rig out, no stop.
-   */
+  /** Time of which only a sign of the other line told that it belongs to neither. */
   private static void addUnassigned(Review review, Map<String, LaneRecord> lanes) {
-    List<Spell> spells = review.spells();
-    Sorted events = new Sorted(review.session().events());
-    for (int i = 1; i < spells.size(); i++) {
-      Spell before = spells.get(i - 1);
-      Spell after = spells.get(i);
-      long from = before.span().to();
-      long to = after.span().from();
-      if (from >= to || before.lineId().equals(after.lineId())) {
-        continue;
-      }
-      boolean left =
-          events.slice(from, to).stream().anyMatch(e -> e.kind().group() == EventKind.Group.MOVE);
-      if (!left) {
-        for (String id : List.of(before.lineId(), after.lineId())) {
-          LaneRecord lane = lanes.get(id);
-          if (lane != null) {
-            lane.unassigned.add(new TimeSpan(from, to));
-          }
-        }
+    for (LaneRecord lane : lanes.values()) {
+      for (Untold untold : lane.untold) {
+        lane.unassigned.add(untold.span());
+        review.spells().stream()
+            .filter(s -> s.span().from() == untold.span().to() && !s.lineId().equals(lane.id()))
+            .findFirst()
+            .ifPresent(s -> lanes.get(s.lineId()).unassigned.add(untold.span()));
       }
     }
   }
 
-  /** Returns the rolling point that holds at an instant, or null where none is drawn. */
-  @Nullable RollingPoint pointAt(long instant) {
-    int low = 0;
-    int high = rolling.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (rolling.get(middle).at() <= instant) {
-        low = middle + 1;
-      } else {
-        high = middle;
+  /** Returns what was fished and at what rate, as seen from a moment. */
+  LaneSight sight(Knowledge seen) {
+    for (Untold each : untold) {
+      if (!seen.knows(each.span().to())) {
+        return afterwards.before(each);
       }
     }
-    RollingPoint point = low == 0 ? null : rolling.get(low - 1);
-    return point != null && isDrawn(point) && instant - point.at() < 60_000 ? point : null;
+    return afterwards;
   }
 
-  boolean isDrawn(RollingPoint point) {
-    return point.fish() != null
-        && point.fishedMinutes() >= DRAWN_FROM_MINUTES
-        && isFishedAt(point.at());
-  }
-
-  boolean isFishedAt(long instant) {
-    for (TimeSpan span : fished) {
-      if (span.from() <= instant && instant < span.to()) {
-        return true;
-      }
+  /** Counts the stretches known by then to belong to no line. */
+  int told(Knowledge seen) {
+    int count = 0;
+    for (Untold each : untold) {
+      count += seen.knows(each.span().to()) ? 1 : 0;
     }
-    return false;
+    return count;
   }
 
-  @Nullable Spell spellAt(long instant) {
+  /** Returns the spell at an instant, as seen from a moment, or null. */
+  @Nullable Spell spellAt(long instant, Knowledge seen) {
+    Spell last = null;
     for (Spell spell : review.spells()) {
-      if (spell.span().from() <= instant && instant < spell.span().to()) {
-        return spell;
+      if (spell.span().from() <= instant) {
+        last = spell;
       }
     }
-    return null;
-  }
-
-  /** Returns minutes fished on the line up to an instant. */
-  double fishedMinutes(long until) {
-    long millis = 0;
-    for (TimeSpan span : fished) {
-      millis += span.overlapMillis(Long.MIN_VALUE / 4, until);
-    }
-    return millis / 60_000.0;
+    boolean inside = last != null && instant < last.span().to();
+    return inside || sight(seen).isFishedAt(instant) ? last : null;
   }
 }

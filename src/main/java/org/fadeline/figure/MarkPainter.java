@@ -56,9 +56,9 @@ final class MarkPainter {
     return STEP_SECONDS[STEP_SECONDS.length - 1] * 1000L;
   }
 
-  void paint() {
+  void paint(LaneSight sight) {
     paintFeeds();
-    paintString();
+    paintString(sight);
     paintMarks(layout.axis.from(), layout.axis.to());
   }
 
@@ -97,8 +97,8 @@ final class MarkPainter {
     }
   }
 
-  private void paintString() {
-    for (var span : record.fished) {
+  private void paintString(LaneSight sight) {
+    for (var span : sight.fished()) {
       double x1 = Math.max(layout.axis.left(), layout.axis.x(span.from()));
       double x2 = Math.min(layout.axis.right(), layout.axis.x(span.to()));
       pen.fill(Pen.alpha(hue, 0.5), x1, lane.stringY() - 0.5, x2 - x1, 1);

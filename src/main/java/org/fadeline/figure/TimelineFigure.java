@@ -199,11 +199,12 @@ public final class TimelineFigure implements Figure {
   public double highest(Knowledge seen) {
     double highest = 0;
     for (LaneRecord lane : shared.lanes().byLine().values()) {
-      for (RollingPoint point : lane.rolling) {
+      LaneSight sight = lane.sight(seen);
+      for (RollingPoint point : sight.rolling()) {
         if (!seen.knows(point.at())) {
           break;
         }
-        Rate rate = lane.isDrawn(point) ? rate(point) : null;
+        Rate rate = sight.isDrawn(point) ? rate(point) : null;
         if (rate != null) {
           highest = Math.max(highest, scaled(rate.perHour()));
         }

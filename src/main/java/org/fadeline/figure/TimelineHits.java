@@ -148,7 +148,9 @@ final class TimelineHits {
           "every "
               + Words.number(pattern.everySeconds())
               + " s"
-              + (until == null ? "" : " until " + layout.words.clock(until)));
+              + (until == null || !knowledge.knows(until)
+                  ? ""
+                  : " until " + layout.words.clock(until)));
     }
     return rows;
   }
@@ -219,7 +221,7 @@ final class TimelineHits {
   }
 
   private Optional<Hit> rateAt(LaneRecord record, long instant) {
-    RollingPoint point = record.pointAt(instant);
+    RollingPoint point = record.sight(knowledge).pointAt(instant);
     if (point == null || !knowledge.knows(point.at())) {
       return Optional.empty();
     }
@@ -254,7 +256,7 @@ final class TimelineHits {
   }
 
   private Optional<Hit> spellAt(LaneRecord record, long instant) {
-    Spell spell = record.spellAt(instant);
+    Spell spell = record.spellAt(instant, knowledge);
     if (spell == null) {
       return Optional.empty();
     }

@@ -146,9 +146,21 @@ public final class TimelineLayout {
     return aroundBottom + (height - bottom) + lanes.size() * 92 * scale;
   }
 
-  /** Returns a number that changes only when {@link #paintBase} would draw something else. */
-  public double baseVersion(Knowledge knowledge) {
-    return figure.scaleTop(knowledge);
+  /**
+   * What the base depends on besides the session.
+   *
+   * @param scaleTop top of the curves' even scale
+   * @param told stretches known to belong to no line
+   */
+  public record BaseVersion(double scaleTop, int told) {}
+
+  /** Returns what changes only when {@link #paintBase} would draw something else. */
+  public BaseVersion baseVersion(Knowledge knowledge) {
+    int told = 0;
+    for (LaneRecord lane : figure.lanes()) {
+      told += lane.told(knowledge);
+    }
+    return new BaseVersion(figure.scaleTop(knowledge), told);
   }
 
   /** Returns a number that changes only when {@link #paintFades} would draw something else. */
@@ -166,7 +178,7 @@ public final class TimelineLayout {
     paintAxis(pen);
     RateScaleSource scales = scales(knowledge);
     for (Lane lane : lanes) {
-      new LanePainter(this, lane, record(lane), pen, scales.of(lane)).paint();
+      new LanePainter(this, lane, record(lane), pen, scales.of(lane), knowledge).paint();
     }
     if (figure.view().key()) {
       TimelineKey.paint(pen, width, bottom, figure.view().measure());

@@ -31,6 +31,7 @@ public final class ReplayTrack {
   private final @Nullable String[] fishingAfter;
   private final Tally match = new Tally();
   private final Tally lost = new Tally();
+  private long firstEstimate = Long.MAX_VALUE;
   private final List<Tally> nets = new ArrayList<>();
   private final Map<String, LineTrack> lines = new LinkedHashMap<>();
   private final Map<String, Times> feeds = new LinkedHashMap<>();
@@ -77,7 +78,12 @@ public final class ReplayTrack {
       }
     }
     Totals totals =
-        new Totals(match.fishAt(instant), match.gramsAt(instant), lost.fishAt(instant), netWeights);
+        new Totals(
+            match.fishAt(instant),
+            match.gramsAt(instant),
+            match.gramsAt(instant) > 0 && instant < firstEstimate,
+            lost.fishAt(instant),
+            netWeights);
     return new ReplayFrame(
         instant, seen, phaseAt(instant, seen), fishingAt(instant, seen), totals, states);
   }
@@ -175,6 +181,9 @@ public final class ReplayTrack {
       Fish fish = Objects.requireNonNull(event.fishOrNull());
       double grams = fish.grams() == null ? 0 : fish.grams();
       match.add(event.at(), fish.count(), grams);
+      if (fish.grams() != null && !fish.weighed()) {
+        firstEstimate = Math.min(firstEstimate, event.at());
+      }
       while (nets.size() < net) {
         nets.add(new Tally());
       }

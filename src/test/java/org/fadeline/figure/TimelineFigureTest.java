@@ -11,10 +11,12 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.Spell;
+import org.fadeline.demo.AsPeopleLog;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Session;
@@ -36,20 +38,50 @@ class TimelineFigureTest {
     return image.getRGB(0, 0, WIDTH, HEIGHT, null, 0, WIDTH);
   }
 
-  private Session upTo(long instant) {
-    return review
-        .session()
-        .withEvents(review.session().events().stream().filter(e -> e.at() <= instant).toList());
+  private static Session upTo(Session session, long instant) {
+    return session.withEvents(
+        session.events().stream().filter(e -> e.at() <= instant).toList());
   }
 
   /** Nothing that came later changes a pixel of what is shown as known then. */
   @Test
   void asKnownThenLooksTheSameWithTheFutureCutOff() {
-    for (int minute : new int[] {0, 7, 24, 41, 77, 103, 111, 140, 171, 200, 251, 299}) {
-      long at = allIn + minute * 60_000L + 13_000;
-      Review cut = Reviewer.review(upTo(at), ReviewSettings.DEFAULT);
-      int[] then = pixels(new TimelineFigure(cut, style).with(Knowledge.asKnownAt(at)));
-      int[] known = pixels(figure.with(Knowledge.asKnownAt(at)));
+    assertNothingAhead(review.session(), 0, 7, 24, 41, 77, 103, 111, 140, 171, 200, 251, 299);
+    assertNothingAhead(AsPeopleLog.movesAndFish(review.session()), 7, 41, 77, 103, 171, 251);
+  }
+
+  /**
+   * With moves missing, time between two lines turns out to be neither's only at the next sign. No
+   * fade is placed in such time (methods, section 4), so that the comparison is of the base.
+   */
+  @Test
+  void timeThatTurnsOutToBelongToNoLineIsNotKnownToBefore() {
+    Session fishOnly = AsPeopleLog.fishOnly(review.session());
+    TimelineFigure whole = new TimelineFigure(reviewed(fishOnly), style);
+    List<Effort.Unassigned> gaps = Effort.of(fishOnly).unassigned();
+    assertTrue(gaps.stream().anyMatch(g -> g.span().millis() > 240_000), "a gap to look into");
+    for (Effort.Unassigned gap : gaps) {
+      for (double share : new double[] {0.1, 0.8, 1.2}) {
+        long at = gap.span().from() + Math.round(share * gap.span().millis());
+        TimelineFigure cut = new TimelineFigure(reviewed(upTo(fishOnly, at)), style);
+        int edge = (int) Math.floor(whole.layout(WIDTH, HEIGHT).xOf(at)) - 1;
+        assertTrue(Arrays.equals(base(cut, at, edge), base(whole, at, edge)), gap + " " + share);
+        Knowledge then = Knowledge.asKnownAt(at);
+        assertEquals(cut.figures(then), whole.figures(then));
+      }
+    }
+  }
+
+  private static Review reviewed(Session session) {
+    return Reviewer.review(session, ReviewSettings.DEFAULT);
+  }
+
+  private void assertNothingAhead(Session session, double... minutes) {
+    TimelineFigure whole = new TimelineFigure(reviewed(session), style);
+    for (double minute : minutes) {
+      long at = allIn + Math.round(minute * 60_000) + 13_000;
+      int[] then = pixels(new TimelineFigure(reviewed(upTo(session, at)), style).with(Knowledge.asKnownAt(at)));
+      int[] known = pixels(whole.with(Knowledge.asKnownAt(at)));
       int different = 0;
       int firstAt = -1;
       for (int i = 0; i < then.length; i++) {
@@ -68,7 +100,7 @@ class TimelineFigureTest {
   void theBaseNeverRunsAhead() {
     for (int minute : new int[] {33, 77, 140, 251}) {
       long at = allIn + minute * 60_000L;
-      Review cut = Reviewer.review(upTo(at), ReviewSettings.DEFAULT);
+      Review cut = reviewed(upTo(review.session(), at));
       TimelineLayout full = figure.layout(WIDTH, HEIGHT);
       int edge = (int) Math.floor(full.xOf(at)) - 1;
       assertTrue(

@@ -9,7 +9,7 @@ import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
-import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.analysis.Course.Untold;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
@@ -81,19 +81,6 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
     return open == null ? Optional.empty() : Optional.of(new Maker(state, open, units).make());
   }
 
-  /** Returns the turning points that may be shown. */
-  public static List<TurningPoint> turningPoints(WorkbenchState state) {
-    Review review = state.review().latest();
-    if (review == null || state.open() == null) {
-      return List.of();
-    }
-    List<TurningPoint> all = review.course().turningPoints();
-    long at = state.playhead().at();
-    return state.choices().hindsight()
-        ? all
-        : all.stream().filter(p -> !p.hindsight() && p.at() <= at).toList();
-  }
-
   /** Puts one readout together. */
   static final class Maker {
     private final Session session;
@@ -154,19 +141,15 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (totals.weightG() <= 0 && totals.fish() > 0) {
         return new Pair(Say.fish(totals.fish()), "no weights logged");
       }
-      String from =
-          review != null && review.summary().weightFrom() == Review.WeightFrom.WEIGHED
-              ? "weighed"
-              : "estimated";
       StringBuilder note = new StringBuilder(Say.fish(totals.fish()));
       if (totals.fish() > 0) {
-        note.append(", ").append(from);
+        note.append(totals.weighed() ? ", weighed" : ", estimated");
       }
       if (!hindsight || session.outcome().weighIn().isEmpty()) {
         note.append(net(totals));
       } else {
         double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
-        note.append("; scales ").append(Say.weight(scales, units));
+        note.append("; in the end the scales said ").append(Say.weight(scales, units));
       }
       return new Pair(Say.weight(totals.weightG(), units), note.toString());
     }
@@ -236,11 +219,12 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (point.fishedMinutes() < TOLD_FROM_MINUTES) {
         return new Pair("too soon for a rate", rests);
       }
+      if (point.caught().landed() == 0) {
+        return new Pair(
+            rests, "up to " + Say.number(point.fish().high()) + " an hour not ruled out");
+      }
       Rate fish = Objects.requireNonNull(limitsOf(point));
       Rate weight = point.weight();
-      if (point.caught().landed() == 0) {
-        return new Pair(rests, "up to " + Say.number(fish.high()) + " an hour not ruled out");
-      }
       if (weight == null) {
         return new Pair(
             Say.number(fish.perHour()) + " fish an hour", Say.limits(fish) + "; " + rests);
@@ -253,9 +237,9 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
           Say.number(fish.perHour()) + " fish an hour (" + Say.limits(fish) + "), " + rests);
     }
 
-    /** The wide limits rest on how bunched the whole record is, which was not known then. */
-    private @Nullable Rate limitsOf(RollingPoint point) {
-      return hindsight && point.fishWide() != null ? point.fishWide() : point.fish();
+    /** The limits that allow for bunching, as far as it had shown by then. */
+    private static @Nullable Rate limitsOf(RollingPoint point) {
+      return point.fishWide() != null ? point.fishWide() : point.fish();
     }
 
     private @Nullable RollingPoint pointOf(Line line) {
@@ -264,13 +248,30 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       }
       for (Rolling rolling : review.course().rolling()) {
         if (rolling.lineId().equals(line.id())) {
-          int index = (int) ((at - session.match().allIn()) / MINUTE) - 1;
-          List<RollingPoint> points = rolling.points();
-          index = Math.min(index, points.size() - 1);
-          return index >= 0 && points.get(index).at() <= at ? points.get(index) : null;
+          RollingPoint untold = hindsight ? null : untold(rolling);
+          return untold != null ? untold : lastBy(rolling.points());
         }
       }
       return null;
+    }
+
+    /** Returns the rate as it stood while nothing told yet that the line had been left. */
+    private @Nullable RollingPoint untold(Rolling rolling) {
+      for (Untold each : rolling.untold()) {
+        if (each.span().from() <= at && at < each.span().to()) {
+          return lastBy(each.points());
+        }
+      }
+      return null;
+    }
+
+    private @Nullable RollingPoint lastBy(List<RollingPoint> points) {
+      if (points.isEmpty()) {
+        return null;
+      }
+      int index = (int) Math.floorDiv(at - points.get(0).at(), MINUTE);
+      index = Math.min(index, points.size() - 1);
+      return index >= 0 ? points.get(index) : null;
     }
 
     /** Returns the event that took the rig out, where that is the last seen of it, or null. */

@@ -45,7 +45,7 @@ final class TimelinePane extends Pane {
       new ReadOnlyObjectWrapper<>(null);
   private @Nullable TimelineFigure figure;
   private WorkbenchState state = WorkbenchState.EMPTY;
-  private double baseVersion = Double.NaN;
+  private TimelineLayout.@Nullable BaseVersion baseVersion;
   private int fadesVersion;
   private List<List<String>> figuresShown = List.of();
   private Set<String> pickedShown = Set.of();
@@ -107,7 +107,7 @@ final class TimelinePane extends Pane {
       fades.show(null, "");
     } else if (old == null || base.getWidth() != w || base.getHeight() != h) {
       layout.set(now.layout(w, h));
-      baseVersion = Double.NaN;
+      baseVersion = null;
     }
     for (Pane layer : List.of(base, fades, picked, covers, headers)) {
       layer.resizeRelocate(0, 0, w, h);
@@ -133,10 +133,10 @@ final class TimelinePane extends Pane {
       return;
     }
     Knowledge knowledge = knowledge();
-    double newBase = now.baseVersion(knowledge);
+    TimelineLayout.BaseVersion newBase = now.baseVersion(knowledge);
     int newFades = now.fadesVersion(knowledge);
-    boolean fresh = Double.isNaN(baseVersion);
-    if (fresh || newBase != baseVersion) {
+    boolean fresh = baseVersion == null;
+    if (fresh || !newBase.equals(baseVersion)) {
       base.show((g, w, h) -> now.paintBase(g, knowledge), "");
       // The words are long; they are made when the layer is, not for every frame.
       setAccessibleText(drawn.with(knowledge).description());

@@ -82,7 +82,7 @@ final class TurningList {
         places.put(lines.get(i).id(), i);
       }
     }
-    List<TurningPoint> points = Readout.turningPoints(state);
+    List<TurningPoint> points = state.turningPoints();
     int now = -1;
     for (int i = 0; i < points.size(); i++) {
       if (points.get(i).at() <= state.playhead().at()) {

@@ -3,7 +3,6 @@ package org.fadeline.ui.state;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.fadeline.analysis.Course.TurningPoint;
-import org.fadeline.analysis.Review;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead;
 import org.fadeline.replay.Playhead.Motion;
@@ -22,7 +21,14 @@ public final class Transport {
   }
 
   private void move(UnaryOperator<Playhead> step) {
-    bench.change(s -> s.open() == null ? s : s.withPlayhead(step.apply(s.playhead())));
+    bench.change(
+        s -> {
+          if (s.open() == null) {
+            return s;
+          }
+          WorkbenchState moved = s.withPlayhead(step.apply(s.playhead()));
+          return moved.playhead().at() < s.playhead().at() ? moved.withoutPicksAhead() : moved;
+        });
   }
 
   private void motion(UnaryOperator<Motion> step) {
@@ -74,14 +80,15 @@ public final class Transport {
   }
 
   /**
-   * Goes to the next turning point that may be shown, or the one before; stays where there is none.
+   * Goes to the next turning point that is known, or the one before; stays where there is none. As
+   * known then, nothing ahead of the playhead is known.
    *
    * @param forward which way
    */
   public void turningPoint(boolean forward) {
     WorkbenchState s = bench.state();
     Long best = null;
-    for (TurningPoint point : turningPoints(s)) {
+    for (TurningPoint point : s.turningPoints()) {
       boolean beyond = forward ? point.at() > s.playhead().at() : point.at() < s.playhead().at();
       if (beyond && (best == null || (forward ? point.at() < best : point.at() > best))) {
         best = point.at();
@@ -89,16 +96,9 @@ public final class Transport {
     }
     if (best != null) {
       seek(best);
+    } else if (forward && !s.choices().hindsight() && s.open() != null) {
+      bench.tell("As known then, the next turning point is still to come; with hindsight it shows");
     }
-  }
-
-  private static List<TurningPoint> turningPoints(WorkbenchState s) {
-    Review review = s.review().latest();
-    if (review == null) {
-      return List.of();
-    }
-    List<TurningPoint> all = review.course().turningPoints();
-    return s.choices().hindsight() ? all : all.stream().filter(p -> !p.hindsight()).toList();
   }
 
   /** Plays, from the other end where it stands at the end it runs towards. */

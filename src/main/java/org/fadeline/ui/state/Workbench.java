@@ -218,7 +218,7 @@ public final class Workbench implements AutoCloseable {
 
   /** Chooses between what was known at the playhead and everything. */
   public void hindsight(boolean hindsight) {
-    change(s -> s.withChoices(s.choices().withHindsight(hindsight)));
+    change(s -> s.withChoices(s.choices().withHindsight(hindsight)).withoutPicksAhead());
   }
 
   /** Works out the review again with other settings. */

@@ -1,5 +1,11 @@
 package org.fadeline.ui.state;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.analysis.Review;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +36,39 @@ public record WorkbenchState(
           Selection.NONE,
           Choices.DEFAULT,
           Activity.QUIET);
+
+  /**
+   * Returns the turning points that may be shown: with hindsight all of them, as known then those
+   * that were known by the playhead.
+   */
+  public List<TurningPoint> turningPoints() {
+    Review latest = review.latest();
+    if (latest == null || open == null) {
+      return List.of();
+    }
+    List<TurningPoint> all = latest.course().turningPoints();
+    return choices.hindsight()
+        ? all
+        : all.stream().filter(p -> !p.hindsight() && p.at() <= playhead.at()).toList();
+  }
+
+  /** Returns this state without the events that are picked but not known yet as known then. */
+  WorkbenchState withoutPicksAhead() {
+    if (choices.hindsight() || open == null || selection.events().isEmpty()) {
+      return this;
+    }
+    Set<String> known = new LinkedHashSet<>(selection.events());
+    for (SessionEvent event : open.session().events()) {
+      if (event.at() > playhead.at()) {
+        known.remove(event.id());
+      }
+    }
+    if (known.size() == selection.events().size()) {
+      return this;
+    }
+    String lead = selection.lead();
+    return withSelection(selection.withEvents(known, known.contains(lead) ? lead : null));
+  }
 
   WorkbenchState withOpen(
       @Nullable OpenSession newOpen, ReviewStatus newReview, Playhead newPlayhead) {

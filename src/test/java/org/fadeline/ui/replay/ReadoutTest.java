@@ -3,17 +3,22 @@ package org.fadeline.ui.replay;
 import static java.util.Objects.requireNonNull;
 import static org.fadeline.ui.HandMade.minute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.demo.AsPeopleLog;
+import org.fadeline.model.Fish;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
 import org.fadeline.model.Units;
 import org.fadeline.ui.HandMade;
+import org.fadeline.ui.control.Say;
 import org.fadeline.ui.replay.Readout.Card;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
@@ -115,6 +120,59 @@ class ReadoutTest {
     assertEquals(truncated.cards(), then.cards());
   }
 
+  /** Where no move is logged, only the next line's first fish tells that the last one was left. */
+  @Test
+  void asKnownThenALineSeemsFishedUntilTheNextSaysOtherwise() {
+    Session whole = AsPeopleLog.fishOnly(HandMade.session());
+    for (double minute : new double[] {12, 16, 20, 29.5, 31, 90, 110, 185, 189.5, 191, 235}) {
+      List<SessionEvent> known =
+          whole.events().stream().filter(e -> e.at() <= minute(minute)).toList();
+      Readout then = at(bench(whole), minute);
+      Readout cut = at(bench(whole.withEvents(known)), minute);
+      assertEquals(cut.cards(), then.cards(), "minute " + minute);
+      assertEquals(cut.pace(), then.pace(), "minute " + minute);
+    }
+  }
+
+  @Test
+  void laterEstimatesDoNotTellOnWhatWasWeighedBefore() {
+    List<SessionEvent> events = new ArrayList<>();
+    for (SessionEvent event : HandMade.session().events()) {
+      boolean first = event.id().equals("s");
+      events.add(
+          first
+              ? new SessionEvent.Landed(event.stamp(), new Fish(1, "carp", 1100.0, true))
+              : event);
+    }
+    Workbench bench = bench(HandMade.of(events));
+    assertEquals("1 fish, weighed", at(bench, 10).weight().note());
+    assertEquals("2 fish, estimated", at(bench, 16).weight().note());
+  }
+
+  /** The scales come out after all out. */
+  @Test
+  void theWeighInIsNeverShownAsKnownThen() {
+    Session session = HandMade.session();
+    Outcome weighed =
+        new Outcome(List.of(new Outcome.NetWeight(1, 99_000, null)), null, List.of());
+    Session whole =
+        new Session(
+            session.document(),
+            session.occasion(),
+            session.match(),
+            session.lines(),
+            session.events(),
+            weighed);
+    Workbench bench = bench(whole);
+    String scales = Say.weight(99_000, Units.LB_OZ_AND_METRES);
+    bench.hindsight(false);
+    for (double minute : new double[] {10, 100, 299, 300}) {
+      assertFalse(at(bench, minute).toString().contains(scales), "minute " + minute);
+    }
+    bench.hindsight(true);
+    assertTrue(at(bench, 10).weight().note().endsWith("in the end the scales said " + scales));
+  }
+
   @Test
   void turningPointsAreThoseKnownByThen() {
     Workbench bench = bench(HandMade.session());
@@ -122,13 +180,13 @@ class ReadoutTest {
       bench.transport().seek(minute(minute));
       WorkbenchState s = bench.state();
       assertTrue(
-          Readout.turningPoints(s).stream()
+          s.turningPoints().stream()
               .noneMatch(p -> p.hindsight() || p.at() > s.playhead().at()));
     }
     bench.hindsight(true);
     assertEquals(
         requireNonNull(bench.state().review().latest()).course().turningPoints(),
-        Readout.turningPoints(bench.state()));
+        bench.state().turningPoints());
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.HandMade;
@@ -124,16 +125,34 @@ class WorkbenchTest {
   }
 
   @Test
-  void turningPointsOfHindsightAreSkippedAsKnownThen() {
+  void noTurningPointAheadIsGoneToAsKnownThen() {
+    bench.hindsight(false);
     bench.transport().turningPoint(true);
-    assertEquals(minute(7.5), at());
-    bench.transport().turningPoint(true);
-    assertEquals(minute(120), at());
-    bench.transport().turningPoint(true);
-    assertEquals(minute(120), at());
-    bench.hindsight(true);
+    assertEquals(minute(0), at());
+    assertNotNull(bench.state().activity().message(), "says that it is still to come");
+    bench.transport().seek(minute(200));
     bench.transport().turningPoint(false);
+    assertEquals(minute(120), at());
+    bench.transport().turningPoint(true);
+    assertEquals(minute(120), at(), "what was known at 200 is not known at 120");
+    bench.transport().turningPoint(false);
+    assertEquals(minute(7.5), at(), "the fade at minute 60 could only be known afterwards");
+    bench.hindsight(true);
+    bench.transport().turningPoint(true);
     assertEquals(minute(60), at());
+    bench.transport().turningPoint(true);
+    assertEquals(minute(120), at());
+  }
+
+  @Test
+  void whatIsPickedAndNotKnownYetIsDropped() {
+    bench.hindsight(true);
+    List<SessionEvent> events = requireNonNull(bench.state().open()).session().events();
+    bench.picking().pickAll(List.of(events.get(0).id(), events.get(events.size() - 1).id()));
+    bench.transport().seek(events.get(0).at());
+    assertEquals(2, bench.state().selection().events().size(), "with hindsight both are known");
+    bench.hindsight(false);
+    assertEquals(Set.of(events.get(0).id()), bench.state().selection().events());
   }
 
   @Test
