@@ -51,9 +51,10 @@ public record Course(
    * neither; until then the line seemed to be fished.
    *
    * @param span from the last water event of the stay to that sign
+   * @param next the line fished after it
    * @param points the rate at each minute inside it, as it stood then
    */
-  public record Untold(TimeSpan span, List<RollingPoint> points) {
+  public record Untold(TimeSpan span, String next, List<RollingPoint> points) {
     /** Copies the list. */
     public Untold {
       points = List.copyOf(points);

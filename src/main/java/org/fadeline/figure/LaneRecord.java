@@ -112,7 +112,7 @@ final class LaneRecord {
               feeds.getOrDefault(id, List.of()),
               rolling(review, id)));
     }
-    addUnassigned(review, lanes);
+    addUnassigned(lanes);
     return new Lanes(lanes, new Sorted(around));
   }
 
@@ -126,14 +126,14 @@ final class LaneRecord {
   }
 
   /** Time of which only a sign of the other line told that it belongs to neither. */
-  private static void addUnassigned(Review review, Map<String, LaneRecord> lanes) {
+  private static void addUnassigned(Map<String, LaneRecord> lanes) {
     for (LaneRecord lane : lanes.values()) {
       for (Untold untold : lane.untold) {
         lane.unassigned.add(untold.span());
-        review.spells().stream()
-            .filter(s -> s.span().from() == untold.span().to() && !s.lineId().equals(lane.id()))
-            .findFirst()
-            .ifPresent(s -> lanes.get(s.lineId()).unassigned.add(untold.span()));
+        LaneRecord next = lanes.get(untold.next());
+        if (next != null) {
+          next.unassigned.add(untold.span());
+        }
       }
     }
   }

@@ -39,8 +39,7 @@ class TimelineFigureTest {
   }
 
   private static Session upTo(Session session, long instant) {
-    return session.withEvents(
-        session.events().stream().filter(e -> e.at() <= instant).toList());
+    return session.withEvents(session.events().stream().filter(e -> e.at() <= instant).toList());
   }
 
   /** Nothing that came later changes a pixel of what is shown as known then. */
@@ -80,7 +79,9 @@ class TimelineFigureTest {
     TimelineFigure whole = new TimelineFigure(reviewed(session), style);
     for (double minute : minutes) {
       long at = allIn + Math.round(minute * 60_000) + 13_000;
-      int[] then = pixels(new TimelineFigure(reviewed(upTo(session, at)), style).with(Knowledge.asKnownAt(at)));
+      int[] then =
+          pixels(
+              new TimelineFigure(reviewed(upTo(session, at)), style).with(Knowledge.asKnownAt(at)));
       int[] known = pixels(whole.with(Knowledge.asKnownAt(at)));
       int different = 0;
       int firstAt = -1;

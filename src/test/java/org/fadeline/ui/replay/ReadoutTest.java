@@ -153,8 +153,7 @@ class ReadoutTest {
   @Test
   void theWeighInIsNeverShownAsKnownThen() {
     Session session = HandMade.session();
-    Outcome weighed =
-        new Outcome(List.of(new Outcome.NetWeight(1, 99_000, null)), null, List.of());
+    Outcome weighed = new Outcome(List.of(new Outcome.NetWeight(1, 99_000, null)), null, List.of());
     Session whole =
         new Session(
             session.document(),
@@ -180,8 +179,7 @@ class ReadoutTest {
       bench.transport().seek(minute(minute));
       WorkbenchState s = bench.state();
       assertTrue(
-          s.turningPoints().stream()
-              .noneMatch(p -> p.hindsight() || p.at() > s.playhead().at()));
+          s.turningPoints().stream().noneMatch(p -> p.hindsight() || p.at() > s.playhead().at()));
     }
     bench.hindsight(true);
     assertEquals(
