@@ -41,7 +41,10 @@ final class RollingRates {
         long minutes = Math.max(0, Math.floorDiv(gap.span().from() - first, STEP_MILLIS) + 1);
         long from = first + minutes * STEP_MILLIS;
         untold.add(
-            new Untold(gap.span(), gap.after(), points(line, seemed, from, gap.span().to() - 1, bunching)));
+            new Untold(
+                gap.span(),
+                gap.after(),
+                points(line, seemed, from, gap.span().to() - 1, bunching)));
       }
     }
     return new Rolling(
