@@ -77,6 +77,15 @@ class ArchitectureTest {
           "org.apache.commons.csv..");
 
   @ArchTest
+  static final ArchRule LOG =
+      onlyKnows(
+          "log..",
+          "what a press makes of the record must be the same on every screen and in every test",
+          "org.fadeline.model..",
+          "org.fadeline.replay..",
+          "org.fadeline.io..");
+
+  @ArchTest
   static final ArchRule JAVAFX_ONLY_IN_UI =
       noClasses()
           .that()
