@@ -22,9 +22,9 @@ import org.fadeline.model.WeightText;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the angler types of an event already logged, in the words and amounts anglers use: "8 4",
- * "3 carp 5lb 2oz weighed", "200 ml pellets pot", "6 pellets every 40s until 11:30", "dead", "peg
- * 12 skimmer 2lb". What is not said stays as it was.
+ * What the angler types of an event already logged, in the words and amounts anglers use: "8 4", "3
+ * carp 5lb 2oz weighed", "200 ml pellets pot", "6 pellets every 40s until 11:30", "dead", "peg 12
+ * skimmer 2lb". What is not said stays as it was.
  */
 public final class Detail {
   private static final Pattern UNTIL =
@@ -73,7 +73,10 @@ public final class Detail {
 
   private static Stamp noted(Stamp stamp, @Nullable String note) {
     return new Stamp(
-        stamp.id(), stamp.at(), stamp.lineId(), note == null || note.isBlank() ? stamp.note() : note);
+        stamp.id(),
+        stamp.at(),
+        stamp.lineId(),
+        note == null || note.isBlank() ? stamp.note() : note);
   }
 
   /** Returns the weight that a text is and nothing else, or null. */

@@ -65,6 +65,8 @@ public record Pad(EventKind kind, int line) {
 
   /** Returns the name under which its key is kept: "2.bite" for the second line, or "net". */
   public String slot() {
-    return line == AROUND ? kind.word() : String.format(Locale.ROOT, "%d.%s", line + 1, kind.word());
+    return line == AROUND
+        ? kind.word()
+        : String.format(Locale.ROOT, "%d.%s", line + 1, kind.word());
   }
 }

@@ -48,8 +48,7 @@ public record Press(Edit edit, String eventId) {
     Fish fish = count.fish();
     Fish more = new Fish(fish.count() + 1, fish.species(), fish.grams(), fish.weighed());
     SessionEvent event = new SessionEvent.Count(count.stamp(), more);
-    return new Press(
-        Edit.replace("Count " + more.count() + " fish", session, event), count.id());
+    return new Press(Edit.replace("Count " + more.count() + " fish", session, event), count.id());
   }
 
   /** Returns the last event at or before an instant, or null. */
@@ -97,8 +96,7 @@ public record Press(Edit edit, String eventId) {
   }
 
   private static EventKind kind(Pad pad, ReplayFrame frame) {
-    boolean wayOn =
-        pad.kind() == EventKind.STOPPED && frame.phase() == ReplayFrame.Phase.STOPPED;
+    boolean wayOn = pad.kind() == EventKind.STOPPED && frame.phase() == ReplayFrame.Phase.STOPPED;
     return wayOn ? EventKind.RESUMED : pad.kind();
   }
 
@@ -142,8 +140,7 @@ public record Press(Edit edit, String eventId) {
 
   private static String name(Session session, SessionEvent event) {
     String lineId = event.lineId();
-    String line =
-        lineId == null ? "" : session.line(lineId).map(l -> " on " + l.name()).orElse("");
+    String line = lineId == null ? "" : session.line(lineId).map(l -> " on " + l.name()).orElse("");
     return "Log " + event.kind().word() + line;
   }
 

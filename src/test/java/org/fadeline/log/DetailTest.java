@@ -63,7 +63,7 @@ class DetailTest {
   void aNumberThatCouldBeTwoWeightsIsRefusedWithTheWayToSayIt() {
     String message =
         assertThrows(IllegalArgumentException.class, () -> pounds(LANDED, "8.4")).getMessage();
-    assertTrue(message.contains("8lb 4oz"), message);
+    assertTrue(String.valueOf(message).contains("8lb 4oz"), message);
   }
 
   @Test
@@ -108,7 +108,7 @@ class DetailTest {
     String message =
         assertThrows(IllegalArgumentException.class, () -> pounds(FED, "pellets until 11:30"))
             .getMessage();
-    assertTrue(message.contains("every 40s"), message);
+    assertTrue(String.valueOf(message).contains("every 40s"), message);
   }
 
   @Test
@@ -120,8 +120,7 @@ class DetailTest {
             pounds(new SessionEvent.Neighbour(STAMP, null, Fish.ONE), "peg 12 carp 8lb");
     assertEquals("12", neighbour.peg());
     assertEquals("carp", neighbour.fish().species());
-    assertEquals(
-        3, ((SessionEvent.Net) pounds(new SessionEvent.Net(STAMP, 2), "3")).net());
+    assertEquals(3, ((SessionEvent.Net) pounds(new SessionEvent.Net(STAMP, 2), "3")).net());
     assertEquals(
         "wind got up from the left",
         pounds(new SessionEvent.Weather(STAMP), "wind got up from the left").note());

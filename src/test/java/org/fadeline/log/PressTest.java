@@ -115,12 +115,10 @@ class PressTest {
     SessionEvent fed = press(EventKind.FED, SHALLOW, 5);
     Feed every40 = new Feed("pellets", null, null, new Feed.Pattern(40, null));
     session =
-        org.fadeline.model.Edit.replace(
-                "x", session, new SessionEvent.Fed(fed.stamp(), every40))
+        org.fadeline.model.Edit.replace("x", session, new SessionEvent.Fed(fed.stamp(), every40))
             .apply(session);
     assertTrue(FeedPatterns.running(session, "shallow", minute(4)).isEmpty());
-    SessionEvent.Fed running =
-        FeedPatterns.running(session, "shallow", minute(60)).orElseThrow();
+    SessionEvent.Fed running = FeedPatterns.running(session, "shallow", minute(60)).orElseThrow();
     Session ended = FeedPatterns.end(session, running, minute(50)).apply(session);
     assertTrue(FeedPatterns.running(ended, "shallow", minute(49)).isPresent());
     assertTrue(FeedPatterns.running(ended, "shallow", minute(51)).isEmpty());
