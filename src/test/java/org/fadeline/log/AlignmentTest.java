@@ -95,7 +95,9 @@ class AlignmentTest {
     Alignment film = new Alignment(ALL_IN, rate);
     // The instant is a whole millisecond, half of one off at most.
     assertEquals(
-        (double) recording, film.recordingAt(film.instantAt((double) recording)), 0.5 * rate + 1e-6);
+        (double) recording,
+        film.recordingAt(film.instantAt((double) recording)),
+        0.5 * rate + 1e-6);
   }
 
   @Property
