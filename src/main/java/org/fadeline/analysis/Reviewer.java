@@ -71,7 +71,7 @@ public final class Reviewer {
         rolling.add(rollingRates.of(line, effort.unassigned(), fades.bunchingInTime(line)));
       }
     }
-    StayReview stayReview = new StayReview(effort, settings, words);
+    StayReview stayReview = new StayReview(effort, settings, grade, words);
     List<StayOrGo> stays = stayReview.review(spell -> fadeOf(lines, spell));
     Course course =
         new Course(

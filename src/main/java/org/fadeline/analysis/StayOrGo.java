@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param fade the fade found in it, or null where the spell is too short to tell
  * @param past what happened between the plain moment and leaving, or null where it does not apply
  * @param others the evidence for every other line over that stretch; empty where it does not apply
+ * @param quiet whether the line went quiet or the whole water, or null where it did not fade
  * @param wording the words, as read on screen
  */
 public record StayOrGo(
@@ -20,6 +21,7 @@ public record StayOrGo(
     @Nullable Fade fade,
     @Nullable PastPlain past,
     List<OtherLine> others,
+    @Nullable LineOrWater quiet,
     Wording wording) {
   /** Copies the list. */
   public StayOrGo {

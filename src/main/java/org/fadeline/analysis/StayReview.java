@@ -16,12 +16,14 @@ final class StayReview {
   private final ReviewSettings settings;
   private final List<Spell> spells;
   private final StayWords words;
+  private final LineOrWaterReview lineOrWater;
 
-  StayReview(Effort effort, ReviewSettings settings, Words words) {
+  StayReview(Effort effort, ReviewSettings settings, Grade grade, Words words) {
     this.effort = effort;
     this.settings = settings;
     this.spells = effort.spells();
     this.words = new StayWords(words, effort);
+    this.lineOrWater = new LineOrWaterReview(effort, grade, words);
   }
 
   /** Looks up the fade found in a spell. */
@@ -42,7 +44,14 @@ final class StayReview {
       List<OtherLine> others = others(spell, next, past);
       LineReview.Rates paid = Rates.ofSpell(line, spell);
       stays.add(
-          new StayOrGo(spell, paid, fade, past, others, words.of(spell, paid, fade, past, others)));
+          new StayOrGo(
+              spell,
+              paid,
+              fade,
+              past,
+              others,
+              lineOrWater.of(spell, fade),
+              words.of(spell, paid, fade, past, others)));
     }
     return stays;
   }

@@ -168,7 +168,7 @@ public final class CompareJson {
     ArrayNode fades = node.putArray("fades");
     side.line().fades().forEach(f -> fades.add(json.fade(f)));
     ArrayNode stays = node.putArray("stayOrGo");
-    side.stays().forEach(s -> stays.add(json.stay(s)));
+    side.stays().forEach(s -> stays.add(json.stays().of(s)));
     return node;
   }
 

@@ -9,7 +9,6 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
-import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
@@ -40,13 +39,18 @@ public final class ReviewJson {
     review.lines().forEach(l -> lines.add(line(l)));
     root.set("rolling", rolling());
     ArrayNode stays = root.putArray("stayOrGo");
-    review.stays().forEach(s -> stays.add(stay(s)));
+    review.stays().forEach(s -> stays.add(stays().of(s)));
     root.set("pace", pace());
     root.set("turningPoints", turningPoints());
     root.set("quarters", quarters());
     root.set("lessons", lessons());
     root.set("warnings", warnings());
     return root;
+  }
+
+  /** Returns the writer of this session's stays. */
+  StayJson stays() {
+    return new StayJson(session);
   }
 
   ObjectNode session() {
@@ -112,7 +116,7 @@ public final class ReviewJson {
   }
 
   /** Without a fish no largest weight is known, so that no upper limit can be given. */
-  private static tools.jackson.databind.JsonNode weightRate(LineReview.Rates rates) {
+  static tools.jackson.databind.JsonNode weightRate(LineReview.Rates rates) {
     if (rates.weight() == null && rates.fish() != null && rates.fish().perHour() == 0) {
       ObjectNode none = JsonOut.object();
       none.put("gPerHour", 0);
@@ -234,58 +238,6 @@ public final class ReviewJson {
         JsonOut.number(item, "highWide", point.fishWide() == null ? null : point.fishWide().high());
         item.set("weight", JsonOut.rate(point.weight(), "gPerHour"));
       }
-    }
-    return node;
-  }
-
-  ObjectNode stay(StayOrGo stay) {
-    ObjectNode node = JsonOut.object();
-    node.put("line", stay.spell().lineId());
-    node.put("spell", stay.spell().index());
-    JsonOut.time(node, "arrived", session, stay.spell().span().from());
-    JsonOut.time(node, "left", session, stay.spell().span().to());
-    Fade fade = stay.fade();
-    JsonOut.number(node, "probability", fade == null ? null : fade.probability());
-    Fade.Moment moment = fade == null || fade.probability() < 0.5 ? null : fade.moment();
-    JsonOut.time(node, "fadedAt", session, moment == null ? null : moment.at());
-    JsonOut.time(node, "plainAt", session, fade == null ? null : fade.call().plainAt());
-    StayOrGo.PastPlain past = stay.past();
-    JsonOut.number(node, "minutesPastPlain", past == null ? null : past.minutes());
-    JsonOut.number(node, "fishAfterPlain", past == null ? null : (double) past.caught().landed());
-    JsonOut.number(node, "weightAfterPlainG", past == null ? null : past.caught().weightG());
-    JsonOut.number(node, "breakEvenPerHour", past == null ? null : past.breakEvenPerHour());
-    JsonOut.number(node, "breakEvenGPerHour", past == null ? null : past.breakEvenGPerHour());
-    ArrayNode others = node.putArray("others");
-    stay.others().forEach(o -> others.add(other(o)));
-    node.set("fishRate", JsonOut.rate(stay.paid().fish(), "perHour"));
-    node.set("weightRate", weightRate(stay.paid()));
-    node.put("reason", stay.spell().reasonForLeaving(session));
-    node.put("finding", stay.wording().verdict().name().toLowerCase(java.util.Locale.ROOT));
-    node.put("wording", stay.wording().text());
-    return node;
-  }
-
-  private static ObjectNode other(StayOrGo.OtherLine other) {
-    ObjectNode node = JsonOut.object();
-    node.put("line", other.lineId());
-    node.put("source", other.source().word());
-    node.put("nextFished", other.nextFished());
-    JsonOut.number(node, "fishedMinutes", other.evidence().fishedMinutes());
-    node.put("fish", other.evidence().fish());
-    JsonOut.number(node, "perHour", other.evidence().rate().perHour());
-    JsonOut.number(node, "low", other.evidence().rate().low());
-    JsonOut.number(node, "high", other.evidence().rate().high());
-    node.set("weightRate", JsonOut.rate(other.weight(), "gPerHour"));
-    StayOrGo.Gain gain = other.gain();
-    if (gain == null) {
-      node.putNull("gain");
-    } else {
-      ObjectNode item = node.putObject("gain");
-      JsonOut.number(item, "mean", gain.mean());
-      JsonOut.number(item, "low", gain.low());
-      JsonOut.number(item, "high", gain.high());
-      JsonOut.number(item, "level", gain.level());
-      JsonOut.number(item, "probabilityBetter", gain.probabilityBetter());
     }
     return node;
   }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
@@ -163,6 +164,11 @@ public final class ReviewText {
               .orElse(stay.spell().lineId());
       out.append(name).append('\n');
       paragraph("  ", stay.wording().text());
+      LineOrWater quiet = stay.quiet();
+      if (quiet != null) {
+        paragraph("  ", quiet.text());
+        quiet.parts().forEach(part -> paragraph("    ", part.text()));
+      }
       String reason = stay.spell().reasonForLeaving(review.session());
       if (reason != null) {
         paragraph("  ", "Reason noted for leaving: " + reason + ".");

@@ -16,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.StayOrGo;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.state.DirectTaskService;
@@ -92,6 +93,17 @@ class ReviewScreenTest {
     robot.interact(go::fire);
     assertEquals(review().stays().get(0).spell().span().from(), bench.state().playhead().at());
     assertFalse(robot.lookup("#timeline").queryAll().isEmpty());
+  }
+
+  @Test
+  void theEvidenceOfAFadeAsksWhetherItWasTheWater(FxRobot robot) {
+    StayOrGo faded =
+        review().stays().stream().filter(s -> s.quiet() != null).findFirst().orElseThrow();
+    Node card = robot.lookup(faded.wording().text()).query().getParent();
+    robot.interact(card::requestFocus);
+    robot.push(KeyCode.ENTER);
+    assertTrue(shows(robot, requireNonNull(faded.quiet()).text()));
+    assertTrue(shows(robot, "No neighbour's fish are noted."));
   }
 
   @Test

@@ -4,12 +4,14 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
@@ -30,6 +32,8 @@ final class EvidencePane {
   private final VBox view = new VBox(8);
   private final ScrollPane scroll = new ScrollPane(view);
   private final Label facts = new Label();
+  private final Label quietTitle = new Label("Was it the line, or the whole water?");
+  private final Label quiet = new Label();
   private final Label chartTitle = new Label();
   private final FigureCanvas chart = new FigureCanvas();
   private @Nullable StayOrGo shown;
@@ -42,6 +46,10 @@ final class EvidencePane {
   EvidencePane() {
     facts.setWrapText(true);
     facts.setMinHeight(Region.USE_PREF_SIZE);
+    quietTitle.getStyleClass().add("strong");
+    quiet.setId("line-or-water");
+    quiet.setWrapText(true);
+    quiet.setMinHeight(Region.USE_PREF_SIZE);
     others
         .words("Line", 130, o -> name(o.lineId()))
         .words("When", 120, o -> o.source().word() + (o.nextFished() ? ", fished next" : ""))
@@ -64,7 +72,7 @@ final class EvidencePane {
             o -> String.valueOf(Math.round(o.evidence().fishedMinutes())));
     VBox.setVgrow(others, Priority.ALWAYS);
     chartTitle.getStyleClass().add("strong");
-    view.getChildren().addAll(facts, others, chartTitle, chart);
+    view.getChildren().addAll(facts, quietTitle, quiet, others, chartTitle, chart);
     others.setMinHeight(190);
     scroll.setFitToWidth(true);
     scroll.setFitToHeight(true);
@@ -88,7 +96,23 @@ final class EvidencePane {
     shown = stay;
     chart(newReview, stay, style);
     facts.setText(facts(newReview, stay));
+    show(stay.quiet());
     others.show(stay.others());
+  }
+
+  /** Each part on a line of its own; where nothing faded there is nothing to ask. */
+  private void show(@Nullable LineOrWater answer) {
+    quiet.setText(
+        answer == null
+            ? ""
+            : answer.text()
+                + answer.parts().stream()
+                    .map(part -> "\n• " + part.text())
+                    .collect(Collectors.joining()));
+    for (Label label : List.of(quietTitle, quiet)) {
+      label.setVisible(answer != null);
+      label.setManaged(answer != null);
+    }
   }
 
   /** Draws the stay again in another style. */
