@@ -75,7 +75,8 @@ final class LineOrWaterReview {
   private String sentence(Spell spell, Verdict verdict, List<Part> parts) {
     String line = words.line(spell.lineId());
     return switch (verdict) {
-      case LINE -> "As far as this record shows, it was " + line + " that went quiet, not the water.";
+      case LINE ->
+          "As far as this record shows, it was " + line + " that went quiet, not the water.";
       case WATER ->
           "As far as this record shows, the water as a whole went quiet, not " + line + " alone.";
       case CANNOT_TELL ->
@@ -179,9 +180,13 @@ final class LineOrWaterReview {
     if (ratio == null || Double.isInfinite(ratio)) {
       return "";
     }
-    String high =
-        Double.isInfinite(against.high()) ? "no upper limit" : number(against.high());
-    return ", " + number(ratio) + " times as many an hour (" + number(against.low()) + "–" + high
+    String high = Double.isInfinite(against.high()) ? "no upper limit" : number(against.high());
+    return ", "
+        + number(ratio)
+        + " times as many an hour ("
+        + number(against.low())
+        + "–"
+        + high
         + ")";
   }
 

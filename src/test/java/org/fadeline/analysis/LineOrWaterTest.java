@@ -49,8 +49,7 @@ class LineOrWaterTest {
     return requireNonNull(asked(log, 0.9));
   }
 
-  private static @org.jspecify.annotations.Nullable LineOrWater asked(
-      Log log, double probability) {
+  private static @org.jspecify.annotations.Nullable LineOrWater asked(Log log, double probability) {
     Effort effort = log.effort();
     Fade fade =
         new Fade(
@@ -133,9 +132,7 @@ class LineOrWaterTest {
   @Test
   void whatIsUsualAtTheHourIsNeverClaimedFromOneMatch() {
     Log log = fadedAtEleven();
-    log.add(
-        new SessionEvent.Weather(
-            new Stamp("wind", Log.millis("11:10"), null, "wind got up")));
+    log.add(new SessionEvent.Weather(new Stamp("wind", Log.millis("11:10"), null, "wind got up")));
     Part hour = part(asked(log), LineOrWater.Source.HOUR);
     assertEquals(Verdict.CANNOT_TELL, hour.verdict());
     assertTrue(hour.text().contains("cannot be seen from one match"), hour.text());
