@@ -14,8 +14,8 @@ import org.fadeline.model.Match;
 import org.fadeline.stats.ChangePointBins;
 import org.fadeline.stats.ChangePointPrior;
 import org.fadeline.stats.CompoundSum;
+import org.fadeline.stats.PredictiveCountMixture;
 import org.fadeline.stats.RunLengthPosterior;
-import org.fadeline.stats.RunLengthPredictive;
 import org.fadeline.stats.RunLengthRate;
 import org.jspecify.annotations.Nullable;
 
@@ -148,7 +148,7 @@ final class PaceForecast {
 
   private @Nullable Pace pace(long at, LineEffort line, int count, Weights weights) {
     double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
-    RunLengthPredictive more = RunLengthPredictive.of(rates(at, line), left);
+    PredictiveCountMixture more = PredictiveCountMixture.of(rates(at, line), left);
     if (more.mean() > MOST_TO_COME) {
       return null;
     }

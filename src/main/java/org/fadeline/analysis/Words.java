@@ -58,12 +58,22 @@ public final class Words {
 
   /** Returns a rate to one decimal below ten, whole above. */
   public static String rate(double perHour) {
-    return String.format(Locale.ROOT, perHour < 9.95 ? "%.1f" : "%.0f", perHour);
+    return String.format(Locale.ROOT, pattern(perHour), perHour);
   }
 
-  /** Returns a rate with its limits. */
+  /** Returns a rate with its limits, as finely as the rate itself is told. */
   public static String rate(Rate rate) {
-    return rate(rate.perHour()) + " an hour (" + rate(rate.low()) + "–" + rate(rate.high()) + ")";
+    String pattern = pattern(rate.perHour());
+    return String.format(
+        Locale.ROOT,
+        pattern + " an hour (" + pattern + "–" + pattern + ")",
+        rate.perHour(),
+        rate.low(),
+        rate.high());
+  }
+
+  private static String pattern(double perHour) {
+    return perHour < 9.95 ? "%.1f" : "%.0f";
   }
 
   /** Returns a weight rate with its limits. */

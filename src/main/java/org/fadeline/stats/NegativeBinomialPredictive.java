@@ -50,7 +50,7 @@ public final class NegativeBinomialPredictive implements PredictiveCount {
       return 0;
     }
     if (k == 0) {
-      return Math.exp(size * logStay());
+      return Math.exp(logNone());
     }
     if (go == 0) {
       return 0;
@@ -61,6 +61,16 @@ public final class NegativeBinomialPredictive implements PredictiveCount {
             ? RegularizedBeta.derivative(stay, size, k + 1.0) * stay
             : RegularizedBeta.derivative(go, k + 1.0, size) * stay;
     return density / (size + k);
+  }
+
+  /** log Pr(K = 0). */
+  double logNone() {
+    return size * logStay();
+  }
+
+  /** Pr(K = k + 1) / Pr(K = k), for k from 0. */
+  double ratio(long k) {
+    return (k + size) / (k + 1.0) * go;
   }
 
   private double logStay() {

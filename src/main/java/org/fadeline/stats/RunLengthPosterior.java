@@ -118,7 +118,7 @@ public final class RunLengthPosterior {
    * @param exposure finite and in [0, ∞)
    * @throws IllegalArgumentException if it is not
    */
-  public RunLengthPredictive predictive(double exposure) {
-    return RunLengthPredictive.of(rates(size()), exposure);
+  public PredictiveCountMixture predictive(double exposure) {
+    return PredictiveCountMixture.of(rates(size()), exposure);
   }
 }

@@ -1,6 +1,7 @@
 package org.fadeline.sim;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -78,15 +79,8 @@ public final class FadeBenchmark {
               }
             });
     say("");
-    for (String name : new String[] {"20→2", "12→3", "8→4"}) {
-      FadeScore score = scores.get(name);
-      if (score != null && watching) {
-        say(name + ", plain at less true moment where flagged: " + score.plainDelay());
-        say(name + ", at call level 0.8: " + score.delayAtLevel(0.8));
-        say(name + ", at call level 0.5: " + score.delayAtLevel(0.5));
-        say(name + ", 12% before the change: " + score.delayAtAlarms(0.12));
-        say(name + ", 47% before the change: " + score.delayAtAlarms(0.47));
-      }
+    if (watching) {
+      calls(scores, lines);
     }
     if (only.isEmpty() || only.equals("rest")) {
       rests(lines, options);
@@ -98,6 +92,39 @@ public final class FadeBenchmark {
     }
     if (only.isEmpty() || only.equals("rules")) {
       rules(lines);
+    }
+  }
+
+  /** What an observer who knows both rates and the hazard would need on the same lines, beside. */
+  private static void calls(Map<String, FadeScore> scores, int lines) {
+    say("| lines | who | level | called before the change | ever called | delay, min |");
+    say("|---|---|---|---|---|---|");
+    double[][] rates = {{20, 2}, {12, 3}, {8, 4}};
+    for (double[] pair : rates) {
+      String name = String.format(Locale.ROOT, "%.0f→%.0f", pair[0], pair[1]);
+      FadeScore score = scores.get(name);
+      if (score == null) {
+        continue;
+      }
+      CallScore knowing = new CallScore();
+      KnowingObserver observer =
+          new KnowingObserver(pair[0], pair[1], FadeOptions.DEFAULT.hazard());
+      double[] minutes = new double[SimulatedLine.MINUTES];
+      Arrays.setAll(minutes, i -> i + 1);
+      for (int i = 0; i < lines; i++) {
+        SimulatedLine line =
+            SimulatedLine.step(new SplittableRandom(SEED + i), pair[0], pair[1]);
+        knowing.add(minutes, observer.watch(line), line.truth());
+      }
+      say("| " + name + " | knowing observer | " + knowing.delayAtLevel(0.8));
+      say("| " + name + " | knowing observer | " + knowing.delayAtLevel(0.5));
+      say("| " + name + " | engine | " + score.calls().delayAtLevel(0.8));
+      say("| " + name + " | engine | " + score.calls().delayAtLevel(0.5));
+      for (double level : new double[] {0.8, 0.5}) {
+        double alarms = knowing.earlyAtLevel(level);
+        say("| " + name + " | engine, as many early calls | " + score.calls().delayAtAlarms(alarms));
+      }
+      say(name + ", plain at less true moment where flagged: " + score.plainDelay());
     }
   }
 

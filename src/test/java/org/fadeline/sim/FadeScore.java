@@ -10,12 +10,9 @@ import org.fadeline.stats.FadePosterior;
 
 /** What a set of simulated lines says about the rule that finds fades. */
 final class FadeScore {
-  private static final int LEVELS = 100;
-
   private final List<Double> errors = new ArrayList<>();
   private final List<Double> widths = new ArrayList<>();
-  private final List<double[]> firstAbove = new ArrayList<>();
-  private final List<Double> truths = new ArrayList<>();
+  private final CallScore calls = new CallScore();
   private final List<Double> plains = new ArrayList<>();
   private int lines;
   private int half;
@@ -26,18 +23,7 @@ final class FadeScore {
   /** Takes in one spell of a line whose true moment may be NaN. */
   void add(FadePosterior fade, double truth) {
     lines++;
-    truths.add(truth);
-    double[] first = new double[LEVELS];
-    java.util.Arrays.fill(first, Double.NaN);
-    double[] minutes = fade.watchedMinutes();
-    double[] seen = fade.watchedProbabilities();
-    int reached = 0;
-    for (int i = 0; i < seen.length; i++) {
-      while (reached < LEVELS && seen[i] >= (reached + 0.5) / LEVELS) {
-        first[reached++] = minutes[i];
-      }
-    }
-    firstAbove.add(first);
+    calls.add(fade.watchedMinutes(), fade.watchedProbabilities(), truth);
     calledAtEight += fade.crossings().stream().anyMatch(c -> c.up()) ? 1 : 0;
     if (fade.probability() >= 0.8) {
       eight++;
@@ -74,6 +60,11 @@ final class FadeScore {
     return calledAtEight / (double) lines;
   }
 
+  /** When the lines would have been called. */
+  CallScore calls() {
+    return calls;
+  }
+
   double medianError() {
     return median(errors);
   }
@@ -97,50 +88,6 @@ final class FadeScore {
         errors.isEmpty() ? "–" : share(covered, errors.size()),
         widths.isEmpty() ? "–" : String.format(Locale.ROOT, "%.0f", median(widths)),
         share(calledAtEight, lines));
-  }
-
-  /** Delay of the first call at the level that gives this share of calls before the change. */
-  String delayAtAlarms(double alarms) {
-    for (int level = 0; level < LEVELS; level++) {
-      double early = early(level);
-      if (early <= alarms) {
-        return delayAtLevel(level);
-      }
-    }
-    return "–";
-  }
-
-  /** Delay of the first call at a level. */
-  String delayAtLevel(double level) {
-    return delayAtLevel((int) Math.round(level * LEVELS - 0.5));
-  }
-
-  private String delayAtLevel(int level) {
-    List<Double> delays = new ArrayList<>();
-    int called = 0;
-    for (int i = 0; i < lines; i++) {
-      double at = firstAbove.get(i)[level];
-      called += Double.isNaN(at) ? 0 : 1;
-      if (at >= truths.get(i)) {
-        delays.add(at - truths.get(i));
-      }
-    }
-    return String.format(
-        Locale.ROOT,
-        "level %.3f, before the change %s, ever called %s, delay median %.0f mean %.0f min",
-        (level + 0.5) / LEVELS,
-        share((int) Math.round(early(level) * lines), lines),
-        share(called, lines),
-        median(delays),
-        mean(delays));
-  }
-
-  private double early(int level) {
-    int early = 0;
-    for (int i = 0; i < lines; i++) {
-      early += firstAbove.get(i)[level] < truths.get(i) ? 1 : 0;
-    }
-    return early / (double) lines;
   }
 
   /** Plain-at less the true moment of the lines flagged at one half. */

@@ -126,7 +126,7 @@ class LimitsPropertiesTest {
       @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 20) double rate,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double exposure,
       @ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 0.9999) double p) {
-    PredictiveCount one = NegativeBinomialPredictive.of(shape, rate, exposure);
+    NegativeBinomialPredictive one = NegativeBinomialPredictive.of(shape, rate, exposure);
     PredictiveCount mixed =
         PredictiveCountMixture.of(
             new double[] {2, 1}, List.of(one, NegativeBinomialPredictive.of(1.5, 0.5, exposure)));

@@ -8,13 +8,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The predictive of a run with so many events that its first terms are too small for a double. */
-class RunLengthPredictiveTest {
+class PredictiveCountMixtureTest {
   @Test
   void manyEventsToComeHaveTheMomentsOfANegativeBinomial() {
     // Gamma(A, B), exposure f: mean A·f/B, variance mean·(1 + f/B) (Gelman et al., section 2.6).
     double shape = 2000;
-    RunLengthPredictive more =
-        RunLengthPredictive.of(List.of(new RunLengthRate(0, 1, shape, 2)), 2);
+    PredictiveCountMixture more =
+        PredictiveCountMixture.of(List.of(new RunLengthRate(0, 1, shape, 2)), 2);
     double[] probabilities = more.probabilities(1 - 1e-9);
     assertEquals(1, Arrays.stream(probabilities).sum(), 1e-6);
     double mean = 0;
