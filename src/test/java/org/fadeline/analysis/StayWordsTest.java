@@ -10,16 +10,16 @@ import org.fadeline.analysis.StayOrGo.OtherLine;
 import org.fadeline.analysis.StayOrGo.PastPlain;
 import org.fadeline.analysis.StayOrGo.Verdict;
 import org.fadeline.model.Units;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The sentences of a stay, word for word: what was seen and how sure. Their pattern is the product's
- * own: "Faded around 11:42 (11:36–11:51). Plain by 11:58. Left 12:16, 18 min after. In those minutes
- * it gave one fish, 3 lb: the short line had to give 3.3 an hour to beat that. It gave 7.1 an hour
- * (4.1–11.4) from 12:20, rested and fed meanwhile."
+ * The sentences of a stay, word for word: what was seen and how sure. Their pattern is the
+ * product's own: "Faded around 11:42 (11:36–11:51). Plain by 11:58. Left 12:16, 18 min after. In
+ * those minutes it gave one fish, 3 lb: the short line had to give 3.3 an hour to beat that. It
+ * gave 7.1 an hour (4.1–11.4) from 12:20, rested and fed meanwhile."
  */
 class StayWordsTest {
   private static final double THREE_POUNDS = 3 * 453.59237;
@@ -41,9 +41,7 @@ class StayWordsTest {
             Log.millis("11:42"), Log.millis("11:36"), Log.millis("11:51"), 0.9, List.of());
     Fade.Strength strength = new Fade.Strength(20.0, 4.0, 1, Fade.Shape.STEP, 31);
     List<Fade.Crossing> crossings =
-        calledBefore
-            ? List.of(new Fade.Crossing(Log.millis("11:20"), true, null))
-            : List.of();
+        calledBefore ? List.of(new Fade.Crossing(Log.millis("11:20"), true, null)) : List.of();
     Words words = new Words(match().session(), Units.LB_OZ_AND_METRES);
     return new Fade(
         0,
@@ -133,8 +131,7 @@ class StayWordsTest {
       })
   void movesAreLookedAtBothWays(
       double probability, boolean calledBefore, Verdict verdict, String expected) {
-    StayOrGo.Wording wording =
-        say(match(), fade(probability, null, calledBefore), null, List.of());
+    StayOrGo.Wording wording = say(match(), fade(probability, null, calledBefore), null, List.of());
     assertEquals(verdict, wording.verdict());
     assertEquals(expected, wording.text().substring(wording.text().indexOf("fished. ") + 8));
   }

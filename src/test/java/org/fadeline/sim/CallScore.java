@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * When somebody who watches simulated lines minute by minute would call their fade: for every level,
- * the first minute at which the probability seen reaches it.
+ * When somebody who watches simulated lines minute by minute would call their fade: for every
+ * level, the first minute at which the probability seen reaches it.
  */
 final class CallScore {
   private static final int LEVELS = 200;

@@ -112,8 +112,7 @@ public final class FadeBenchmark {
       double[] minutes = new double[SimulatedLine.MINUTES];
       Arrays.setAll(minutes, i -> i + 1);
       for (int i = 0; i < lines; i++) {
-        SimulatedLine line =
-            SimulatedLine.step(new SplittableRandom(SEED + i), pair[0], pair[1]);
+        SimulatedLine line = SimulatedLine.step(new SplittableRandom(SEED + i), pair[0], pair[1]);
         knowing.add(minutes, observer.watch(line), line.truth());
       }
       say("| " + name + " | knowing observer | " + knowing.delayAtLevel(0.8));
@@ -122,7 +121,11 @@ public final class FadeBenchmark {
       say("| " + name + " | engine | " + score.calls().delayAtLevel(0.5));
       for (double level : new double[] {0.8, 0.5}) {
         double alarms = knowing.earlyAtLevel(level);
-        say("| " + name + " | engine, as many early calls | " + score.calls().delayAtAlarms(alarms));
+        say(
+            "| "
+                + name
+                + " | engine, as many early calls | "
+                + score.calls().delayAtAlarms(alarms));
       }
       say(name + ", plain at less true moment where flagged: " + score.plainDelay());
     }
