@@ -65,7 +65,7 @@ class StayWordsTest {
     return new StayWords(words, effort).of(spell, LineReview.Rates.NOT_FISHED, fade, past, others);
   }
 
-  /** 17 fish in 144 min: 7.1 an hour, 4.1 to 11.4 by the exact limits of Garwood 1936. */
+  /** 17 fish in 144 min: 7.1 an hour, 4.1 to 11.3 by the exact limits of Garwood 1936. */
   private static List<OtherLine> shortLine() {
     Rate rate = Rates.perHour(17, 2.4);
     assertNotNull(rate);
@@ -89,7 +89,7 @@ class StayWordsTest {
             + " In those minutes it gave one fish, 3 lb:"
             + " the short line had to give 3.3 fish an hour to beat that."
             + " It could have gone either way."
-            + " Afterwards the short line gave 7.1 an hour (4.1–11.4), 17 fish in 2 h 24,"
+            + " Afterwards the short line gave 7.1 an hour (4.1–11.3), 17 fish in 2 h 24,"
             + " rested and fed meanwhile.",
         wording.text());
     assertEquals(Verdict.STAYED_PAST_PLAIN, wording.verdict());
