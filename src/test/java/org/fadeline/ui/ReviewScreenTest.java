@@ -14,6 +14,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.fadeline.analysis.OtherSettings;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.StayOrGo;
@@ -120,6 +121,10 @@ class ReviewScreenTest {
   void otherSettingsReviewAgain(FxRobot robot) {
     robot.push(KeyCode.ALT, KeyCode.DIGIT8);
     assertTrue(shows(robot, "This is a full record"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT9);
+    TableView<?> moved = robot.lookup(".table-view").query();
+    assertEquals(OtherSettings.of(review().session(), review().settings()).rows().size(), moved.getItems().size());
+    assertTrue(shows(robot, "One setting changed at a time."));
     Set<ToggleButton> fish =
         robot
             .lookup((Node n) -> n instanceof ToggleButton b && b.getText().equals("50%"))

@@ -114,7 +114,8 @@ public final class ScreenshotTour extends Application {
               "Quarter-hours",
               "Fish",
               "One page",
-              "The record")) {
+              "The record",
+              "Settings")) {
         steps.add(() -> run(page));
         steps.add(
             () ->

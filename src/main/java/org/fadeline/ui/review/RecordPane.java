@@ -16,19 +16,16 @@ import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
-/** What kind of record it is, what that withholds, its warnings, and the settings of the review. */
+/** What kind of record it is, what that withholds, and its warnings. */
 final class RecordPane {
   private final VBox body = new VBox(8);
   private final ScrollPane view = new ScrollPane(body);
-  private final SettingsPane settings;
   private final LongConsumer replay;
 
-  RecordPane(Workbench bench, LongConsumer replay) {
+  RecordPane(LongConsumer replay) {
     this.replay = replay;
-    settings = new SettingsPane(bench);
     view.setFitToWidth(true);
     view.getStyleClass().add("plain-scroll");
   }
@@ -59,8 +56,6 @@ final class RecordPane {
         parts.add(warning(warning, review.session().occasion().zone()));
       }
     }
-    parts.add(heading("What the findings rest on"));
-    parts.add(settings.view());
     body.getChildren().setAll(parts);
   }
 

@@ -41,6 +41,7 @@ final class ReviewBody {
   private final LineTables tables = new LineTables(this::replay);
   private final ChartPages charts = new ChartPages(tables);
   private final RecordPane record;
+  private final SettingsPage settings;
   private final Map<String, Node> pages = new LinkedHashMap<>();
   private final StackPane page = new StackPane();
   private final Segments<String> choice;
@@ -49,15 +50,18 @@ final class ReviewBody {
     this.bench = bench;
     this.preferences = preferences;
     this.navigation = navigation;
-    record = new RecordPane(bench, this::replay);
+    record = new RecordPane(this::replay);
+    settings = new SettingsPage(bench);
+    PagePrint print = new PagePrint(bench, preferences);
     pages.put(ReviewScreen.PAGES.get(0), evidence.view());
     pages.put(ReviewScreen.PAGES.get(1), charts.lines());
     pages.put(ReviewScreen.PAGES.get(2), charts.firstBites());
     pages.put(ReviewScreen.PAGES.get(3), charts.response());
     pages.put(ReviewScreen.PAGES.get(4), charts.quarters());
     pages.put(ReviewScreen.PAGES.get(5), charts.fish());
-    pages.put(ReviewScreen.PAGES.get(6), charts.page());
+    pages.put(ReviewScreen.PAGES.get(6), new VBox(8, print.view(), charts.page()));
     pages.put(ReviewScreen.PAGES.get(7), record.view());
+    pages.put(ReviewScreen.PAGES.get(8), settings.view());
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
@@ -117,6 +121,7 @@ final class ReviewBody {
     if (node != null) {
       page.getChildren().setAll(node);
     }
+    settings.shown(node == settings.view());
   }
 
   private FigureStyle style() {
@@ -157,6 +162,7 @@ final class ReviewBody {
     tables.show(review, units);
     charts.show(review, style());
     record.show(review, units);
+    settings.show(review);
   }
 
   private static String totals(Review review, Units units) {

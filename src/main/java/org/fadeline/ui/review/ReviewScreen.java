@@ -25,7 +25,8 @@ public final class ReviewScreen implements Screen {
           "Quarter-hours",
           "Fish",
           "One page",
-          "The record");
+          "The record",
+          "Settings");
 
   private final Workbench bench;
   private final PreferenceStore preferences;
