@@ -108,9 +108,8 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
         for (Fade fade : each.fades()) {
           Fade.Moment moment = fade.moment();
           if (fade.spell() == spell.index()) {
-            boolean told = moment != null && fade.probability() >= 0.5;
-            return new Found(
-                fade.probability(), told ? moment.at() : null, fade.call().plainAt());
+            Long at = moment == null || fade.probability() < 0.5 ? null : moment.at();
+            return new Found(fade.probability(), at, fade.call().plainAt());
           }
         }
       }

@@ -78,8 +78,7 @@ class OtherSettingsTest {
 
   private static Row row(@Nullable Found... found) {
     TimeSpan span = new TimeSpan(0, 3_600_000);
-    Spell spell =
-        new Spell("a", 0, span, List.of(span), List.of(span), Caught.NOTHING, false);
+    Spell spell = new Spell("a", 0, span, List.of(span), List.of(span), Caught.NOTHING, false);
     return new Row(spell, Arrays.asList(found));
   }
 }

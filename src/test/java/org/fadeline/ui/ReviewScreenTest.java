@@ -123,7 +123,9 @@ class ReviewScreenTest {
     assertTrue(shows(robot, "This is a full record"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT9);
     TableView<?> moved = robot.lookup(".table-view").query();
-    assertEquals(OtherSettings.of(review().session(), review().settings()).rows().size(), moved.getItems().size());
+    assertEquals(
+        OtherSettings.of(review().session(), review().settings()).rows().size(),
+        moved.getItems().size());
     assertTrue(shows(robot, "One setting changed at a time."));
     Set<ToggleButton> fish =
         robot

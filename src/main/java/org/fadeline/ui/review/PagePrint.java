@@ -152,8 +152,7 @@ final class PagePrint {
 
   /** Returns the page as it goes on paper, whatever the theme on screen. */
   MatchPageFigure page(Review review) {
-    return new MatchPageFigure(
-        review, FigureStyle.of(Theme.PRINT, preferences.get().units()));
+    return new MatchPageFigure(review, FigureStyle.of(Theme.PRINT, preferences.get().units()));
   }
 
   private Window window() {
