@@ -41,6 +41,26 @@ public record Line(
       Checks.optionalBetween("bearing", bearingDegrees, -180, 180);
       Checks.optionalBetween("depth", depthM, 0, 100);
     }
+
+    /** Returns this place with another distance. */
+    public Place withDistanceM(@Nullable Double newDistanceM) {
+      return new Place(newDistanceM, sections, bearingDegrees, depthM);
+    }
+
+    /** Returns this place with another number of sections. */
+    public Place withSections(@Nullable String newSections) {
+      return new Place(distanceM, newSections, bearingDegrees, depthM);
+    }
+
+    /** Returns this place with another bearing. */
+    public Place withBearingDegrees(@Nullable Double newBearingDegrees) {
+      return new Place(distanceM, sections, newBearingDegrees, depthM);
+    }
+
+    /** Returns this place with another depth. */
+    public Place withDepthM(@Nullable Double newDepthM) {
+      return new Place(distanceM, sections, bearingDegrees, newDepthM);
+    }
   }
 
   /**
@@ -69,5 +89,60 @@ public record Line(
       Checks.optionalBetween("main line", mainLineMm, 0, 2);
       Checks.optionalBetween("hooklength", hooklengthMm, 0, 2);
     }
+
+    /** Returns this rig with another float. */
+    public Rig withFloatG(@Nullable Double newFloatG) {
+      return new Rig(newFloatG, shotting, mainLineMm, hooklengthMm, hookSize, hookbait);
+    }
+
+    /** Returns this rig with another shotting. */
+    public Rig withShotting(@Nullable String newShotting) {
+      return new Rig(floatG, newShotting, mainLineMm, hooklengthMm, hookSize, hookbait);
+    }
+
+    /** Returns this rig with another main line. */
+    public Rig withMainLineMm(@Nullable Double newMainLineMm) {
+      return new Rig(floatG, shotting, newMainLineMm, hooklengthMm, hookSize, hookbait);
+    }
+
+    /** Returns this rig with another hooklength. */
+    public Rig withHooklengthMm(@Nullable Double newHooklengthMm) {
+      return new Rig(floatG, shotting, mainLineMm, newHooklengthMm, hookSize, hookbait);
+    }
+
+    /** Returns this rig with another hook. */
+    public Rig withHookSize(@Nullable String newHookSize) {
+      return new Rig(floatG, shotting, mainLineMm, hooklengthMm, newHookSize, hookbait);
+    }
+
+    /** Returns this rig with another hookbait. */
+    public Rig withHookbait(@Nullable String newHookbait) {
+      return new Rig(floatG, shotting, mainLineMm, hooklengthMm, hookSize, newHookbait);
+    }
+  }
+
+  /** Returns this line with another name. */
+  public Line withName(String newName) {
+    return new Line(id, newName, kind, spot, place, rig);
+  }
+
+  /** Returns this line with another kind. */
+  public Line withKind(@Nullable String newKind) {
+    return new Line(id, name, newKind, spot, place, rig);
+  }
+
+  /** Returns this line with another spot. */
+  public Line withSpot(String newSpot) {
+    return new Line(id, name, kind, newSpot, place, rig);
+  }
+
+  /** Returns this line with another place. */
+  public Line withPlace(Place newPlace) {
+    return new Line(id, name, kind, spot, newPlace, rig);
+  }
+
+  /** Returns this line with another rig. */
+  public Line withRig(Rig newRig) {
+    return new Line(id, name, kind, spot, place, newRig);
   }
 }

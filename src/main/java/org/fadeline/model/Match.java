@@ -21,4 +21,19 @@ public record Match(long allIn, long allOut, MatchRules rules) {
   public long lengthMillis() {
     return allOut - allIn;
   }
+
+  /** Returns this frame with another start. */
+  public Match withAllIn(long newAllIn) {
+    return new Match(newAllIn, allOut, rules);
+  }
+
+  /** Returns this frame with another finish. */
+  public Match withAllOut(long newAllOut) {
+    return new Match(allIn, newAllOut, rules);
+  }
+
+  /** Returns this frame with another set of rules. */
+  public Match withRules(MatchRules newRules) {
+    return new Match(allIn, allOut, newRules);
+  }
 }

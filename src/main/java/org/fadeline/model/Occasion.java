@@ -20,4 +20,34 @@ public record Occasion(
   public Occasion {
     weather = List.copyOf(weather);
   }
+
+  /** Returns this occasion with another title. */
+  public Occasion withTitle(String newTitle) {
+    return new Occasion(newTitle, date, zone, venue, peg, weather);
+  }
+
+  /** Returns this occasion with another date. */
+  public Occasion withDate(LocalDate newDate) {
+    return new Occasion(title, newDate, zone, venue, peg, weather);
+  }
+
+  /** Returns this occasion with another time zone. */
+  public Occasion withZone(ZoneId newZone) {
+    return new Occasion(title, date, newZone, venue, peg, weather);
+  }
+
+  /** Returns this occasion with another water. */
+  public Occasion withVenue(Venue newVenue) {
+    return new Occasion(title, date, zone, newVenue, peg, weather);
+  }
+
+  /** Returns this occasion with another peg. */
+  public Occasion withPeg(Peg newPeg) {
+    return new Occasion(title, date, zone, venue, newPeg, weather);
+  }
+
+  /** Returns this occasion with another weather. */
+  public Occasion withWeather(List<WeatherNote> newWeather) {
+    return new Occasion(title, date, zone, venue, peg, newWeather);
+  }
 }

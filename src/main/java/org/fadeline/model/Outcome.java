@@ -56,6 +56,31 @@ public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Med
     public Result {
       neighbours = List.copyOf(neighbours);
     }
+
+    /** Returns this result with another place. */
+    public Result withPosition(@Nullable Integer newPosition) {
+      return new Result(newPosition, section, sectionPosition, of, neighbours);
+    }
+
+    /** Returns this result with another section. */
+    public Result withSection(@Nullable String newSection) {
+      return new Result(position, newSection, sectionPosition, of, neighbours);
+    }
+
+    /** Returns this result with another place in the section. */
+    public Result withSectionPosition(@Nullable Integer newSectionPosition) {
+      return new Result(position, section, newSectionPosition, of, neighbours);
+    }
+
+    /** Returns this result with another field. */
+    public Result withOf(@Nullable Integer newOf) {
+      return new Result(position, section, sectionPosition, newOf, neighbours);
+    }
+
+    /** Returns this result with another list of neighbours. */
+    public Result withNeighbours(List<NeighbourWeight> newNeighbours) {
+      return new Result(position, section, sectionPosition, of, newNeighbours);
+    }
   }
 
   /**
@@ -84,5 +109,15 @@ public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Med
     public Media {
       Checks.between("rate", rate, 0.001, 1000);
     }
+  }
+
+  /** Returns this outcome with another weigh-in. */
+  public Outcome withWeighIn(List<NetWeight> newWeighIn) {
+    return new Outcome(newWeighIn, result, media);
+  }
+
+  /** Returns this outcome with another result. */
+  public Outcome withResult(@Nullable Result newResult) {
+    return new Outcome(weighIn, newResult, media);
   }
 }

@@ -43,4 +43,24 @@ public record Peg(
       Checks.optionalBetween("width", widthM, 0, 500);
     }
   }
+
+  /** Returns this peg with another number. */
+  public Peg withNumber(@Nullable String newNumber) {
+    return new Peg(newNumber, facingDegrees, bankHeightM, features);
+  }
+
+  /** Returns this peg with another direction. */
+  public Peg withFacingDegrees(@Nullable Double newFacingDegrees) {
+    return new Peg(number, newFacingDegrees, bankHeightM, features);
+  }
+
+  /** Returns this peg with another bank height. */
+  public Peg withBankHeightM(@Nullable Double newBankHeightM) {
+    return new Peg(number, facingDegrees, newBankHeightM, features);
+  }
+
+  /** Returns this peg with another list of features. */
+  public Peg withFeatures(List<Feature> newFeatures) {
+    return new Peg(number, facingDegrees, bankHeightM, newFeatures);
+  }
 }

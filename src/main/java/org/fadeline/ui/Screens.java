@@ -7,6 +7,7 @@ import org.fadeline.ui.replay.ReplayScreen;
 import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.weighin.WeighInScreen;
 
 /** Every screen of the window, in the order of the tabs. */
 final class Screens {
@@ -14,6 +15,8 @@ final class Screens {
 
   static List<Screen> of(Workbench bench, PreferenceStore preferences, Navigation navigation) {
     return List.of(
-        new ReplayScreen(bench, preferences), new ReviewScreen(bench, preferences, navigation));
+        new ReplayScreen(bench, preferences),
+        new ReviewScreen(bench, preferences, navigation),
+        new WeighInScreen(bench, preferences));
   }
 }

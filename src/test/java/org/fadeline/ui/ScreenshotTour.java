@@ -122,6 +122,8 @@ public final class ScreenshotTour extends Application {
                 picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
       steps.add(() -> run("Evidence"));
+      steps.add(() -> window.showScreen("Weigh-in"));
+      steps.add(() -> picture("weigh-in-" + name));
       steps.add(window::keys);
       steps.add(() -> picture("keys-" + name));
       steps.add(window::keys);

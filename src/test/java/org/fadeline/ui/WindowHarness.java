@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -72,7 +73,7 @@ abstract class WindowHarness {
     return requireNonNull(bench.state().open()).session();
   }
 
-  final void waitUntil(Callable<Boolean> condition) throws Exception {
+  final void waitUntil(Callable<Boolean> condition) throws TimeoutException {
     WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
     WaitForAsyncUtils.waitForFxEvents();
   }
@@ -89,6 +90,12 @@ abstract class WindowHarness {
   }
 
   final <T extends Node> T node(String id, Class<T> type) {
+    // What lies in a scroll pane is part of the scene from the first pulse on.
+    try {
+      waitUntil(() -> robot.lookup("#" + id).tryQuery().isPresent());
+    } catch (TimeoutException neverShown) {
+      throw new AssertionError("nothing on the screen is called " + id, neverShown);
+    }
     return robot.lookup("#" + id).queryAs(type);
   }
 

@@ -11,9 +11,9 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Course.Warning;
+import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.Review;
 import org.fadeline.model.Outcome.NetWeight;
-import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
@@ -77,18 +77,9 @@ final class RecordPane {
           + " on the bank.";
     }
     double scales = nets.stream().mapToDouble(NetWeight::grams).sum();
-    double logged = 0;
-    for (SessionEvent event : review.session().events()) {
-      var fish = event.fishOrNull();
-      boolean landed =
-          switch (event.kind()) {
-            case LANDED, FOUL, COUNT -> true;
-            default -> false;
-          };
-      if (landed && fish != null && fish.grams() != null) {
-        logged += fish.grams();
-      }
-    }
+    List<NetScale> byNet = NetScale.of(review.session());
+    NetScale.Total total = NetScale.total(byNet);
+    double logged = total.logged().grams();
     if (logged <= 0) {
       return "The scales said " + Say.weight(scales, units) + "; no single weights are logged.";
     }
@@ -98,9 +89,27 @@ final class RecordPane {
         + Say.count(nets.size(), "net")
         + "; the log adds up to "
         + Say.weight(logged, units)
-        + ", foul-hooked fish included: multiply by "
-        + String.format(java.util.Locale.ROOT, "%.2f", scales / logged)
-        + " to get from one to the other. Figures here are as logged.";
+        + ", foul-hooked fish included"
+        + (total.factor() == null
+            ? ". They do not speak of the same fish, so the one is not held against the other."
+            : ": multiply by " + factor(total.factor()) + " to get from one to the other.")
+        + netByNet(byNet)
+        + " Figures here are as logged.";
+  }
+
+  private static String netByNet(List<NetScale> nets) {
+    List<String> factors = new ArrayList<>();
+    for (NetScale net : nets) {
+      Double factor = net.factor();
+      if (factor != null) {
+        factors.add("net " + net.net() + " ×" + factor(factor));
+      }
+    }
+    return factors.size() < 2 ? "" : " Net by net: " + String.join(", ", factors) + ".";
+  }
+
+  private static String factor(double factor) {
+    return String.format(java.util.Locale.ROOT, "%.2f", factor);
   }
 
   private Node warning(Warning warning, ZoneId zone) {

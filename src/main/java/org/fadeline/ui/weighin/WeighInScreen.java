@@ -1,0 +1,153 @@
+package org.fadeline.ui.weighin;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.NetScale;
+import org.fadeline.model.MatchRules.NetLimit;
+import org.fadeline.model.Outcome;
+import org.fadeline.model.Session;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** What the scales said, net by net, against the log; and where the angler came. */
+public final class WeighInScreen implements Screen {
+  private static final int MOST_NETS = 20;
+
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final NetTable nets;
+  private final PlacingPane placing;
+  private final Label total = text("");
+  private final Label estimates = text("");
+  private final Label limit = text("");
+  private final Button addNet = new Button("Add a net");
+  private final ScrollPane view;
+  private int netsAsked;
+
+  /** Makes the screen. */
+  public WeighInScreen(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.preferences = preferences;
+    EntryBox.Commit<Outcome> commit =
+        (name, change) ->
+            bench.editing().edit(name, s -> s.withOutcome(change.apply(s.outcome())));
+    nets = new NetTable(commit);
+    placing = new PlacingPane(commit);
+    total.getStyleClass().add("figure-large");
+    total.setId("scales-total");
+    estimates.setId("estimates");
+    limit.getStyleClass().add("quiet");
+    addNet.setId("add-net");
+    addNet.setAccessibleText("Add a net to be weighed");
+    addNet.setOnAction(
+        e -> {
+          netsAsked = Math.min(MOST_NETS, shownNets() + 1);
+          show();
+        });
+    Label caution =
+        text(
+            "Net limits and how long fish may be kept are the water's own rules; less time and"
+                + " smaller loads in heat and low oxygen. The organiser decides what counts.");
+    caution.getStyleClass().add("quiet");
+    VBox left =
+        panel(title("Nets"), limit, nets.view(), addNet, title("Total"), total, estimates, caution);
+    VBox right = panel(placing.parts());
+    HBox.setHgrow(left, Priority.ALWAYS);
+    right.setPrefWidth(380);
+    right.setMinWidth(300);
+    HBox both = new HBox(10, left, right);
+    both.setStyle("-fx-padding: 0.9em;");
+    view = new ScrollPane(both);
+    view.setFitToWidth(true);
+    view.getStyleClass().add("plain-scroll");
+    Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
+    Watch.part(preferences.property(), Preferences::units, units -> show());
+  }
+
+  private static VBox panel(Node... parts) {
+    VBox box = new VBox(10, parts);
+    box.getStyleClass().add("panel");
+    box.setStyle("-fx-padding: 1.1em 1.3em 1.3em 1.3em;");
+    return box;
+  }
+
+  private static Label title(String words) {
+    Label label = new Label(words);
+    label.getStyleClass().add("title");
+    return label;
+  }
+
+  static Label text(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+
+  @Override
+  public String title() {
+    return "Weigh-in";
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public List<Command> commands() {
+    return List.of(Command.of("Weigh-in", "Add a net", addNet::fire, "N"));
+  }
+
+  @Override
+  public void takeFocus() {
+    view.requestFocus();
+  }
+
+  @Override
+  public void shown(boolean shown) {}
+
+  private int shownNets() {
+    OpenSession open = bench.state().open();
+    return open == null ? 0 : NetList.of(open.session(), netsAsked).size();
+  }
+
+  private void show() {
+    OpenSession open = bench.state().open();
+    if (open == null) {
+      netsAsked = 0;
+      return;
+    }
+    Session session = open.session();
+    var units = preferences.get().units();
+    boolean editable = bench.editing().allowed();
+    List<NetScale> all = NetList.of(session, netsAsked);
+    nets.show(session, all, units, editable);
+    placing.show(session.outcome(), units, editable);
+    addNet.setDisable(!editable || all.size() >= MOST_NETS);
+    Double scales = NetScale.total(all).scalesG();
+    total.setText(scales == null ? "not known yet" : Weights.both(scales, units));
+    estimates.setText(Weights.estimates(all, units));
+    limit.setText(limitWords(session.match().rules().netLimit()));
+  }
+
+  private String limitWords(@Nullable NetLimit of) {
+    return of == null
+        ? "No net limit is set up for this match."
+        : Weights.limit(of, preferences.get().units());
+  }
+}
