@@ -44,26 +44,31 @@ public record MatchRules(
 
   /** Returns this set of rules with another number of extra minutes. */
   public MatchRules withPlayingAtWhistleMinutes(double newPlayingAtWhistleMinutes) {
-    return new MatchRules(newPlayingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, netLimit, organiserRules);
+    return new MatchRules(
+        newPlayingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, netLimit, organiserRules);
   }
 
   /** Returns this set of rules with another rule on foul-hooked fish. */
   public MatchRules withFoulHookedCounts(boolean newFoulHookedCounts) {
-    return new MatchRules(playingAtWhistleMinutes, newFoulHookedCounts, liveFiguresAllowed, netLimit, organiserRules);
+    return new MatchRules(
+        playingAtWhistleMinutes, newFoulHookedCounts, liveFiguresAllowed, netLimit, organiserRules);
   }
 
   /** Returns this set of rules with another rule on figures during the match. */
   public MatchRules withLiveFiguresAllowed(boolean newLiveFiguresAllowed) {
-    return new MatchRules(playingAtWhistleMinutes, foulHookedCounts, newLiveFiguresAllowed, netLimit, organiserRules);
+    return new MatchRules(
+        playingAtWhistleMinutes, foulHookedCounts, newLiveFiguresAllowed, netLimit, organiserRules);
   }
 
   /** Returns this set of rules with another net limit. */
   public MatchRules withNetLimit(@Nullable NetLimit newNetLimit) {
-    return new MatchRules(playingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, newNetLimit, organiserRules);
+    return new MatchRules(
+        playingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, newNetLimit, organiserRules);
   }
 
   /** Returns this set of rules with another text. */
   public MatchRules withOrganiserRules(@Nullable String newOrganiserRules) {
-    return new MatchRules(playingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, netLimit, newOrganiserRules);
+    return new MatchRules(
+        playingAtWhistleMinutes, foulHookedCounts, liveFiguresAllowed, netLimit, newOrganiserRules);
   }
 }

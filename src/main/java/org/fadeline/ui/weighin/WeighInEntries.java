@@ -91,7 +91,11 @@ final class WeighInEntries {
             o -> result(o).position(),
             (o, place) -> with(o, inField(result(o).withPosition(place)))),
         Entry.whole(
-            "of", "Of how many", "24", o -> result(o).of(), (o, of) -> with(o, inField(result(o).withOf(of)))));
+            "of",
+            "Of how many",
+            "24",
+            o -> result(o).of(),
+            (o, of) -> with(o, inField(result(o).withOf(of)))));
   }
 
   private static Result inField(Result result) {

@@ -43,8 +43,7 @@ public final class WeighInScreen implements Screen {
     this.bench = bench;
     this.preferences = preferences;
     EntryBox.Commit<Outcome> commit =
-        (name, change) ->
-            bench.editing().edit(name, s -> s.withOutcome(change.apply(s.outcome())));
+        (name, change) -> bench.editing().edit(name, s -> s.withOutcome(change.apply(s.outcome())));
     nets = new NetTable(commit);
     placing = new PlacingPane(commit);
     total.getStyleClass().add("figure-large");

@@ -20,8 +20,7 @@ final class Weights {
 
   /** Returns a weight in both units, that of the window first. */
   static String both(double grams, Units units) {
-    Units.Weight other =
-        units.weight() == Units.Weight.KG ? Units.Weight.LB_OZ : Units.Weight.KG;
+    Units.Weight other = units.weight() == Units.Weight.KG ? Units.Weight.LB_OZ : Units.Weight.KG;
     return WeightText.format(grams, units.weight()) + " · " + WeightText.format(grams, other);
   }
 
