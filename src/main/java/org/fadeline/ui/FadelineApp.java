@@ -1,7 +1,9 @@
 package org.fadeline.ui;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
@@ -20,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The workbench as an application: puts the parts together and shows the window. */
 public final class FadelineApp extends Application {
+  private static final long ARCHIVE_WAIT_MILLIS = 20_000;
+
   private @Nullable Workbench bench;
   private @Nullable PreferenceKeeper keeper;
   private @Nullable DiagnosticLog log;
@@ -55,6 +59,7 @@ public final class FadelineApp extends Application {
     window.show();
     newLog.reached("window shown");
     noteFirstReview(newLog, workbench);
+    renewStartArchive(newLog);
     List<String> arguments = getParameters().getUnnamed();
     if (!arguments.isEmpty()) {
       workbench.open(Path.of(arguments.get(0)));
@@ -72,6 +77,31 @@ public final class FadelineApp extends Application {
                         + fault.getClass().getSimpleName()
                         + "). The record is as it was after the last step that was acknowledged;"
                         + " the details are in the diagnostic log (see About).")));
+  }
+
+  /** A packaged program that was moved makes its start archive anew, out of the way. */
+  private static void renewStartArchive(DiagnosticLog log) {
+    Optional<StartArchive> archive = StartArchive.ofProgram();
+    if (archive.isEmpty()) {
+      return;
+    }
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                Thread.sleep(ARCHIVE_WAIT_MILLIS);
+                if (archive.get().moved()) {
+                  archive.get().make();
+                }
+              } catch (IOException failure) {
+                log.failed(failure);
+              } catch (InterruptedException ending) {
+                Thread.currentThread().interrupt();
+              }
+            },
+            "start-archive");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private static void noteFirstReview(DiagnosticLog log, Workbench workbench) {

@@ -98,6 +98,7 @@ public final class MainWindow {
     acceptDrops();
     new PlayClock(bench);
     stage.setScene(scene);
+    stage.getIcons().setAll(AppIcon.images());
     stage.setMinWidth(960);
     stage.setMinHeight(620);
     Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
