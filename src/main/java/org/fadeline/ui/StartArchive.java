@@ -46,10 +46,15 @@ public final class StartArchive {
 
   private static Optional<StartArchive> of(Class<?> anchor) {
     CodeSource source = anchor.getProtectionDomain().getCodeSource();
+    if (source == null) {
+      return Optional.empty();
+    }
     try {
-      Path folder = source == null ? null : Path.of(source.getLocation().toURI()).getParent();
-      boolean packaged = folder != null && Files.isRegularFile(folder.resolve(CLASSES));
-      return packaged ? Optional.of(new StartArchive(folder)) : Optional.empty();
+      Path folder = Path.of(source.getLocation().toURI()).getParent();
+      if (folder == null || !Files.isRegularFile(folder.resolve(CLASSES))) {
+        return Optional.empty();
+      }
+      return Optional.of(new StartArchive(folder));
     } catch (URISyntaxException | IllegalArgumentException notAFile) {
       return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package org.fadeline.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -47,7 +48,7 @@ public final class StartRehearsal {
         Thread.sleep(SETTLED_MILLIS);
       }
       over.countDown();
-      Platform.exit();
+      Platform.runLater(() -> List.copyOf(Window.getWindows()).forEach(Window::hide));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
