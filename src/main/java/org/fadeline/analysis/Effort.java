@@ -27,9 +27,14 @@ public record Effort(
     warnings = List.copyOf(warnings);
   }
 
-  /** Works out the effort of a session. */
+  /** Works out the effort of a session; nothing is taken off where casts are not logged. */
   public static Effort of(Session session) {
-    return new EffortBuilder(session).build();
+    return of(session, HandlingTimes.NONE);
+  }
+
+  /** Works out the effort of a session, with handling times where casts are not logged. */
+  public static Effort of(Session session, HandlingTimes handling) {
+    return new EffortBuilder(session, handling).build();
   }
 
   /** Returns the effort on the line with the given id, or empty. */

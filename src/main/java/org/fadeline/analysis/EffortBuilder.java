@@ -20,6 +20,7 @@ final class EffortBuilder {
   static final long SHORT_OFF_MILLIS = 600_000;
 
   private final Session session;
+  private final HandlingTimes handling;
   private final Map<String, List<SpellDraft>> drafts = new LinkedHashMap<>();
   private final List<Unassigned> unassigned = new ArrayList<>();
   private final RecordWarnings warnings = new RecordWarnings();
@@ -32,8 +33,9 @@ final class EffortBuilder {
   private SessionEvent.@Nullable Cast castBeforeAllIn;
   private @Nullable SpellDraft atWhistle;
 
-  EffortBuilder(Session session) {
+  EffortBuilder(Session session, HandlingTimes handling) {
     this.session = session;
+    this.handling = handling;
     this.counts = RecordGrade.of(session) == Grade.COUNTS;
     for (Line line : session.lines()) {
       drafts.put(line.id(), new ArrayList<>());
@@ -71,7 +73,8 @@ final class EffortBuilder {
     for (Line line : session.lines()) {
       lines.add(
           new LineMarks(session, line, Objects.requireNonNull(drafts.get(line.id())), orders)
-              .build());
+              // A count dates many fish at one report: no time can be taken off where they came.
+              .build(counts ? 0 : handling.millis(line.kind())));
     }
     return new Effort(session, lines, unassigned, warnings.list());
   }

@@ -35,7 +35,7 @@ final class Fades {
     this.tracks = tracks(effort);
     this.imputed = new ArrayList<>();
     for (Session session : Imputation.of(effort.session(), precision, settings.seed())) {
-      imputed.add(tracks(Effort.of(session)));
+      imputed.add(tracks(Effort.of(session, settings.handling())));
     }
   }
 

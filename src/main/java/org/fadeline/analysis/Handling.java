@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.SpellDraft.Hook;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 
 /**
@@ -13,15 +14,22 @@ import org.fadeline.model.SessionEvent;
  * <p>A gap runs from the hook-up (the outcome where no hook-up is logged) to the next cast of the
  * spell. Where another bite or fish comes before that cast, the cast was not logged, and the line's
  * median gap stands in for it, at most up to that event: one forgotten cast must not erase an hour.
- * Time with the rig out in between is a gap of its own and makes no handling longer.
+ * Where the line has no logged gap at all, each fish costs the time given for its kind of line, the
+ * last fish of a spell too. Time with the rig out in between is a gap of its own and makes no handling longer.
  */
 final class Handling {
   private static final int LONGEST_IN_MEDIANS = 3;
 
   private final double medianMillis;
+  private final double givenMillis;
 
-  /** Learns the median gap of one line from all its spells. */
-  Handling(List<SpellDraft> spellsOfLine) {
+  /**
+   * Learns the median gap of one line from all its spells.
+   *
+   * @param givenMillis what a fish takes where no gap at all is logged, 0 for nothing
+   */
+  Handling(List<SpellDraft> spellsOfLine, double givenMillis) {
+    this.givenMillis = givenMillis;
     List<Long> logged = new ArrayList<>();
     for (SpellDraft spell : spellsOfLine) {
       for (Hook hook : spell.hooks()) {
@@ -36,6 +44,27 @@ final class Handling {
 
   /** Returns the gaps of one spell; they may overlap. */
   List<TimeSpan> gaps(SpellDraft spell) {
+    return Double.isNaN(medianMillis) ? givenGaps(spell) : loggedGaps(spell);
+  }
+
+  private List<TimeSpan> givenGaps(SpellDraft spell) {
+    List<TimeSpan> gaps = new ArrayList<>();
+    List<SessionEvent> water = spell.water();
+    for (Hook hook : spell.hooks()) {
+      Fish fish = water.get(hook.outcome()).fishOrNull();
+      if (givenMillis == 0 || fish == null) {
+        continue;
+      }
+      long start = startOf(spell, hook);
+      int take = nextTake(spell, hook, water.size());
+      long limit = take < 0 ? spell.end() : water.get(take).at();
+      double length = Math.min(fish.count() * givenMillis, (double) (limit - start));
+      gaps.add(new TimeSpan(start, start + Math.max(0, Math.round(length))));
+    }
+    return gaps;
+  }
+
+  private List<TimeSpan> loggedGaps(SpellDraft spell) {
     List<TimeSpan> gaps = new ArrayList<>();
     for (Hook hook : spell.hooks()) {
       int cast = nextCast(spell, hook);
@@ -49,8 +78,6 @@ final class Handling {
         length = (double) (spell.water().get(cast).at() - start);
         length =
             Math.min(length, LONGEST_IN_MEDIANS * medianMillis + offWithin(spell, start, cast));
-      } else if (Double.isNaN(medianMillis)) {
-        continue;
       } else {
         length = Math.min(medianMillis, (double) (spell.water().get(take).at() - start));
       }

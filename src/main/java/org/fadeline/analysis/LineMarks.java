@@ -37,8 +37,11 @@ final class LineMarks {
     this.orders = orders;
   }
 
-  LineEffort build() {
-    Handling handling = new Handling(drafts);
+  /**
+   * @param handlingMillis what a fish takes where no cast is logged, 0 for nothing
+   */
+  LineEffort build(double handlingMillis) {
+    Handling handling = new Handling(drafts, handlingMillis);
     List<Spell> spells = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       spells.add(spell(drafts.get(i), i, handling));

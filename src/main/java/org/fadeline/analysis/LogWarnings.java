@@ -16,9 +16,12 @@ final class LogWarnings {
   private final Effort effort;
   private final Grade grade;
   private final double precision;
+  private final HandlingTimes handling;
   private final Words words;
 
-  LogWarnings(Effort effort, Grade grade, double precision, Words words) {
+  LogWarnings(
+      Effort effort, Grade grade, double precision, HandlingTimes handling, Words words) {
+    this.handling = handling;
     this.effort = effort;
     this.grade = grade;
     this.precision = precision;
@@ -29,6 +32,7 @@ final class LogWarnings {
     List<Warning> warnings = new ArrayList<>();
     grade(warnings);
     precision(warnings);
+    handling(warnings);
     openings(warnings);
     weights(warnings);
     gaps(warnings);
@@ -69,6 +73,37 @@ final class LogWarnings {
                   + " min: the moment of a fade is widened to allow for it, and nothing finer can"
                   + " be told."));
     }
+  }
+
+  private void handling(List<Warning> warnings) {
+    for (LineEffort line : effort.lines()) {
+      double seconds = handling.millis(line.line().kind()) / 1000;
+      boolean takenOff =
+          line.spells().stream().anyMatch(spell -> spell.baitHours() < spell.fishedHours());
+      if (seconds > 0 && takenOff && grade != Grade.COUNTS && !casts(line.line().id())) {
+        warnings.add(
+            new Warning(
+                null,
+                Words.sentence(words.line(line.line().id()))
+                    + ": no cast after a fish is logged; its bites an hour and its fades rest on "
+                    + Math.round(seconds)
+                    + " s taken off for each fish, as set for that kind of line."));
+      }
+    }
+  }
+
+  /** Returns whether any cast follows a fish of a line: then its own gaps are used. */
+  private boolean casts(String line) {
+    boolean fish = false;
+    for (SessionEvent event : effort.session().events()) {
+      if (line.equals(event.lineId())) {
+        fish |= event.fishOrNull() != null;
+        if (fish && event.kind() == EventKind.CAST) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private void openings(List<Warning> warnings) {

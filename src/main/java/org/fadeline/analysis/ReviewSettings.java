@@ -9,6 +9,7 @@ package org.fadeline.analysis;
  * @param measure what a fade is judged on
  * @param moveCostMinutes cost of moving to a line other than the one fished next, in [0, 60]
  * @param seed seed of all draws
+ * @param handling time a fish takes on lines whose casts are not logged
  */
 public record ReviewSettings(
     double windowMinutes,
@@ -16,7 +17,8 @@ public record ReviewSettings(
     double changeHazard,
     Measure measure,
     double moveCostMinutes,
-    long seed) {
+    long seed,
+    HandlingTimes handling) {
   /** The defaults of the methods document. */
   public static final ReviewSettings DEFAULT =
       new ReviewSettings(30, 0.8, 0.25, Measure.BITES, 4, 20_260_101L);
@@ -32,6 +34,30 @@ public record ReviewSettings(
 
   /** Level of the intervals of fades, gains and finishes. */
   public static final double FADE_LEVEL = 0.90;
+
+  /** Settings without a handling time for lines whose casts are not logged. */
+  public ReviewSettings(
+      double windowMinutes,
+      double callLevel,
+      double changeHazard,
+      Measure measure,
+      double moveCostMinutes,
+      long seed) {
+    this(
+        windowMinutes,
+        callLevel,
+        changeHazard,
+        measure,
+        moveCostMinutes,
+        seed,
+        HandlingTimes.NONE);
+  }
+
+  /** Returns these settings with other handling times. */
+  public ReviewSettings withHandling(HandlingTimes times) {
+    return new ReviewSettings(
+        windowMinutes, callLevel, changeHazard, measure, moveCostMinutes, seed, times);
+  }
 
   /** Checks the ranges. */
   public ReviewSettings {

@@ -25,7 +25,7 @@ public final class Reviewer {
   private Reviewer(Session session, ReviewSettings settings, Units units) {
     this.session = session;
     this.settings = settings;
-    this.effort = Effort.of(session);
+    this.effort = Effort.of(session, settings.handling());
     this.grade = RecordGrade.of(session);
     this.precision = RecordGrade.clockPrecisionSeconds(session);
     this.words = new Words(session, units);
@@ -119,7 +119,7 @@ public final class Reviewer {
 
   private List<Warning> warnings() {
     List<Warning> all = new ArrayList<>(effort.warnings());
-    all.addAll(new LogWarnings(effort, grade, precision, words).list());
+    all.addAll(new LogWarnings(effort, grade, precision, settings.handling(), words).list());
     return all;
   }
 }

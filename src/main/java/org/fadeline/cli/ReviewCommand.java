@@ -1,7 +1,9 @@
 package org.fadeline.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import org.fadeline.analysis.HandlingTimes;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -34,6 +36,15 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--figures", paramLabel = "DIR", description = "writes the figures there")
   private @Nullable Path figures;
 
+  @Option(
+      names = "--handling",
+      paramLabel = "KIND=SECONDS",
+      description = {
+        "seconds a fish takes on lines of that kind whose casts are not logged,",
+        "such as edge=100; nothing is taken off without it"
+      })
+  private Map<String, Double> handling = Map.of();
+
   ReviewCommand(Console console) {
     this.console = console;
   }
@@ -42,7 +53,8 @@ final class ReviewCommand implements Callable<Integer> {
   public Integer call() {
     Session session = reading.readAccepted(console, file);
     Units chosen = units.units();
-    Review review = Reviewer.review(session, ReviewSettings.DEFAULT, chosen);
+    ReviewSettings settings = ReviewSettings.DEFAULT.withHandling(new HandlingTimes(handling));
+    Review review = Reviewer.review(session, settings, chosen);
     json.tell(console, () -> ReviewJson.toJson(review), () -> ReviewText.toText(review, chosen));
     if (figures != null) {
       int written = ReviewFigures.write(review, chosen, figures);

@@ -80,6 +80,8 @@ public final class ReviewJson {
     node.put("measure", settings.measure().word());
     JsonOut.number(node, "moveCostMinutes", settings.moveCostMinutes());
     node.put("seed", settings.seed());
+    ObjectNode handling = node.putObject("handlingSecondsByKind");
+    settings.handling().secondsByKind().forEach((kind, s) -> JsonOut.number(handling, kind, s));
     JsonOut.number(node, "fadedShare", ReviewSettings.FADED_SHARE);
     JsonOut.number(node, "level", ReviewSettings.LEVEL);
     JsonOut.number(node, "fadeLevel", ReviewSettings.FADE_LEVEL);

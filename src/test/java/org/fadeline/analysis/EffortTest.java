@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.model.Line;
 import org.fadeline.model.MatchRules;
+import org.fadeline.model.Session;
 import org.junit.jupiter.api.Test;
 
 /** The definitions of spells, fished time, bait time and bites, one by one. */
@@ -407,6 +411,61 @@ class EffortTest {
     assertEquals(60, RecordGrade.clockPrecisionSeconds(log.session()));
     Log fine = Log.from("10:00", "12:00").landed("10:10:07", "short", 100);
     assertEquals(1, RecordGrade.clockPrecisionSeconds(fine.session()));
+  }
+
+  /** Where casts are not logged each fish costs the time set for that kind of line. */
+  @Test
+  void aHandlingTimeStandsInWhereNoCastIsLogged() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .bite("10:05", "short")
+            .landed("10:10", "short", 500)
+            .landed("10:20", "short", 2, 900)
+            .bite("10:21", "short")
+            .hooked("10:40", "short")
+            .lost("10:41", "short")
+            .landed("10:59", "short", 500);
+    Session session = log.session();
+    Line named = session.lines().get(0);
+    Session edge =
+        session.withLines(
+            List.of(
+                new Line(
+                    named.id(), named.name(), "Edge", named.spot(), named.place(), named.rig())));
+    HandlingTimes times = new HandlingTimes(Map.of("edge", 100.0));
+    // 100 s; 200 s for two fish, cut at the next bite after 60 s; nothing for the lost one; 60 s to
+    // all out for the last.
+    Spell spell = Effort.of(edge, times).lines().get(0).spells().get(0);
+    assertEquals(55 * 60 - 100 - 60 - 60, spell.baitHours() * 3600, 1e-6);
+    Spell unknown = Effort.of(session, times).lines().get(0).spells().get(0);
+    assertEquals(unknown.fishedHours(), unknown.baitHours(), 1e-12);
+    Spell off = Effort.of(edge).lines().get(0).spells().get(0);
+    assertEquals(off.fishedHours(), off.baitHours(), 1e-12);
+    Review review =
+        Reviewer.review(edge, ReviewSettings.DEFAULT.withHandling(times));
+    assertTrue(
+        review.course().warnings().stream().anyMatch(w -> w.text().contains("100 s taken off")));
+    assertThrows(
+        IllegalArgumentException.class, () -> new HandlingTimes(Map.of("edge", 1000.0)));
+  }
+
+  @Test
+  void aLoggedGapIsUsedBeforeTheHandlingTimeSet() {
+    Log log =
+        Log.from("10:00", "11:00")
+            .cast("10:00", "short")
+            .landed("10:10", "short", 500)
+            .cast("10:11", "short");
+    Session session = log.session();
+    Line named = session.lines().get(0);
+    Session edge =
+        session.withLines(
+            List.of(
+                new Line(
+                    named.id(), named.name(), "edge", named.spot(), named.place(), named.rig())));
+    Spell spell =
+        Effort.of(edge, new HandlingTimes(Map.of("edge", 100.0))).lines().get(0).spells().get(0);
+    assertEquals(59 / 60.0, spell.baitHours(), 1e-12);
   }
 
   @Test

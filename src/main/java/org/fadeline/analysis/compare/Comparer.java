@@ -35,8 +35,8 @@ public final class Comparer {
     this.first = first;
     this.second = second;
     this.setup = setup;
-    this.firstEffort = Effort.of(first.session());
-    this.secondEffort = Effort.of(second.session());
+    this.firstEffort = Effort.of(first.session(), first.settings().handling());
+    this.secondEffort = Effort.of(second.session(), second.settings().handling());
     this.bites = first.summary().grade() == Grade.FULL && second.summary().grade() == Grade.FULL;
   }
 

@@ -48,7 +48,10 @@ public final class SessionSummaries {
 
   /** Sums a session up without its fades: a few milliseconds. */
   public static SessionSummary quick(Session session) {
-    Effort effort = Effort.of(session);
+    return quick(session, Effort.of(session));
+  }
+
+  private static SessionSummary quick(Session session, Effort effort) {
     FirstBites firstBites = new FirstBites(effort);
     List<LineSummary> lines = new ArrayList<>();
     for (LineEffort line : effort.lines()) {
@@ -66,8 +69,8 @@ public final class SessionSummaries {
 
   /** Sums a session up with its fades. */
   public static SessionSummary whole(Review review) {
-    SessionSummary quick = quick(review.session());
-    Effort effort = Effort.of(review.session());
+    Effort effort = Effort.of(review.session(), review.settings().handling());
+    SessionSummary quick = quick(review.session(), effort);
     List<LineSummary> lines = new ArrayList<>();
     for (int i = 0; i < quick.lines().size(); i++) {
       lines.add(quick.lines().get(i).with(behind(review, effort.lines().get(i))));

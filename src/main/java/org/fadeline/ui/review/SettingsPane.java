@@ -102,6 +102,6 @@ final class SettingsPane {
 
   private static ReviewSettings of(
       ReviewSettings s, double window, double call, double hazard, Measure measure, double cost) {
-    return new ReviewSettings(window, call, hazard, measure, cost, s.seed());
+    return new ReviewSettings(window, call, hazard, measure, cost, s.seed(), s.handling());
   }
 }
