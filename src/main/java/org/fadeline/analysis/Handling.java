@@ -15,7 +15,8 @@ import org.fadeline.model.SessionEvent;
  * spell. Where another bite or fish comes before that cast, the cast was not logged, and the line's
  * median gap stands in for it, at most up to that event: one forgotten cast must not erase an hour.
  * Where the line has no logged gap at all, each fish costs the time given for its kind of line, the
- * last fish of a spell too. Time with the rig out in between is a gap of its own and makes no handling longer.
+ * last fish of a spell too. Time with the rig out in between is a gap of its own and makes no
+ * handling longer.
  */
 final class Handling {
   private static final int LONGEST_IN_MEDIANS = 3;

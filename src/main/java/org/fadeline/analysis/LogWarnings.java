@@ -19,8 +19,7 @@ final class LogWarnings {
   private final HandlingTimes handling;
   private final Words words;
 
-  LogWarnings(
-      Effort effort, Grade grade, double precision, HandlingTimes handling, Words words) {
+  LogWarnings(Effort effort, Grade grade, double precision, HandlingTimes handling, Words words) {
     this.handling = handling;
     this.effort = effort;
     this.grade = grade;

@@ -44,13 +44,7 @@ public record ReviewSettings(
       double moveCostMinutes,
       long seed) {
     this(
-        windowMinutes,
-        callLevel,
-        changeHazard,
-        measure,
-        moveCostMinutes,
-        seed,
-        HandlingTimes.NONE);
+        windowMinutes, callLevel, changeHazard, measure, moveCostMinutes, seed, HandlingTimes.NONE);
   }
 
   /** Returns these settings with other handling times. */

@@ -441,12 +441,10 @@ class EffortTest {
     assertEquals(unknown.fishedHours(), unknown.baitHours(), 1e-12);
     Spell off = Effort.of(edge).lines().get(0).spells().get(0);
     assertEquals(off.fishedHours(), off.baitHours(), 1e-12);
-    Review review =
-        Reviewer.review(edge, ReviewSettings.DEFAULT.withHandling(times));
+    Review review = Reviewer.review(edge, ReviewSettings.DEFAULT.withHandling(times));
     assertTrue(
         review.course().warnings().stream().anyMatch(w -> w.text().contains("100 s taken off")));
-    assertThrows(
-        IllegalArgumentException.class, () -> new HandlingTimes(Map.of("edge", 1000.0)));
+    assertThrows(IllegalArgumentException.class, () -> new HandlingTimes(Map.of("edge", 1000.0)));
   }
 
   @Test
