@@ -91,6 +91,12 @@ final class FileDesk implements Desk {
     return saveAs(path, session);
   }
 
+  @Override
+  public Session look(Path path) throws Refusal {
+    ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+    return result.session().orElseThrow(() -> refused(path, result));
+  }
+
   private static Refusal refused(Path path, ReadResult result) {
     return new Refusal(
         new Trouble(

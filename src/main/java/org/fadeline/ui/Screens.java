@@ -5,6 +5,7 @@ import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.replay.ReplayScreen;
 import org.fadeline.ui.review.ReviewScreen;
+import org.fadeline.ui.setup.SetupScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.weighin.WeighInScreen;
@@ -17,6 +18,7 @@ final class Screens {
     return List.of(
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
+        new SetupScreen(bench, preferences),
         new WeighInScreen(bench, preferences));
   }
 }

@@ -94,6 +94,8 @@ public final class ScreenshotTour extends Application {
             bench.closeSession();
           });
       steps.add(() -> picture("start-" + name));
+      steps.add(() -> window.showScreen("Set up"));
+      steps.add(() -> picture("begin-" + name));
       steps.add(() -> bench.open(session));
       steps.add(
           () -> {
@@ -122,6 +124,8 @@ public final class ScreenshotTour extends Application {
                 picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
       steps.add(() -> run("Evidence"));
+      steps.add(() -> window.showScreen("Set up"));
+      steps.add(() -> picture("set-up-" + name));
       steps.add(() -> window.showScreen("Weigh-in"));
       steps.add(() -> picture("weigh-in-" + name));
       steps.add(window::keys);

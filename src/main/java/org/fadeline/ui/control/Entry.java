@@ -2,6 +2,7 @@ package org.fadeline.ui.control;
 
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.fadeline.model.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -49,7 +50,7 @@ public record Entry<T>(String id, String label, String prompt, Shows<T> shows, T
       String id,
       String label,
       String prompt,
-      java.util.function.Function<T, @Nullable String> get,
+      Function<T, @Nullable String> get,
       BiFunction<T, @Nullable String, T> set) {
     return new Entry<>(
         id,
@@ -64,7 +65,7 @@ public record Entry<T>(String id, String label, String prompt, Shows<T> shows, T
       String id,
       String label,
       String prompt,
-      java.util.function.Function<T, @Nullable Double> get,
+      Function<T, @Nullable Double> get,
       BiFunction<T, @Nullable Double, T> set) {
     return new Entry<>(
         id,
@@ -79,7 +80,7 @@ public record Entry<T>(String id, String label, String prompt, Shows<T> shows, T
       String id,
       String label,
       String prompt,
-      java.util.function.Function<T, @Nullable Integer> get,
+      Function<T, @Nullable Integer> get,
       BiFunction<T, @Nullable Integer, T> set) {
     return new Entry<>(
         id,
@@ -87,6 +88,22 @@ public record Entry<T>(String id, String label, String prompt, Shows<T> shows, T
         prompt,
         (t, units) -> get.apply(t) == null ? "" : String.valueOf(get.apply(t)),
         (t, text, units) -> set.apply(t, whole(text)));
+  }
+
+  /**
+   * Returns this entry as one of a larger record.
+   *
+   * @param get the part of the whole that it is of
+   * @param set the whole with another part
+   * @param <S> the whole
+   */
+  public <S> Entry<S> within(Function<S, T> get, BiFunction<S, T, S> set) {
+    return new Entry<>(
+        id,
+        label,
+        prompt,
+        (s, units) -> shows.text(get.apply(s), units),
+        (s, text, units) -> set.apply(s, takes.with(get.apply(s), text, units)));
   }
 
   /** Returns the name of the step that sets it. */

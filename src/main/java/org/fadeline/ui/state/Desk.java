@@ -32,6 +32,14 @@ public interface Desk {
    */
   Held begin(Path path, Session session) throws Refusal;
 
+  /**
+   * Reads a session to look at beside the one in hand; called on a background thread. Nothing is
+   * locked or written.
+   *
+   * @throws Refusal if it cannot be used
+   */
+  Session look(Path path) throws Refusal;
+
   /** A session in hand; its methods return without waiting for the disk. */
   interface Held extends AutoCloseable {
     /** Returns the session as it stands. */

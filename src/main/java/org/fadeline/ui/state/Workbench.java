@@ -2,6 +2,7 @@ package org.fadeline.ui.state;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 public final class Workbench implements AutoCloseable {
   private static final String OPENING = "open";
   private static final String REVIEWING = "review";
+  private static final String LOOKING = "look";
 
   private final ReadOnlyObjectWrapper<WorkbenchState> state =
       new ReadOnlyObjectWrapper<>(WorkbenchState.EMPTY);
@@ -142,6 +144,18 @@ public final class Workbench implements AutoCloseable {
    */
   public void begin(Path path, Session session) {
     openWith(path, "Beginning ", desk -> desk.begin(path, session));
+  }
+
+  /**
+   * Reads another session in the background, to take something from or to hold beside the one in
+   * hand; where it cannot be used, that is told and {@code done} never called.
+   */
+  public void look(Path path, Consumer<Session> done) {
+    tasks.submit(
+        LOOKING,
+        "Reading " + path.getFileName(),
+        progress -> desk.look(path),
+        new TaskService.Answer<>(done, this::refuse));
   }
 
   /** Gives up opening a file. */

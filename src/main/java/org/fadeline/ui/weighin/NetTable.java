@@ -98,6 +98,7 @@ final class NetTable {
   private static Node at(Node node, int column, int row) {
     GridPane.setConstraints(node, column, row);
     GridPane.setValignment(node, VPos.CENTER);
+    GridPane.setFillHeight(node, false);
     return node;
   }
 

@@ -12,6 +12,17 @@ import org.fadeline.model.Session;
 
 /** Sessions by file name, without files. */
 public final class FakeDesk implements Desk {
+  private static final TaskService.Progress NO_PROGRESS =
+      new TaskService.Progress() {
+        @Override
+        public void report(double done) {}
+
+        @Override
+        public boolean cancelled() {
+          return false;
+        }
+      };
+
   private final Map<String, Session> sessions = new HashMap<>();
 
   /** Files already closed, by name. */
@@ -61,6 +72,11 @@ public final class FakeDesk implements Desk {
       throw new Refusal(Activity.Trouble.of("There is a match of that name already", ""));
     }
     return saveAs(path, session);
+  }
+
+  @Override
+  public Session look(Path path) throws Refusal {
+    return open(path, NO_PROGRESS).session();
   }
 
   /** A record in memory that tells what it was asked. */

@@ -1,0 +1,163 @@
+package org.fadeline.ui.setup;
+
+import java.io.File;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+
+/** Sets up a match: from nothing, or what is in hand. */
+public final class SetupScreen implements Screen {
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final StackPane view = new StackPane();
+  private final BeginPane begin;
+  private final MatchPane match;
+  private final LinesPane lines;
+  private final SwimPane swim;
+  private final HBox body;
+  private final Button take = new Button("Take lines from another match…");
+
+  /** Makes the screen. */
+  public SetupScreen(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.preferences = preferences;
+    EntryBox.Commit<Session> commit = (name, change) -> bench.editing().edit(name, change);
+    begin = new BeginPane(bench, preferences);
+    match = new MatchPane(commit);
+    swim = new SwimPane(commit, this::pick);
+    lines =
+        new LinesPane(
+            NewMatch.on(java.time.LocalDate.EPOCH, java.time.ZoneOffset.UTC),
+            commit,
+            bench::tell,
+            swim::pick);
+    take.setId("take-lines");
+    take.setOnAction(e -> takeLines());
+    VBox water =
+        new VBox(
+            8,
+            swim,
+            take,
+            Form.quiet(
+                "Drag a line to where it lies; a new one goes where you press. Carbon poles and"
+                    + " wet lines conduct: keep 30 m from power lines. In lightning put the pole"
+                    + " down and shelter. Mind the bank: most drownings of anglers begin with a"
+                    + " slip."));
+    VBox.setVgrow(swim, Priority.ALWAYS);
+    water.setStyle("-fx-padding: 0.8em;");
+    body = new HBox(10, panel(match.view(), 370), panel(lines.view(), 370), panel(water, 420));
+    HBox.setHgrow(body.getChildren().get(2), Priority.ALWAYS);
+    body.setStyle("-fx-padding: 0.9em;");
+    Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
+    Watch.part(
+        preferences.property(),
+        p -> List.of(p.units(), p.look(), p.textPercent()),
+        changed -> show());
+  }
+
+  private static StackPane panel(Node node, double width) {
+    StackPane panel = new StackPane(node);
+    panel.getStyleClass().add("panel");
+    panel.setPrefWidth(width);
+    panel.setMinWidth(width * 0.8);
+    panel.setMinHeight(0);
+    return panel;
+  }
+
+  @Override
+  public String title() {
+    return "Set up";
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public boolean needsSession() {
+    return false;
+  }
+
+  @Override
+  public String offer() {
+    return "Set up a match";
+  }
+
+  @Override
+  public List<Command> commands() {
+    return List.of();
+  }
+
+  @Override
+  public void takeFocus() {
+    view.requestFocus();
+  }
+
+  @Override
+  public void shown(boolean shown) {
+    if (shown) {
+      show();
+    }
+  }
+
+  private Units units() {
+    return preferences.get().units();
+  }
+
+  private void pick(String lineId) {
+    lines.pick(lineId, units(), bench.editing().allowed());
+  }
+
+  private void show() {
+    OpenSession open = bench.state().open();
+    Node shown = open == null ? begin.view() : body;
+    if (!view.getChildren().contains(shown)) {
+      view.getChildren().setAll(shown);
+    }
+    if (open == null) {
+      begin.show();
+      return;
+    }
+    Session session = open.session();
+    boolean editable = bench.editing().allowed();
+    Preferences now = preferences.get();
+    match.show(session, now.units(), editable);
+    lines.show(session, now.units(), editable);
+    swim.show(session, Looks.style(now.look(), now.units(), now.textPercent()), editable);
+    take.setDisable(!editable);
+  }
+
+  private void takeLines() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Take lines from another match");
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter("Sessions", "*.session.json", "*.csv"));
+    File chosen = chooser.showOpenDialog(view.getScene().getWindow());
+    if (chosen != null) {
+      bench.look(
+          chosen.toPath(),
+          other ->
+              bench
+                  .editing()
+                  .edit("Take lines from another match", s -> SetupLines.taken(s, other)));
+    }
+  }
+}

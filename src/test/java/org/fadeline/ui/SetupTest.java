@@ -1,0 +1,155 @@
+package org.fadeline.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.geometry.Point2D;
+import javafx.scene.control.Label;
+import javafx.scene.input.MouseButton;
+import javafx.scene.layout.Pane;
+import org.fadeline.model.Line;
+import org.junit.jupiter.api.Test;
+
+/** Setting a match up in the window: begun, changed field by field, lines put on the water. */
+class SetupTest extends WindowHarness {
+  private Line line(String id) {
+    return session().line(id).orElseThrow();
+  }
+
+  private String text(String id) {
+    return node(id, Label.class).getText();
+  }
+
+  @Test
+  void aMatchIsBegunFromNothingInAFileOfItsOwn() throws Exception {
+    robot.interact(() -> window.showScreen("Set up"));
+    type("title", "Evening match");
+    type("venue", "Invented Mere");
+    type("peg-number", "7");
+    type("date", "5 Sep 2026");
+    type("all-in", "18:00");
+    type("all-out", "21:00");
+    type("begin-path", "evening");
+    press("begin-match");
+    waitUntil(() -> bench.state().open() != null);
+    assertEquals("Evening match", session().occasion().title());
+    assertEquals("7", session().occasion().peg().number());
+    assertEquals(3 * 3_600_000L, session().match().lengthMillis());
+    assertEquals(
+        Path.of("evening.session.json"),
+        java.util.Objects.requireNonNull(bench.state().open()).source().path());
+    press("add-line");
+    type("line-name", "Waggler");
+    assertEquals("Waggler", session().lines().get(0).name());
+    assertEquals(List.of("Add a line", "Set name"), desk.kept);
+  }
+
+  @Test
+  void aMatchTakesTheLinesOfAnEarlierOne() throws Exception {
+    robot.interact(() -> window.showScreen("Set up"));
+    choose("begin-lines-from", FILE);
+    assertTrue(shows("Shallow, Short line."));
+    type("begin-path", "next");
+    press("begin-match");
+    waitUntil(() -> bench.state().open() != null);
+    assertEquals(2, session().lines().size());
+    assertTrue(session().events().isEmpty());
+  }
+
+  @Test
+  void aChangeIsOneStepThatIsTakenBack() throws Exception {
+    open("Set up");
+    type("peg-number", "22");
+    assertEquals("22", session().occasion().peg().number());
+    assertEquals(List.of("Set peg"), desk.kept);
+    robot.interact(() -> bench.editing().undo());
+    waitUntil(() -> "14".equals(session().occasion().peg().number()));
+    assertEquals("14", node("peg-number", javafx.scene.control.TextField.class).getText());
+  }
+
+  @Test
+  void whatCannotBeUsedIsToldBesideItsField() {
+    open("Set up");
+    type("all-in", "tennish");
+    assertTrue(text("all-in-error").contains("10:00"), text("all-in-error"));
+    assertEquals(HandMade.ALL_IN, session().match().allIn());
+    type("all-in", "09:45");
+    assertEquals(HandMade.ALL_IN - 900_000, session().match().allIn());
+    assertEquals("", text("all-in-error"));
+  }
+
+  @Test
+  void theRulesAreTicked() {
+    open("Set up");
+    press("foul-counts");
+    press("live-figures");
+    assertTrue(session().match().rules().foulHookedCounts());
+    assertTrue(session().match().rules().liveFiguresAllowed());
+    type("extra-minutes", "15");
+    assertEquals(15, session().match().rules().playingAtWhistleMinutes());
+  }
+
+  @Test
+  void aLineIsPlacedByTypingAndItsRigWeighed() {
+    open("Set up");
+    press("line-row-short");
+    type("line-distance", "6.5");
+    type("line-bearing", "10 left");
+    assertEquals(6.5, line("short").place().distanceM());
+    assertEquals(-10.0, line("short").place().bearingDegrees());
+    type("rig-float", "0.4");
+    type("rig-shotting", "6x8");
+    assertEquals("0.36 g of shot, leaving 0.04 g of what the float takes.", text("rig-balance"));
+    choose("line-kind", "deck");
+    assertEquals("deck", line("short").kind());
+    choose("line-spot", "Shallow");
+    assertEquals("shallow", line("short").spot());
+    choose("line-spot", "");
+    assertEquals("short", line("short").spot());
+  }
+
+  @Test
+  void aNewLineGoesWhereTheWaterIsPressedAndIsDraggedFromThere() throws Exception {
+    open("Set up");
+    press("add-line");
+    assertNull(session().lines().get(2).place().distanceM());
+    Pane swim = node("swim", Pane.class);
+    waitUntil(() -> swim.getWidth() > 100);
+    Point2D there = swim.localToScreen(swim.getWidth() * 0.72, swim.getHeight() * 0.5);
+    robot.moveTo(there).press(MouseButton.PRIMARY).release(MouseButton.PRIMARY);
+    waitUntil(() -> session().lines().get(2).place().distanceM() != null);
+    Line placed = session().lines().get(2);
+    assertTrue(java.util.Objects.requireNonNull(placed.place().bearingDegrees()) > 0, "to the right");
+    robot.interact(() -> bench.editing().undo());
+    waitUntil(() -> session().lines().get(2).place().distanceM() == null);
+  }
+
+  @Test
+  void aLineWithEventsIsNotTakenOut() {
+    open("Set up");
+    press("line-row-short");
+    press("remove-line");
+    assertEquals(2, session().lines().size());
+    press("add-line");
+    press("remove-line");
+    assertEquals(2, session().lines().size());
+    assertEquals(List.of("Add a line", "Remove a line"), desk.kept);
+  }
+
+  @Test
+  void weatherAndMarksAreAdded() {
+    open("Set up");
+    press("add-weather-note");
+    type("weather-0-wind", "SW");
+    type("weather-0-force", "3");
+    type("weather-0-water", "16.5");
+    assertEquals(16.5, session().occasion().weather().get(0).waterC());
+    press("add-mark");
+    type("feature-0-name", "reeds");
+    type("feature-0-bearing", "30 left");
+    assertEquals(-30, session().occasion().peg().features().get(0).bearingDegrees());
+  }
+}
