@@ -42,8 +42,7 @@ final class BearingText {
     if (degrees == 0) {
       return "straight out";
     }
-    String number =
-        String.format(Locale.ROOT, "%.1f", Math.abs(degrees)).replaceFirst("\\.0$", "");
+    String number = String.format(Locale.ROOT, "%.1f", Math.abs(degrees)).replaceFirst("\\.0$", "");
     return number + (degrees < 0 ? "° left" : "° right");
   }
 }

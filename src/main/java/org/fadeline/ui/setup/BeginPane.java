@@ -30,7 +30,8 @@ final class BeginPane {
   private final Label lines = Form.quiet("");
   private final Label wrong = Form.quiet("");
   private final Form form;
-  private Session draft = NewMatch.on(LocalDate.now(ZoneId.systemDefault()), ZoneId.systemDefault());
+  private Session draft =
+      NewMatch.on(LocalDate.now(ZoneId.systemDefault()), ZoneId.systemDefault());
   private String offered = "";
 
   BeginPane(Workbench bench, PreferenceStore preferences) {

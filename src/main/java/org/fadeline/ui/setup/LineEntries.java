@@ -52,7 +52,11 @@ final class LineEntries {
         place(
             lineId,
             OccasionEntries.length(
-                "line-distance", "Distance", "13 m", Line.Place::distanceM, Line.Place::withDistanceM)),
+                "line-distance",
+                "Distance",
+                "13 m",
+                Line.Place::distanceM,
+                Line.Place::withDistanceM)),
         place(
             lineId,
             new Entry<>(
@@ -82,7 +86,8 @@ final class LineEntries {
     return List.of(
         rig(
             lineId,
-            Entry.number("rig-float", "Float takes, g", "0.4", Line.Rig::floatG, Line.Rig::withFloatG)),
+            Entry.number(
+                "rig-float", "Float takes, g", "0.4", Line.Rig::floatG, Line.Rig::withFloatG)),
         rig(
             lineId,
             new Entry<>(
@@ -94,7 +99,11 @@ final class LineEntries {
         rig(
             lineId,
             Entry.number(
-                "rig-main", "Main line, mm", "0.16", Line.Rig::mainLineMm, Line.Rig::withMainLineMm)),
+                "rig-main",
+                "Main line, mm",
+                "0.16",
+                Line.Rig::mainLineMm,
+                Line.Rig::withMainLineMm)),
         rig(
             lineId,
             Entry.number(
@@ -108,7 +117,8 @@ final class LineEntries {
             Entry.words("rig-hook", "Hook", "16", Line.Rig::hookSize, Line.Rig::withHookSize)),
         rig(
             lineId,
-            Entry.words("rig-bait", "Hookbait", "pellet", Line.Rig::hookbait, Line.Rig::withHookbait)));
+            Entry.words(
+                "rig-bait", "Hookbait", "pellet", Line.Rig::hookbait, Line.Rig::withHookbait)));
   }
 
   /**

@@ -28,8 +28,17 @@ import org.jspecify.annotations.Nullable;
 final class LinesPane {
   private static final List<String> KINDS =
       List.of(
-          "", "edge", "margin", "shallow", "deck", "short line", "long line", "waggler", "feeder",
-          "bomb", "whip");
+          "",
+          "edge",
+          "margin",
+          "shallow",
+          "deck",
+          "short line",
+          "long line",
+          "waggler",
+          "feeder",
+          "bomb",
+          "whip");
 
   private final VBox list = new VBox(2);
   private final VBox detail = new VBox(8);
@@ -208,9 +217,7 @@ final class LinesPane {
         .forEach(l -> names.add(l.name()));
     spot.getItems().setAll(names);
     spot.setValue(
-        line.spot().equals(line.id())
-            ? ""
-            : session.line(line.spot()).map(Line::name).orElse(""));
+        line.spot().equals(line.id()) ? "" : session.line(line.spot()).map(Line::name).orElse(""));
     String words = LineEntries.balance(line.rig());
     balance.setText(words);
     balance.setManaged(!words.isEmpty());

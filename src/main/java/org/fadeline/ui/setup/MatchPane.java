@@ -92,8 +92,7 @@ final class MatchPane {
     return form.view();
   }
 
-  private CheckBox rule(
-      String id, String words, BiFunction<MatchRules, Boolean, MatchRules> set) {
+  private CheckBox rule(String id, String words, BiFunction<MatchRules, Boolean, MatchRules> set) {
     CheckBox box = new CheckBox(words);
     box.setId(id);
     box.setWrapText(true);

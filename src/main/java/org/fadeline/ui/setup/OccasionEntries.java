@@ -106,11 +106,7 @@ final class OccasionEntries {
 
   /** Returns an entry of a length, in the unit of the window. */
   static <T> Entry<T> length(
-      String id,
-      String label,
-      String prompt,
-      Function<T, @Nullable Double> get,
-      SetLength<T> set) {
+      String id, String label, String prompt, Function<T, @Nullable Double> get, SetLength<T> set) {
     return new Entry<>(
         id,
         label,
@@ -204,7 +200,8 @@ final class OccasionEntries {
                 id + "force",
                 "Force",
                 "3",
-                (n, units) -> n.wind() == null || n.wind().force() == null ? "" : "" + n.wind().force(),
+                (n, units) ->
+                    n.wind() == null || n.wind().force() == null ? "" : "" + n.wind().force(),
                 (n, text, units) -> force(n, text))),
         weather(
             i,
@@ -271,8 +268,7 @@ final class OccasionEntries {
         n,
         text.isBlank()
             ? null
-            : new WeatherNote.Wind(
-                CompassText.degrees(text), wind == null ? null : wind.force()));
+            : new WeatherNote.Wind(CompassText.degrees(text), wind == null ? null : wind.force()));
   }
 
   private static WeatherNote force(WeatherNote n, String text) {

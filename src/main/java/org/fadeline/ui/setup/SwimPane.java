@@ -83,8 +83,7 @@ final class SwimPane extends Pane {
 
   private void draw(Session now, FigureStyle look) {
     // Before the first event: nothing was fed or caught yet.
-    ReplayFrame start =
-        ReplayFrame.at(now.withEvents(List.of()), now.match().allIn());
+    ReplayFrame start = ReplayFrame.at(now.withEvents(List.of()), now.match().allIn());
     PegFigure figure = new PegFigure(now, start, look);
     PegLayout fresh = figure.layout(Math.floor(getWidth()), Math.floor(getHeight()));
     frame = start;
@@ -118,10 +117,7 @@ final class SwimPane extends Pane {
     Session now = session;
     return now == null || picked == null
         ? null
-        : now.line(picked)
-            .filter(l -> l.place().distanceM() == null)
-            .map(Line::id)
-            .orElse(null);
+        : now.line(picked).filter(l -> l.place().distanceM() == null).map(Line::id).orElse(null);
   }
 
   private void drag(MouseEvent e) {
@@ -160,9 +156,7 @@ final class SwimPane extends Pane {
     }
     commit.change(
         "Place " + SetupLines.line(now, id).name(),
-        s ->
-            SetupLines.replace(
-                s, id, l -> l.withPlace(Placing.at(l, from, e.getX(), e.getY()))));
+        s -> SetupLines.replace(s, id, l -> l.withPlace(Placing.at(l, from, e.getX(), e.getY()))));
   }
 
   private boolean isInside(MouseEvent e) {

@@ -90,7 +90,12 @@ class SetupEntriesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "20 left, -20", "15° right, 15", "-20, -20", "0, 0", "straight out, 0", "7.5 l, -7.5"
+    "20 left, -20",
+    "15° right, 15",
+    "-20, -20",
+    "0, 0",
+    "straight out, 0",
+    "7.5 l, -7.5"
   })
   void bearingsAreSaidFromStraightOut(String text, double degrees) {
     assertEquals(degrees, BearingText.degrees(text));
@@ -110,8 +115,7 @@ class SetupEntriesTest {
     assertEquals(13.0, SetupLines.line(metres, "short").place().distanceM());
     Session feet = distance.takes().with(HandMade.session(), "43", FEET);
     // 43 international feet of 0.3048 m exactly.
-    assertEquals(
-        13.1064, requireNonNull(SetupLines.line(feet, "short").place().distanceM()), 1e-9);
+    assertEquals(13.1064, requireNonNull(SetupLines.line(feet, "short").place().distanceM()), 1e-9);
     assertEquals("43 ft", distance.shows().text(feet, FEET));
     assertEquals("13 m", distance.shows().text(metres, UNITS));
     assertTrue(told(distance, "far out").contains("13 m"));
@@ -148,8 +152,7 @@ class SetupEntriesTest {
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(one, "3", UNITS));
     Session windy = force.takes().with(from.takes().with(one, "SW", UNITS), "3", UNITS);
     assertEquals(
-        new org.fadeline.model.WeatherNote.Wind(225, 3),
-        windy.occasion().weather().get(0).wind());
+        new org.fadeline.model.WeatherNote.Wind(225, 3), windy.occasion().weather().get(0).wind());
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(windy, "13", UNITS));
   }
 
@@ -190,7 +193,8 @@ class SetupEntriesTest {
   void linesOfAnEarlierMatchComeWithPlacesRigsAndSharedSpots() {
     Session earlier = HandMade.session();
     earlier = SetupLines.replace(earlier, "shallow", l -> l.withSpot("short"));
-    Session taken = SetupLines.taken(NewMatch.on(LocalDate.of(2026, 9, 5), ZoneId.of("UTC")), earlier);
+    Session taken =
+        SetupLines.taken(NewMatch.on(LocalDate.of(2026, 9, 5), ZoneId.of("UTC")), earlier);
     assertEquals(List.of("Shallow", "Short line"), names(taken));
     Line shallow = taken.lines().get(0);
     assertEquals(14.5, shallow.place().distanceM());
@@ -221,7 +225,6 @@ class SetupEntriesTest {
 
   @Test
   void aFileIsNamedAfterDayWaterAndPeg() {
-    assertEquals(
-        "2026-08-08-invented-pool-14.session.json", NewMatch.fileName(HandMade.session()));
+    assertEquals("2026-08-08-invented-pool-14.session.json", NewMatch.fileName(HandMade.session()));
   }
 }
