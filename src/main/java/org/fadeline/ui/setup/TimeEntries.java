@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
+import java.util.List;
 import java.util.Locale;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Match;
