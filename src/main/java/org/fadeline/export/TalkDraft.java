@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the first draft of a talk from reviews: one message a slide. */
 public final class TalkDraft {
+  /** Lines on one slide; more would not be read. */
+  private static final int MOST_LINES = 5;
+
   private static final String PLAIN_TITLE = "A match, line by line";
 
   private final String source;
@@ -53,7 +56,7 @@ public final class TalkDraft {
     for (Source other : sources.subList(1, sources.size())) {
       slides.addAll(draft.beside(other.id(), material));
     }
-    draft.lessons().ifPresent(slides::add);
+    slides.addAll(draft.lessons());
     slides.add(thanks());
     return new Talk(draft.title(), sources, look, new Discretion(!named, List.of()), slides);
   }
@@ -158,29 +161,35 @@ public final class TalkDraft {
             .filter(l -> l.rates().fish() != null)
             .sorted(Comparator.comparingDouble(TalkDraft::paid).reversed())
             .toList();
-    List<String> words = new ArrayList<>();
-    for (LineReview line : fished.subList(0, Math.min(7, fished.size()))) {
-      Rate weight = line.rates().weight();
-      Rate fish = line.rates().fish();
-      String rate =
-          weight != null && weight.perHour() > 0
-              ? weight(weight.perHour()) + " an hour"
-              : fish == null ? "" : number(fish.perHour()) + " fish an hour";
-      words.add(
-          line.line().name()
-              + ": "
-              + rate
-              + ", "
-              + line.caught().landed()
-              + " fish in "
-              + Math.round(line.fishedHours() * 60)
-              + " min");
-    }
+    List<String> words = fished.stream().map(this::paidWords).toList();
+    int shown = Math.min(MOST_LINES, words.size());
+    String rest =
+        shown == words.size()
+            ? ""
+            : " Further: " + String.join("; ", words.subList(shown, words.size())) + ".";
     return slide(
-        "What each line paid",
-        words,
+        "What each line paid, by the hour",
+        words.subList(0, shown),
         null,
-        "Rates are per hour fished on that line. Each was rested and fed while others were fished.");
+        "Rates are per hour fished on that line. Each was rested and fed while others were fished."
+            + rest);
+  }
+
+  private String paidWords(LineReview line) {
+    Rate weight = line.rates().weight();
+    Rate fish = line.rates().fish();
+    String rate =
+        weight != null && weight.perHour() > 0
+            ? weight(weight.perHour())
+            : fish == null ? "" : number(fish.perHour()) + " fish";
+    return line.line().name()
+        + ": "
+        + rate
+        + "  ("
+        + line.caught().landed()
+        + " fish in "
+        + Math.round(line.fishedHours() * 60)
+        + " min)";
   }
 
   private static double paid(LineReview line) {
@@ -230,11 +239,15 @@ public final class TalkDraft {
     return past == null ? 0 : past.minutes();
   }
 
-  private java.util.Optional<Slide> lessons() {
-    List<String> words = review.course().lessons().stream().map(Lesson::text).toList();
-    return words.isEmpty()
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(slide("What to take home", words, null, ""));
+  /** One lesson a slide, each with the figures it rests on. */
+  private List<Slide> lessons() {
+    List<Lesson> lessons = review.course().lessons();
+    List<Slide> slides = new ArrayList<>();
+    for (Lesson lesson : lessons) {
+      String number = lessons.size() == 1 ? "" : " (" + (slides.size() + 1) + ")";
+      slides.add(slide("To take home" + number, List.of(lesson.text()), null, ""));
+    }
+    return slides;
   }
 
   private static Slide thanks() {

@@ -49,7 +49,7 @@ public final class PegLayout {
     boolean leftTaken = isTaken(false, fitted, scale);
     boolean bothTaken = leftTaken && isTaken(true, fitted, scale);
     // With a line under either corner, the water starts below the words on the weather.
-    this.pixelsPerMetre = bothTaken ? fit(scale, isWeatherShort() ? 78 : 92 * scale) : fitted;
+    this.pixelsPerMetre = bothTaken ? fit(scale, (isWeatherShort() ? 66 : 92) * scale) : fitted;
     this.weatherRight = leftTaken && !bothTaken;
   }
 
@@ -63,7 +63,7 @@ public final class PegLayout {
         double y = angler.getY() - distance * Math.cos(angle) * scaleOfWater;
         double inside = right ? width - x : x;
         boolean near =
-            isWeatherShort() ? y < 90 && inside < 90 : y < 96 * scale && inside < 225 * scale;
+            y < (isWeatherShort() ? 70 : 96) * scale && inside < (isWeatherShort() ? 70 : 225) * scale;
         if (near) {
           return true;
         }
@@ -317,7 +317,7 @@ public final class PegLayout {
               && box.getMaxX() <= width - 3
               && box.getY() >= 2
               && box.getMaxY() <= bankTop - 4
-              && (box.getY() > 70
+              && (box.getY() > 70 * Math.max(1, style.textScale())
                   || (weatherRight ? box.getMaxX() < width * 0.5 : box.getX() > width * 0.5));
       if (inside && isClearOfLines(box)) {
         return Optional.of(box);

@@ -44,11 +44,11 @@ final class PegWeather {
   Rectangle2D area() {
     double rows = rows().size() * 15 * layout.style.textScale();
     return new Rectangle2D.Double(
-        left(), 0, blockWidth(), Math.max(facing() == null ? 0 : 64, rows + 16));
+        left(), 0, blockWidth(), Math.max(facing() == null ? 0 : 64 * roseScale(), rows + 16));
   }
 
   private double blockWidth() {
-    double width = facing() == null ? 10 : 66;
+    double width = facing() == null ? 10 : 66 * roseScale();
     for (String row : rows()) {
       width =
           Math.max(
@@ -58,7 +58,12 @@ final class PegWeather {
   }
 
   private double textLeft() {
-    return facing() == null ? 12 : 66;
+    return facing() == null ? 12 : 66 * roseScale();
+  }
+
+  /** The rose grows with the words beside it, so that its letter can be read as they can. */
+  private double roseScale() {
+    return Math.max(1, layout.style.textScale());
   }
 
   private double left() {
@@ -179,7 +184,7 @@ final class PegWeather {
         rows > 0 ? blockWidth() - textLeft() : 0,
         rows + 8);
     if (facing != null) {
-      paintRose(pen, left() + 36, 36, facing);
+      paintRose(pen, left() + 36 * roseScale(), 36 * roseScale(), facing);
     }
     double y = 12 + Type.ascent(pen.small);
     for (String row : rows()) {
@@ -189,31 +194,32 @@ final class PegWeather {
   }
 
   private void paintRose(Pen pen, double x, double y, double facing) {
-    double radius = 22;
+    double k = roseScale();
+    double radius = 22 * k;
     pen.disc(pen.theme.panel(), x, y, radius);
-    pen.ring(Theme.mix(pen.theme.secondInk(), 0.6, pen.theme.water()), x, y, radius, 1);
+    pen.ring(Theme.mix(pen.theme.secondInk(), 0.6, pen.theme.water()), x, y, radius, k);
     double north = Math.toRadians(-facing);
-    double nx = x + Math.sin(north) * (radius - 9);
-    double ny = y - Math.cos(north) * (radius - 9);
+    double nx = x + Math.sin(north) * (radius - 9 * k);
+    double ny = y - Math.cos(north) * (radius - 9 * k);
     pen.line(
         pen.theme.ink(),
-        1.6,
+        1.6 * k,
         x + Math.sin(north) * radius,
         y - Math.cos(north) * radius,
-        x + Math.sin(north) * (radius + 6),
-        y - Math.cos(north) * (radius + 6));
+        x + Math.sin(north) * (radius + 6 * k),
+        y - Math.cos(north) * (radius + 6 * k));
     pen.text(
         "N",
         nx,
-        ny + Type.ascent(Type.semiBold(10)) / 2,
-        Type.semiBold(10),
+        ny + Type.ascent(pen.smallStrong) / 2,
+        pen.smallStrong,
         pen.theme.ink(),
         Pen.Align.MIDDLE);
     wind()
         .ifPresent(
             wind -> {
               double to = Math.toRadians(wind.fromDegrees() + 180 - facing);
-              arrow(pen, x, y, to, radius - 7);
+              arrow(pen, x, y, to, radius - 7 * k);
             });
     sun()
         .ifPresent(
@@ -221,20 +227,22 @@ final class PegWeather {
               double at = Math.toRadians(sun.azimuthDegrees() - facing);
               double sx = x + Math.sin(at) * radius;
               double sy = y - Math.cos(at) * radius;
-              pen.disc(pen.theme.line(1), sx, sy, 4.5);
-              pen.ring(pen.theme.panel(), sx, sy, 5, 1.2);
+              pen.disc(pen.theme.line(1), sx, sy, 4.5 * k);
+              pen.ring(pen.theme.panel(), sx, sy, 5 * k, 1.2 * k);
             });
   }
 
-  private static void arrow(Pen pen, double x, double y, double to, double length) {
+  private void arrow(Pen pen, double x, double y, double to, double length) {
+    double head = 6 * roseScale();
+    double half = 4 * roseScale();
     double dx = Math.sin(to);
     double dy = -Math.cos(to);
     Path2D path = new Path2D.Double();
     path.moveTo(x - dx * length, y - dy * length);
     path.lineTo(x + dx * length, y + dy * length);
-    path.moveTo(x + dx * length - dx * 6 - dy * 4, y + dy * length - dy * 6 + dx * 4);
+    path.moveTo(x + dx * length - dx * head - dy * half, y + dy * length - dy * head + dx * half);
     path.lineTo(x + dx * length, y + dy * length);
-    path.lineTo(x + dx * length - dx * 6 + dy * 4, y + dy * length - dy * 6 - dx * 4);
-    pen.stroke(pen.theme.accent(), 1.8, new float[0], path);
+    path.lineTo(x + dx * length - dx * head + dy * half, y + dy * length - dy * head - dx * half);
+    pen.stroke(pen.theme.accent(), 1.8 * roseScale(), new float[0], path);
   }
 }

@@ -92,10 +92,28 @@ public final class SlideFigure implements Figure {
     if (words.isEmpty()) {
       return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, 0);
     }
-    double room = figure == null ? HEIGHT - 76 - 50 : 190;
-    double needed =
-        rows(wordsFont(figure == null)).size() * rowHeight() + words.size() * paragraphGap() + 8;
-    return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, Math.min(room, needed));
+    double height = Math.min(roomForWords(), neededForWords());
+    return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, height);
+  }
+
+  /** Returns whether all the words have room. */
+  public boolean wordsFit() {
+    return neededForWords() <= roomForWords() + 0.5;
+  }
+
+  /** Returns whether the title fits on its row at no less than {@value #SMALLEST_TEXT} points. */
+  public boolean titleFits() {
+    return Type.width(Type.semiBold(SMALLEST_TEXT), title) <= width - 2 * MARGIN;
+  }
+
+  private double roomForWords() {
+    return figure == null ? HEIGHT - 76 - 50 : 190;
+  }
+
+  private double neededForWords() {
+    return rows(wordsFont(figure == null)).size() * rowHeight()
+        + words.size() * paragraphGap()
+        + 8;
   }
 
   /** Returns where the figure stands, points. */

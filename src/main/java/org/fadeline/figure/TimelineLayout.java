@@ -76,7 +76,7 @@ public final class TimelineLayout {
     for (LaneRecord lane : figure.lanes()) {
       names = Math.max(names, Type.width(Type.regular(11 * scale), lane.review.line().name()));
     }
-    return compact ? Math.max(unit, Math.min(width * 0.22, names + 34 * scale)) : unit;
+    return compact ? Math.max(unit, Math.min(width * 0.3, names + 34 * scale)) : unit;
   }
 
   private void layOutLanes(double scale) {

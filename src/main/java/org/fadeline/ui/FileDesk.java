@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
@@ -95,6 +96,11 @@ final class FileDesk implements Desk {
   public Session look(Path path) throws Refusal {
     ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
     return result.session().orElseThrow(() -> refused(path, result));
+  }
+
+  @Override
+  public Optional<Path> keeping() {
+    return Optional.of(appData);
   }
 
   private static Refusal refused(Path path, ReadResult result) {

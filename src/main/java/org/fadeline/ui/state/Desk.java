@@ -40,6 +40,11 @@ public interface Desk {
    */
   Session look(Path path) throws Refusal;
 
+  /** Returns the folder for what is kept between starts, or empty where nothing is. */
+  default Optional<Path> keeping() {
+    return Optional.empty();
+  }
+
   /** A session in hand; its methods return without waiting for the disk. */
   interface Held extends AutoCloseable {
     /** Returns the session as it stands. */

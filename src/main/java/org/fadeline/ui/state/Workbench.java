@@ -1,6 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -33,6 +34,7 @@ public final class Workbench implements AutoCloseable {
   private final Transport transport = new Transport(this);
   private final Picking picking = new Picking(this);
   private final Editing editing = new Editing(this);
+  private final TalkTray tray = new TalkTray();
   private Desk.@Nullable Held record;
 
   /**
@@ -87,6 +89,16 @@ public final class Workbench implements AutoCloseable {
   /** Returns the commands that change the record. */
   public Editing editing() {
     return editing;
+  }
+
+  /** Returns where pictures are put aside for the talk. */
+  public TalkTray tray() {
+    return tray;
+  }
+
+  /** Returns the folder for what is kept between starts, or empty where nothing is. */
+  public Optional<Path> keeping() {
+    return desk.keeping();
   }
 
   Desk.@Nullable Held held() {
