@@ -45,7 +45,8 @@ public final class TalkExport {
       return new Size(2 * shape.width(), 144);
     }
 
-    private FigureExport.Raster raster(Look.Shape shape) {
+    /** Returns the raster of a slide. */
+    public FigureExport.Raster raster(Look.Shape shape) {
       int height = (int) Math.round(width * SlideFigure.HEIGHT / shape.width());
       return new FigureExport.Raster(width, height, dpi);
     }

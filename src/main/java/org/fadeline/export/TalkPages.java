@@ -55,7 +55,7 @@ public final class TalkPages {
     }
     List<String> text = new ArrayList<>();
     text.add(slide.title());
-    text.addAll(slide.words());
+    slide.words().stream().filter(w -> !w.isBlank()).forEach(text::add);
     return new SlideFigure(text, figure, foot, plain, look.shape().width());
   }
 

@@ -1,0 +1,90 @@
+package org.fadeline.ui.talk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.fadeline.io.Problem;
+import org.fadeline.io.TalkReader;
+import org.fadeline.io.TalkWriter;
+import org.fadeline.model.talk.Talk;
+import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.TaskService.Answer;
+import org.fadeline.ui.state.Workbench;
+
+/** Opens and saves talks in the background. */
+final class TalkFiles {
+  static final String ENDING = ".talk.json";
+  private static final String CHANNEL = "talk-file";
+
+  private final Workbench bench;
+  private final TalkModel model;
+
+  TalkFiles(Workbench bench, TalkModel model) {
+    this.bench = bench;
+    this.model = model;
+  }
+
+  void open(Path file) {
+    bench
+        .tasks()
+        .submit(
+            CHANNEL,
+            "Opening " + file.getFileName(),
+            progress -> TalkReader.read(file),
+            new Answer<>(
+                loaded -> opened(file, loaded),
+                failure -> trouble("The talk could not be opened", failure)));
+  }
+
+  private void opened(Path file, TalkReader.Loaded loaded) {
+    loaded.talk().ifPresent(talk -> model.opened(talk, file));
+    List<Activity.Problem> problems =
+        loaded.report().problems().stream().map(TalkFiles::problem).toList();
+    if (!problems.isEmpty()) {
+      bench.report(
+          new Trouble(
+              file.getFileName() + " could not be opened",
+              "Nothing was changed: neither the file nor the talk in hand.",
+              problems,
+              null));
+    }
+  }
+
+  static Activity.Problem problem(Problem p) {
+    String field = p.field() == null || p.field().isEmpty() ? "" : ", " + p.field();
+    return new Activity.Problem(p.file() + ", row " + p.row() + field, p.what(), p.whatToDo());
+  }
+
+  void save(Path chosen) {
+    boolean whole = chosen.toString().toLowerCase(Locale.ROOT).endsWith(ENDING);
+    Path file = whole ? chosen : Path.of(chosen + ENDING);
+    Talk talk = model.state().talk();
+    bench
+        .tasks()
+        .submit(
+            CHANNEL,
+            "Saving " + file.getFileName(),
+            progress -> {
+              TalkWriter.write(talk, file);
+              return file;
+            },
+            new Answer<>(
+                written -> {
+                  model.saved(talk, written);
+                  bench.tell("The talk is saved");
+                },
+                failure -> trouble("The talk was not saved; it is still open here", failure)));
+  }
+
+  private void trouble(String title, Exception failure) {
+    String why =
+        failure instanceof IOException
+            ? "The disk refused: " + failure.getMessage() + ". Choose another place."
+            : "Something went wrong that Fadeline did not foresee ("
+                + failure.getClass().getSimpleName()
+                + ").";
+    bench.report(Trouble.of(title, why));
+  }
+}
