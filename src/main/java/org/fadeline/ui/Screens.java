@@ -8,6 +8,7 @@ import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.setup.SetupScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.talk.TalkScreen;
 import org.fadeline.ui.weighin.WeighInScreen;
 
 /** Every screen of the window, in the order of the tabs. */
@@ -19,6 +20,7 @@ final class Screens {
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
         new SetupScreen(bench, preferences),
-        new WeighInScreen(bench, preferences));
+        new WeighInScreen(bench, preferences),
+        new TalkScreen(bench, preferences));
   }
 }

@@ -128,10 +128,22 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> picture("set-up-" + name));
       steps.add(() -> window.showScreen("Weigh-in"));
       steps.add(() -> picture("weigh-in-" + name));
+      visitTalk(name);
       steps.add(window::keys);
       steps.add(() -> picture("keys-" + name));
       steps.add(window::keys);
     }
+  }
+
+  private void visitTalk(String name) {
+    steps.add(
+        () -> {
+          window.showScreen("Talk");
+          run("Draft the talk from the review");
+        });
+    steps.add(() -> picture("talk-" + name));
+    steps.add(() -> run("Next slide"));
+    steps.add(() -> picture("talk-picture-" + name));
   }
 
   /** Does the command of a title. */

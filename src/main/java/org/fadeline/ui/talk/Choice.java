@@ -24,7 +24,8 @@ final class Choice<T extends @Nullable Object> {
         new StringConverter<>() {
           @Override
           public String toString(T value) {
-            return label.apply(value);
+            // Null is also what the box holds before anything is chosen.
+            return value == null && !box.getItems().contains(value) ? "" : label.apply(value);
           }
 
           @Override

@@ -1,0 +1,239 @@
+package org.fadeline.ui.talk;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import org.fadeline.analysis.Review;
+import org.fadeline.export.FileNames;
+import org.fadeline.export.TalkDraft;
+import org.fadeline.export.TalkMaterial;
+import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Source;
+import org.fadeline.model.talk.Talk;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.TaskService.Answer;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** What is done with whole talks: drafting, opening, saving, keeping, writing. */
+final class TalkDesk {
+  private static final String KEEPING = "talk-keep";
+
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final TalkModel model;
+  private final TalkFiles files;
+  private final SlideWork work = new SlideWork();
+  private final TalkWriting writing;
+  private final Optional<TalkKeeper> keeper;
+  private @Nullable Node owner;
+
+  TalkDesk(Workbench bench, PreferenceStore preferences, TalkModel model) {
+    this.bench = bench;
+    this.preferences = preferences;
+    this.model = model;
+    this.files = new TalkFiles(bench, model);
+    this.writing = new TalkWriting(bench, work);
+    this.keeper =
+        bench
+            .keeping()
+            .map(folder -> new TalkKeeper(folder.resolve("talks"), ProcessHandle.current().pid()));
+    Watch.part(model.stateProperty(), s -> s.unsaved() ? s.talk() : null, this::keep);
+  }
+
+  /** Says which node's window file choosers belong to. */
+  void ownedBy(Node node) {
+    owner = node;
+  }
+
+  SlideWork work() {
+    return work;
+  }
+
+  TalkWriting writing() {
+    return writing;
+  }
+
+  private @Nullable Window window() {
+    return owner == null || owner.getScene() == null ? null : owner.getScene().getWindow();
+  }
+
+  /** Returns the session in hand, or null where it has no file or no review yet. */
+  SlideWork.@Nullable Open openSession() {
+    OpenSession open = bench.state().open();
+    Review review = bench.state().review().latest();
+    Path file = open == null ? null : open.source().path();
+    return file == null || review == null
+        ? null
+        : new SlideWork.Open(file.toAbsolutePath().normalize(), review);
+  }
+
+  /** Returns a talk with the session in hand among its own, where that has a file. */
+  Talk withOpen(Talk talk) {
+    SlideWork.Open open = openSession();
+    if (open == null) {
+      tellNoFile();
+      return talk;
+    }
+    return TalkModel.withFile(talk, open.file());
+  }
+
+  private void tellNoFile() {
+    bench.tell("Save the match first: a talk names its matches by their files");
+  }
+
+  /** Makes the first draft from the review in hand; undo brings back what was there. */
+  void draft() {
+    SlideWork.Open open = openSession();
+    if (open == null) {
+      tellNoFile();
+      return;
+    }
+    List<Source> sources = List.of(new Source("s1", open.file()));
+    boolean named = !model.state().talk().discretion().unnamed();
+    Look look = model.state().talk().look();
+    Look asked =
+        model.state().talk().slides().isEmpty() ? look.withUnits(preferences.get().units()) : look;
+    Talk draft =
+        TalkDraft.of(sources, new TalkMaterial(Map.of("s1", open.review())), asked, named);
+    model.change("Draft the talk", before -> draft.withDiscretion(before.discretion()));
+    model.choose(0);
+  }
+
+  void addSession() {
+    File chosen = chooser("Add a match", "Matches", "*.session.json", "*.csv").showOpenDialog(window());
+    if (chosen != null) {
+      model.change("Add a match", talk -> TalkModel.withFile(talk, chosen.toPath()));
+    }
+  }
+
+  void open() {
+    if (model.state().unsaved() && !model.state().talk().slides().isEmpty()) {
+      bench.report(
+          new org.fadeline.ui.state.Activity.Trouble(
+              "The talk in hand is not saved",
+              "Save it first, or let it go and open the other.",
+              List.of(),
+              new org.fadeline.ui.state.Activity.Offer("Let it go", this::chooseAndOpen)));
+    } else {
+      chooseAndOpen();
+    }
+  }
+
+  private void chooseAndOpen() {
+    File chosen = chooser("Open a talk", "Talks", "*" + TalkFiles.ENDING).showOpenDialog(window());
+    if (chosen != null) {
+      files.open(chosen.toPath());
+    }
+  }
+
+  void save() {
+    Path file = model.state().file();
+    if (file != null) {
+      files.save(file);
+      return;
+    }
+    FileChooser chooser = chooser("Save the talk", "Talks", "*" + TalkFiles.ENDING);
+    chooser.setInitialFileName(name("talk.json"));
+    File chosen = chooser.showSaveDialog(window());
+    if (chosen != null) {
+      files.save(chosen.toPath());
+    }
+  }
+
+  private String name(String ending) {
+    String title = model.state().talk().title();
+    return FileNames.of(title.isBlank() ? "talk" : title, ending);
+  }
+
+  private FileChooser chooser(String title, String kind, String... endings) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(title);
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, endings));
+    folder().ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
+    return chooser;
+  }
+
+  private Optional<Path> folder() {
+    SlideWork.Open open = openSession();
+    Path near = model.state().file() != null ? model.state().file() : open == null ? null : open.file();
+    return Optional.ofNullable(near).map(Path::getParent).filter(Files::isDirectory);
+  }
+
+  /** Asks where, and writes there. */
+  void write(Writing as) {
+    if (model.state().talk().slides().isEmpty()) {
+      bench.tell("The talk has no slides yet");
+      return;
+    }
+    File chosen;
+    if (as.output().isFolder()) {
+      DirectoryChooser chooser = new DirectoryChooser();
+      chooser.setTitle(as.output().label() + ": into which new or empty folder");
+      folder().ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
+      chosen = chooser.showDialog(window());
+    } else {
+      String ending = as.output().ending();
+      FileChooser chooser = chooser(as.output().label(), as.output().label(), "*." + ending);
+      chooser.setInitialFileName(name(ending));
+      chosen = chooser.showSaveDialog(window());
+    }
+    if (chosen != null) {
+      writing.write(
+          new TalkWriting.Order(
+              model.state().talk(), model.state().chosen(), as, chosen.toPath()),
+          openSession());
+    }
+  }
+
+  private void keep(@Nullable Talk talk) {
+    keeper.ifPresent(
+        kept ->
+            bench
+                .tasks()
+                .submit(
+                    KEEPING,
+                    "Keeping the talk",
+                    progress -> {
+                      if (!progress.cancelled()) {
+                        kept.keep(talk);
+                      }
+                      return true;
+                    },
+                    new Answer<>(
+                        done -> {},
+                        failure ->
+                            bench.tell(
+                                "The talk could not be kept against a crash; save it soon"))));
+  }
+
+  /** Takes up a talk that an earlier run left unsaved, where nothing was begun here. */
+  void recover() {
+    keeper
+        .filter(kept -> model.state().talk().equals(Talk.EMPTY))
+        .ifPresent(
+            kept ->
+                bench
+                    .tasks()
+                    .submit(
+                        "talk-recover",
+                        "Looking for an unsaved talk",
+                        progress -> kept.recover(),
+                        new Answer<Optional<Talk>>(
+                            found -> found.ifPresent(this::recovered), failure -> {})));
+  }
+
+  private void recovered(Talk talk) {
+    model.recovered(talk);
+    bench.tell("The talk you had not saved is back");
+  }
+}

@@ -1,0 +1,100 @@
+package org.fadeline.ui.talk;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.StackPane;
+import org.fadeline.model.talk.Slide;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.TalkTray;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** Where a club talk is composed. It is built when first shown, so that the window opens sooner. */
+public final class TalkScreen implements Screen {
+  private static final String GROUP = "Talk";
+
+  private final Workbench bench;
+  private final TalkModel model = new TalkModel();
+  private final TalkDesk desk;
+  private final StackPane view = new StackPane();
+  private @Nullable TalkBody body;
+
+  /** Makes the screen. */
+  public TalkScreen(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.desk = new TalkDesk(bench, preferences, model);
+    Watch.part(bench.tray().waitingProperty(), List::size, this::takeUp);
+  }
+
+  private void takeUp(int waiting) {
+    if (waiting > 0) {
+      for (TalkTray.Put put : bench.tray().take()) {
+        model.takeUp(put);
+      }
+    }
+  }
+
+  private TalkBody body() {
+    TalkBody built = body;
+    if (built == null) {
+      built = new TalkBody(bench, model, desk);
+      body = built;
+      view.getChildren().setAll(built.view());
+      desk.recover();
+    }
+    return built;
+  }
+
+  @Override
+  public String title() {
+    return "Talk";
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public List<Command> commands() {
+    return List.of(
+        Command.of(GROUP, "Draft the talk from the review", desk::draft, "Shortcut+Shift+D"),
+        Command.of(GROUP, "Add a slide", () -> model.add(Slide.EMPTY), "Insert"),
+        Command.of(GROUP, "Duplicate the slide", model::duplicate, "Shortcut+D"),
+        Command.of(GROUP, "Delete the slide", model::delete, "Delete"),
+        Command.of(GROUP, "Slide earlier", () -> move(-1), "Alt+Up"),
+        Command.of(GROUP, "Slide later", () -> move(1), "Alt+Down"),
+        Command.of(GROUP, "Next slide", () -> step(1), "Page_Down"),
+        Command.of(GROUP, "Slide before", () -> step(-1), "Page_Up"),
+        Command.of(GROUP, "Title of the slide", () -> body().editTitle(), "Enter"),
+        Command.of(GROUP, "Undo", model::undo, "Shortcut+Z"),
+        Command.of(GROUP, "Redo", model::redo, "Shortcut+Shift+Z", "Shortcut+Y"),
+        Command.everywhere(GROUP, "Open a talk", desk::open, "Shortcut+Alt+O"),
+        Command.everywhere(GROUP, "Save the talk", desk::save, "Shortcut+Alt+S"),
+        Command.everywhere(GROUP, "Write the talk", () -> body().write(), "Shortcut+Alt+W"));
+  }
+
+  private void move(int way) {
+    int at = model.state().chosen();
+    model.move(at, at + way);
+  }
+
+  private void step(int way) {
+    model.choose(model.state().chosen() + way);
+  }
+
+  @Override
+  public void shown(boolean shown) {
+    if (shown) {
+      body().refresh();
+    }
+  }
+
+  @Override
+  public void takeFocus() {
+    body().takeFocus();
+  }
+}

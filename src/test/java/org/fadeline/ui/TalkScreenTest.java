@@ -1,0 +1,172 @@
+package org.fadeline.ui;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.Source;
+import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.TalkTray;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The talk screen from outside. */
+// TestFX calls start before each test, which sets every field.
+@SuppressWarnings("NullAway.Init")
+@ExtendWith(ApplicationExtension.class)
+class TalkScreenTest {
+  private static final Path FILE = Path.of("hand.session.json");
+
+  private Workbench bench;
+  private MainWindow window;
+
+  @Start
+  void start(Stage stage) {
+    Fonts.load();
+    PreferenceStore preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
+    bench =
+        new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    navigation.leadTo(window::showScreen);
+    window.show();
+    bench.open(FILE);
+    window.showScreen("Talk");
+  }
+
+  @AfterEach
+  void closeWindows() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private void draft(FxRobot robot) {
+    Button button = robot.lookup("#draft").query();
+    robot.interact(button::fire);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static ListView<?> slides(FxRobot robot) {
+    return robot.lookup("#slides").query();
+  }
+
+  private static String said(FxRobot robot) {
+    FigureCanvas slide = robot.lookup("#slide").query();
+    return String.valueOf(slide.getAccessibleText());
+  }
+
+  private static TextField title(FxRobot robot) {
+    return robot.lookup("#slide-title").query();
+  }
+
+  @Test
+  void aDraftIsMadeInOneActionAndShown(FxRobot robot) {
+    draft(robot);
+    assertTrue(slides(robot).getItems().size() >= 7);
+    assertTrue(said(robot).startsWith("Invented Pool, peg 14"), said(robot));
+    assertEquals("Invented Pool, peg 14", title(robot).getText());
+  }
+
+  @Test
+  void slidesAreMovedCopiedDeletedAndAllIsUndone(FxRobot robot) {
+    draft(robot);
+    int before = slides(robot).getItems().size();
+    robot.interact(() -> slides(robot).requestFocus());
+    robot.push(KeyCode.ALT, KeyCode.DOWN);
+    assertEquals(1, slides(robot).getSelectionModel().getSelectedIndex());
+    robot.push(KeyCode.CONTROL, KeyCode.D);
+    assertEquals(before + 1, slides(robot).getItems().size());
+    robot.push(KeyCode.DELETE);
+    robot.push(KeyCode.DELETE);
+    assertEquals(before - 1, slides(robot).getItems().size());
+    for (int i = 0; i < 4; i++) {
+      robot.push(KeyCode.CONTROL, KeyCode.Z);
+    }
+    assertEquals(before, slides(robot).getItems().size());
+    assertEquals("Invented Pool, peg 14", title(robot).getText());
+  }
+
+  @Test
+  void whatIsTypedIsOnTheSlideAndIsOneStep(FxRobot robot) {
+    draft(robot);
+    robot.interact(() -> title(robot).setText("Off"));
+    robot.interact(() -> title(robot).appendText(" we went"));
+    assertTrue(said(robot).startsWith("Off we went."), said(robot));
+    robot.interact(() -> slides(robot).requestFocus());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals("Invented Pool, peg 14", title(robot).getText());
+    robot.push(KeyCode.CONTROL, KeyCode.Y);
+    assertEquals("Off we went", title(robot).getText());
+  }
+
+  @Test
+  void tooMuchIsRemarked(FxRobot robot) {
+    draft(robot);
+    VBox remarks = robot.lookup("#remarks").query();
+    assertEquals(List.of(), remarks.getChildren());
+    robot.interact(() -> title(robot).setText("far too long a title ".repeat(6)));
+    assertTrue(((Label) remarks.getChildren().get(0)).getText().contains("cut"));
+  }
+
+  @Test
+  void namesAreLeftOutAndListed(FxRobot robot) {
+    draft(robot);
+    CheckBox unnamed = robot.from(window.scene().getRoot()).lookup("#unnamed").query();
+    robot.interact(unnamed::fire);
+    assertFalse(said(robot).contains("Invented Pool"), said(robot));
+    Label left = robot.lookup("#left-out").query();
+    assertTrue(left.getText().contains("Invented Pool, peg 14"), left.getText());
+  }
+
+  @Test
+  void aPicturePutAsideElsewhereBecomesASlide(FxRobot robot) {
+    draft(robot);
+    int before = slides(robot).getItems().size();
+    robot.interact(
+        () ->
+            bench
+                .tray()
+                .put(
+                    new TalkTray.Put(
+                        "The first hour",
+                        Picture.of(Picture.Kind.TIMELINE, "x")
+                            .withWindow(
+                                new Picture.Window(
+                                    HandMade.ALL_IN, HandMade.minute(60), HandMade.minute(30))),
+                        List.of(
+                            new Source(
+                                "x",
+                                requireNonNull(
+                                    requireNonNull(bench.state().open()).source().path()))))));
+    assertEquals(before + 1, slides(robot).getItems().size());
+    assertEquals("The first hour", title(robot).getText());
+    assertTrue(said(robot).startsWith("The first hour."), said(robot));
+    assertEquals(List.of(), bench.tray().waitingProperty().get());
+  }
+}
