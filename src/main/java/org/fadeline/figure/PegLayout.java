@@ -63,7 +63,8 @@ public final class PegLayout {
         double y = angler.getY() - distance * Math.cos(angle) * scaleOfWater;
         double inside = right ? width - x : x;
         boolean near =
-            y < (isWeatherShort() ? 70 : 96) * scale && inside < (isWeatherShort() ? 70 : 225) * scale;
+            y < (isWeatherShort() ? 70 : 96) * scale
+                && inside < (isWeatherShort() ? 70 : 225) * scale;
         if (near) {
           return true;
         }

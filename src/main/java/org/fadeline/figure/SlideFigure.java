@@ -111,9 +111,7 @@ public final class SlideFigure implements Figure {
   }
 
   private double neededForWords() {
-    return rows(wordsFont(figure == null)).size() * rowHeight()
-        + words.size() * paragraphGap()
-        + 8;
+    return rows(wordsFont(figure == null)).size() * rowHeight() + words.size() * paragraphGap() + 8;
   }
 
   /** Returns where the figure stands, points. */

@@ -48,7 +48,8 @@ class SlideChecksTest {
     assertTrue(found(one.withWords(many)).get(0).contains("more words than room"));
     Slide squeezed =
         one.withWords(many.subList(0, 5)).withPicture(Picture.of(Picture.Kind.TIMELINE, "a"));
-    assertTrue(String.join(" ", found(squeezed)).contains("little room"), found(squeezed)::toString);
+    assertTrue(
+        String.join(" ", found(squeezed)).contains("little room"), found(squeezed)::toString);
   }
 
   @Test

@@ -37,7 +37,10 @@ final class PictureEdits {
     return new Picture(
         kind,
         chosen,
-        linesOf(kind, before != null && sameSession ? before.lines() : List.of(), lines.apply(chosen.get(0))),
+        linesOf(
+            kind,
+            before != null && sameSession ? before.lines() : List.of(),
+            lines.apply(chosen.get(0))),
         before == null || !sameSession ? Picture.Window.WHOLE : before.window(),
         before == null ? Picture.Manner.USUAL : before.manner());
   }
@@ -66,7 +69,9 @@ final class PictureEdits {
         before.manner());
   }
 
-  /** Returns a picture with a line shown or not, in the session's order; all shown is none named. */
+  /**
+   * Returns a picture with a line shown or not, in the session's order; all shown is none named.
+   */
   static Picture withLine(Picture before, String line, boolean shown, List<Line> all) {
     List<String> ids = all.stream().map(Line::id).toList();
     List<String> now = new ArrayList<>();

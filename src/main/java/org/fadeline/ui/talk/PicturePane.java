@@ -47,8 +47,7 @@ final class PicturePane {
   PicturePane(TalkModel model, UnaryOperator<Talk> withOpen) {
     this.model = model;
     this.withOpen = withOpen;
-    kind =
-        new Choice<>("Picture", k -> k == null ? "No picture" : k.label(), this::chooseKind);
+    kind = new Choice<>("Picture", k -> k == null ? "No picture" : k.label(), this::chooseKind);
     List<Picture.@Nullable Kind> kinds = new ArrayList<>();
     kinds.add(null);
     kinds.addAll(List.of(Picture.Kind.values()));
@@ -122,7 +121,12 @@ final class PicturePane {
     String title = session == null ? "" : session.occasion().title();
     return !title.isBlank()
         ? title
-        : model.state().talk().source(id).map(s -> String.valueOf(s.file().getFileName())).orElse(id);
+        : model
+            .state()
+            .talk()
+            .source(id)
+            .map(s -> String.valueOf(s.file().getFileName()))
+            .orElse(id);
   }
 
   void show(TalkModel.State state, Map<String, Session> newSessions) {
@@ -174,10 +178,7 @@ final class PicturePane {
         CheckMenuItem item = new CheckMenuItem(Say.capital(line.name()));
         item.setSelected(shown || picture.lines().isEmpty());
         item.setOnAction(
-            e ->
-                change(
-                    "line",
-                    p -> PictureEdits.withLine(p, line.id(), item.isSelected(), all)));
+            e -> change("line", p -> PictureEdits.withLine(p, line.id(), item.isSelected(), all)));
         items.add(item);
       }
     }
@@ -185,10 +186,7 @@ final class PicturePane {
     String named =
         String.join(
             ", ",
-            all.stream()
-                .filter(l -> picture.lines().contains(l.id()))
-                .map(Line::name)
-                .toList());
+            all.stream().filter(l -> picture.lines().contains(l.id())).map(Line::name).toList());
     lines.setText(picture.lines().isEmpty() ? "All" : Say.capital(named));
     lines.setAccessibleText("Lines shown: " + lines.getText());
   }

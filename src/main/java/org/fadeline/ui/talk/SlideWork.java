@@ -99,10 +99,7 @@ final class SlideWork {
     ReadResult result = SessionFiles.read(file, ReadOptions.DEFAULT);
     result.report().problems().stream().filter(Problem::isError).forEach(problems::add);
     Review review =
-        result
-            .session()
-            .map(s -> Reviewer.review(s, ReviewSettings.DEFAULT, units))
-            .orElse(null);
+        result.session().map(s -> Reviewer.review(s, ReviewSettings.DEFAULT, units)).orElse(null);
     if (review != null) {
       kept.keySet().removeIf(k -> k.file().equals(file) && k.units().equals(units));
       kept.put(key, review);

@@ -113,7 +113,8 @@ final class TalkBody {
     left.setPrefWidth(270);
     left.setMinWidth(230);
     HBox.setHgrow(stage.view(), Priority.ALWAYS);
-    TabPane right = new TabPane(tab("This slide", editor.view()), tab("The whole talk", settings.view()));
+    TabPane right =
+        new TabPane(tab("This slide", editor.view()), tab("The whole talk", settings.view()));
     right.getStyleClass().addAll("panel", "talk-tabs");
     right.setPrefWidth(330);
     right.setMinWidth(300);

@@ -103,14 +103,14 @@ final class TalkDesk {
     Look look = model.state().talk().look();
     Look asked =
         model.state().talk().slides().isEmpty() ? look.withUnits(preferences.get().units()) : look;
-    Talk draft =
-        TalkDraft.of(sources, new TalkMaterial(Map.of("s1", open.review())), asked, named);
+    Talk draft = TalkDraft.of(sources, new TalkMaterial(Map.of("s1", open.review())), asked, named);
     model.change("Draft the talk", before -> draft.withDiscretion(before.discretion()));
     model.choose(0);
   }
 
   void addSession() {
-    File chosen = chooser("Add a match", "Matches", "*.session.json", "*.csv").showOpenDialog(window());
+    File chosen =
+        chooser("Add a match", "Matches", "*.session.json", "*.csv").showOpenDialog(window());
     if (chosen != null) {
       model.change("Add a match", talk -> TalkModel.withFile(talk, chosen.toPath()));
     }
@@ -165,7 +165,8 @@ final class TalkDesk {
 
   private Optional<Path> folder() {
     SlideWork.Open open = openSession();
-    Path near = model.state().file() != null ? model.state().file() : open == null ? null : open.file();
+    Path near =
+        model.state().file() != null ? model.state().file() : open == null ? null : open.file();
     return Optional.ofNullable(near).map(Path::getParent).filter(Files::isDirectory);
   }
 
@@ -189,8 +190,7 @@ final class TalkDesk {
     }
     if (chosen != null) {
       writing.write(
-          new TalkWriting.Order(
-              model.state().talk(), model.state().chosen(), as, chosen.toPath()),
+          new TalkWriting.Order(model.state().talk(), model.state().chosen(), as, chosen.toPath()),
           openSession());
     }
   }

@@ -88,8 +88,7 @@ final class TalkSettings {
                 model.type(
                     "Leave names out",
                     "names",
-                    t ->
-                        t.withDiscretion(new Discretion(t.discretion().unnamed(), split(text))));
+                    t -> t.withDiscretion(new Discretion(t.discretion().unnamed(), split(text))));
               }
             });
     leftOut.setWrapText(true);

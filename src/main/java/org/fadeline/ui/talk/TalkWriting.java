@@ -93,8 +93,7 @@ final class TalkWriting {
               talk,
               material,
               target,
-              new TalkExport.Pictures(
-                  Set.of(TalkExport.Picture.PNG, TalkExport.Picture.SVG), size),
+              new TalkExport.Pictures(Set.of(TalkExport.Picture.PNG, TalkExport.Picture.SVG), size),
               monitor);
       case ONE_PNG ->
           FigureExport.png(page(order, material), target, size.raster(talk.look().shape()));

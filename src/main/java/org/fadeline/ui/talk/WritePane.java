@@ -75,7 +75,8 @@ final class WritePane {
           case PRINT -> "A page a slide. The print ground saves ink.";
           case PICTURES -> "Into a new or empty folder, numbered in order.";
           case ONE_PNG, ONE_SVG -> "The slide shown, as it is.";
-          case GIF -> "The stretch of the slide shown, as known at each moment; at most 600 pictures.";
+          case GIF ->
+              "The stretch of the slide shown, as known at each moment; at most 600 pictures.";
           case TABLES -> "Every table of every match of the talk, into a new or empty folder.";
         });
   }

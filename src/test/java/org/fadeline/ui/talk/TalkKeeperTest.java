@@ -32,8 +32,7 @@ class TalkKeeperTest {
     new TalkKeeper(folder, ENDED).keep(talk);
     TalkKeeper next = new TalkKeeper(folder, ProcessHandle.current().pid());
     assertEquals(Optional.of(talk), next.recover());
-    assertEquals(
-        List.of("unsaved-" + ProcessHandle.current().pid() + ".talk.json"), names());
+    assertEquals(List.of("unsaved-" + ProcessHandle.current().pid() + ".talk.json"), names());
     assertEquals(Optional.empty(), new TalkKeeper(folder, ENDED + 1).recover());
     next.keep(null);
     assertEquals(List.of(), names());
