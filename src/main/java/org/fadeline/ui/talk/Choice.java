@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <T> type of the values
  */
-final class Choice<T extends @Nullable Object> {
+final class Choice<T> {
   private final ComboBox<T> box = new ComboBox<>();
   private final Node view;
   private boolean filling;
@@ -58,7 +58,7 @@ final class Choice<T extends @Nullable Object> {
     }
   }
 
-  void show(T value) {
+  void show(@Nullable T value) {
     filling = true;
     box.getSelectionModel().select(value);
     box.setValue(value);
