@@ -150,6 +150,19 @@ public final class FigureExport {
   }
 
   /**
+   * Writes figures as the pages of one PDF, in vectors with their fonts embedded.
+   *
+   * @param title of the whole
+   * @param width points, above 0
+   * @param height points, above 0
+   * @throws IOException if the file cannot be written; nothing is then left behind
+   */
+  public static void pdf(String title, List<Figure> pages, Path file, double width, double height)
+      throws IOException {
+    PdfPages.write(file, new PdfPages.Book(title, pages), width, height, ExportMonitor.NONE);
+  }
+
+  /**
    * Writes a figure as a PDF of one page, in vectors with its fonts embedded.
    *
    * @param width points, above 0

@@ -1,6 +1,7 @@
 package org.fadeline.io.notes;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.fadeline.io.notes.Piece.Kind;
 import org.fadeline.model.Line;
+import org.fadeline.model.LineCodes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +68,10 @@ public final class Vocabulary {
   private final Map<String, Set<String>> aliases = new LinkedHashMap<>();
   private final Map<String, Line> lines = new LinkedHashMap<>();
   private final Set<String> own = new HashSet<>();
+
+  /** Codes of the bank sheet; read in shorthand alone, since nobody says them. */
+  private final Map<String, String> codes = new HashMap<>();
+
   private int longest = 1;
 
   private Vocabulary(List<Line> sessionLines) {
@@ -82,6 +88,8 @@ public final class Vocabulary {
         others(plain(kind)).forEach(other -> alias(other, line.id()));
       }
     }
+    LineCodes.of(sessionLines)
+        .forEach((id, code) -> codes.put(key(plain(code)), id));
     for (String trade : TRADE_LINES) {
       List<String> name = plain(trade);
       if (names.containsKey(key(name)) || aliases.containsKey(key(name))) {
@@ -133,6 +141,9 @@ public final class Vocabulary {
         continue;
       }
       String id = names.get(key);
+      if (id == null && terse && !aliases.containsKey(key)) {
+        id = codes.get(key);
+      }
       Set<String> meant = id == null ? aliases.get(key) : Set.of(id);
       boolean first = terse && (i == 0 || !TradeWords.isBait(pieces.get(i).said()));
       if (meant != null && (first || stands(pieces, i, length))) {

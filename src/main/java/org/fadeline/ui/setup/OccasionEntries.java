@@ -93,7 +93,7 @@ final class OccasionEntries {
         peg(
             length(
                 "peg-bank",
-                "Bank above the water",
+                "Bank, height",
                 "0.5",
                 Peg::bankHeightM,
                 (p, metres) -> p.withBankHeightM(metres))));
@@ -207,7 +207,7 @@ final class OccasionEntries {
             i,
             Entry.number(
                 id + "cloud",
-                "Cloud, eighths",
+                "Cloud /8",
                 "4",
                 WeatherNote::cloudOktas,
                 (n, v) -> new WeatherNote(n.at(), n.wind(), v, n.airC(), n.waterC(), n.note()))),

@@ -1,6 +1,7 @@
 package org.fadeline.ui.setup;
 
 import java.io.File;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -9,6 +10,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import org.fadeline.export.FigureExport;
+import org.fadeline.figure.BankSheetFigure;
+import org.fadeline.figure.BankSheetFigure.Paper;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Theme;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
@@ -16,9 +22,11 @@ import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 
 /** Sets up a match: from nothing, or what is in hand. */
@@ -31,6 +39,7 @@ public final class SetupScreen implements Screen {
   private final LinesPane lines;
   private final SwimPane swim;
   private final HBox body;
+  private final Button print = new Button("Bank sheet to print…");
   private final Button take = new Button("Take lines from another match…");
 
   /** Makes the screen. */
@@ -49,11 +58,13 @@ public final class SetupScreen implements Screen {
             swim::pick);
     take.setId("take-lines");
     take.setOnAction(e -> takeLines());
+    print.setId("print-sheet");
+    print.setOnAction(e -> printSheet());
     VBox water =
         new VBox(
             8,
             swim,
-            take,
+            new HBox(8, take, print),
             Form.quiet(
                 "Drag a line to where it lies; a new one goes where you press. Carbon poles and"
                     + " wet lines conduct: keep 30 m from power lines. In lightning put the pole"
@@ -142,6 +153,48 @@ public final class SetupScreen implements Screen {
     lines.show(session, now.units(), editable);
     swim.show(session, Looks.style(now.look(), now.units(), now.textPercent()), editable);
     take.setDisable(!editable);
+  }
+
+  private void printSheet() {
+    OpenSession open = bench.state().open();
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Bank sheet to print");
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
+    chooser.setInitialFileName("bank-sheet.pdf");
+    File chosen = open == null ? null : chooser.showSaveDialog(view.getScene().getWindow());
+    if (open != null && chosen != null) {
+      writeSheet(open.session(), chosen.toPath());
+    }
+  }
+
+  /** Writes the sheet of a session in the background, on A4. */
+  void writeSheet(Session session, Path file) {
+    Paper paper = Paper.A4;
+    FigureStyle style = FigureStyle.of(Theme.PRINT, units());
+    bench
+        .tasks()
+        .submit(
+            "bank-sheet",
+            "Writing the bank sheet",
+            progress -> {
+              FigureExport.pdf(
+                  "Bank sheet",
+                  BankSheetFigure.pages(session, style, paper),
+                  file,
+                  paper.width(),
+                  paper.height());
+              return file;
+            },
+            new TaskService.Answer<>(
+                written -> bench.tell("Bank sheet written to " + written),
+                failure ->
+                    bench.report(
+                        Activity.Trouble.of(
+                            "The bank sheet was not written",
+                            file
+                                + " cannot be written ("
+                                + failure.getMessage()
+                                + "). Choose another place or free some room."))));
   }
 
   private void takeLines() {
