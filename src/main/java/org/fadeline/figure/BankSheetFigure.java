@@ -164,8 +164,7 @@ public final class BankSheetFigure implements Figure {
         tiny,
         pen.theme.ink());
     pen.text(
-        Pen.shortened(
-            tiny, inner, "One event a row, with its time. Keep 30 m from power lines."),
+        Pen.shortened(tiny, inner, "One event a row, with its time. Keep 30 m from power lines."),
         MARGIN,
         paper.height() - MARGIN,
         tiny,
@@ -234,8 +233,7 @@ public final class BankSheetFigure implements Figure {
       for (int i = 0; i < heads.length; i++) {
         pen.text(heads[i], x + 3, top + 9, head, pen.theme.secondInk());
         if (i > 0) {
-          pen.line(
-              pen.theme.hairline(), 0.6, x, top + 13, x, top + 13 + count * ROW);
+          pen.line(pen.theme.hairline(), 0.6, x, top + 13, x, top + 13 + count * ROW);
         }
         x += width * shares[i];
       }

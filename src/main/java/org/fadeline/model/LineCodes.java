@@ -58,7 +58,9 @@ public final class LineCodes {
     String first = words.get(0);
     if (words.size() > 1) {
       String second = words.get(1);
-      all.add(first.charAt(0) + (Character.isDigit(second.charAt(0)) ? second : second.substring(0, 1)));
+      all.add(
+          first.charAt(0)
+              + (Character.isDigit(second.charAt(0)) ? second : second.substring(0, 1)));
     }
     for (int i = 1; i < first.length(); i++) {
       all.add("" + first.charAt(0) + first.charAt(i));

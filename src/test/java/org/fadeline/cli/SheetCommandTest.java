@@ -15,7 +15,9 @@ class SheetCommandTest extends CommandHarness {
   void writesAPdf() throws Exception {
     Path out = folder.resolve("sheet.pdf");
     assertEquals(0, run("sheet", SAMPLE, "--out", out.toString(), "--paper", "a5"), err());
-    assertEquals("%PDF", Files.readString(out, java.nio.charset.StandardCharsets.ISO_8859_1).substring(0, 4));
+    assertEquals(
+        "%PDF",
+        Files.readString(out, java.nio.charset.StandardCharsets.ISO_8859_1).substring(0, 4));
     assertTrue(out().contains("pages"), out());
   }
 

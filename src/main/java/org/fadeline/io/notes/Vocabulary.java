@@ -88,8 +88,7 @@ public final class Vocabulary {
         others(plain(kind)).forEach(other -> alias(other, line.id()));
       }
     }
-    LineCodes.of(sessionLines)
-        .forEach((id, code) -> codes.put(key(plain(code)), id));
+    LineCodes.of(sessionLines).forEach((id, code) -> codes.put(key(plain(code)), id));
     for (String trade : TRADE_LINES) {
       List<String> name = plain(trade);
       if (names.containsKey(key(name)) || aliases.containsKey(key(name))) {
