@@ -28,6 +28,9 @@ final class RateMatch {
   static final int HAND_SECONDS = 75;
   static final int LOST_SECONDS = 45;
   static final int MISS_SECONDS = 15;
+  /** Kind of the lines, for settings that go by it. */
+  static final String KIND = "made";
+
   private static final int TURN_SECONDS = 20;
   private static final int RECAST_SECONDS = 60;
 
@@ -66,7 +69,7 @@ final class RateMatch {
             frame.document(),
             frame.occasion(),
             frame.match(),
-            perHour.keySet().stream().sorted().map(id -> Line.named(id, id + " line")).toList(),
+            perHour.keySet().stream().sorted().map(RateMatch::line).toList(),
             match.events,
             frame.outcome());
     Map<String, List<Double>> truth = new HashMap<>();
@@ -143,5 +146,9 @@ final class RateMatch {
 
   private Stamp stamp(int second, @Nullable String line) {
     return new Stamp("e" + (events.size() + 1), allIn + second * 1000L, line, null);
+  }
+
+  private static Line line(String id) {
+    return new Line(id, id + " line", KIND, id, Line.Place.UNKNOWN, Line.Rig.UNKNOWN);
   }
 }

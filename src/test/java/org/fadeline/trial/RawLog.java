@@ -17,13 +17,23 @@ import org.jspecify.annotations.Nullable;
  * of another line.
  */
 final class RawLog {
+  /** What counts as a bite. */
+  enum Takes {
+    /** Whatever is logged as one. */
+    ALL,
+    /** Landed and lost alone, the rule of a record that is not full. */
+    HOOK_UPS
+  }
+
+  private final Takes takes;
   private final List<Double> minutes = new ArrayList<>();
   private final @Nullable FadePosterior posterior;
   private final long start;
   private int fish;
   private double hours;
 
-  RawLog(Session session, String line) {
+  RawLog(Session session, String line, Takes takes) {
+    this.takes = takes;
     long from = -1;
     long to = session.match().allOut();
     for (SessionEvent event : session.events()) {
@@ -61,7 +71,8 @@ final class RawLog {
     if (landed) {
       fish += count;
     }
-    boolean bite = landed || event.kind() == EventKind.LOST || event.kind() == EventKind.BITE;
+    boolean missed = takes == Takes.ALL && event.kind() == EventKind.BITE;
+    boolean bite = landed || event.kind() == EventKind.LOST || missed;
     for (int i = 0; bite && i < count; i++) {
       minutes.add(at);
     }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.HandlingTimes;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
@@ -19,6 +20,10 @@ import org.fadeline.model.Session;
 final class RecordTrial {
   private static final int MOVED_AT = 150;
 
+  private static final ReviewSettings WITH_HANDLING =
+      ReviewSettings.DEFAULT.withHandling(
+          new HandlingTimes(Map.of(RateMatch.KIND, (double) RateMatch.HAND_SECONDS)));
+
   private RecordTrial() {}
 
   /** Tallies of one way of keeping a record. */
@@ -28,6 +33,10 @@ final class RecordTrial {
     int sure;
     int rawFlagged;
     int rawSure;
+    int hookUpsFlagged;
+    int hookUpsSure;
+    int handlingFlagged;
+    int handlingSure;
     int intervals;
     int held;
     int rawIntervals;
@@ -39,16 +48,22 @@ final class RecordTrial {
     String row(String name) {
       return String.format(
           Locale.ROOT,
-          "| %s | %.1f%% / %.1f%% | %.1f%% / %.1f%% | %s | %s | %.0f%% | %.0f%% |",
+          "| %s | %d | %s | %s | %s | %s | %s | %s | %.0f%% | %.0f%% |",
           name,
-          100.0 * rawFlagged / matches,
-          100.0 * rawSure / matches,
-          100.0 * flagged / matches,
-          100.0 * sure / matches,
+          matches,
+          flags(rawFlagged, rawSure),
+          flags(hookUpsFlagged, hookUpsSure),
+          flags(flagged, sure),
+          flags(handlingFlagged, handlingSure),
           share(rawHeld, rawIntervals),
           share(held, intervals),
           100 * rawRateError / rates,
           100 * rateError / rates);
+    }
+
+    private String flags(int half, int eight) {
+      return String.format(
+          Locale.ROOT, "%.1f%% / %.1f%%", 100.0 * half / matches, 100.0 * eight / matches);
     }
 
     private static String share(int part, int of) {
@@ -86,8 +101,14 @@ final class RecordTrial {
       Session log = kept.of(played.session(), seed);
       long tau = log.match().allIn() + stepMinute(seed) * 60_000L;
       double truth = Reviewed.fishPerHour(played.session());
-      Reviewed reviewed = new Reviewed(log);
-      RawLog raw = new RawLog(log, "a");
+      Reviewed reviewed = new Reviewed(log, ReviewSettings.DEFAULT);
+      Reviewed handled = new Reviewed(log, WITH_HANDLING);
+      RawLog raw = new RawLog(log, "a", RawLog.Takes.ALL);
+      RawLog hookUps = new RawLog(log, "a", RawLog.Takes.HOOK_UPS);
+      tally.hookUpsFlagged += hookUps.probability() >= 0.5 ? 1 : 0;
+      tally.hookUpsSure += hookUps.probability() >= 0.8 ? 1 : 0;
+      tally.handlingFlagged += handled.probability >= 0.5 ? 1 : 0;
+      tally.handlingSure += handled.probability >= 0.8 ? 1 : 0;
       tally.matches++;
       tally.flagged += reviewed.probability >= 0.5 ? 1 : 0;
       tally.sure += reviewed.probability >= 0.8 ? 1 : 0;
@@ -116,8 +137,8 @@ final class RecordTrial {
     private double rate = Double.NaN;
     private Fade.@org.jspecify.annotations.Nullable Moment moment;
 
-    Reviewed(Session log) {
-      Review review = Reviewer.review(log, ReviewSettings.DEFAULT);
+    Reviewed(Session log, ReviewSettings settings) {
+      Review review = Reviewer.review(log, settings);
       for (LineReview line : review.lines()) {
         if (line.line().id().equals("a")) {
           if (line.rates().fish() != null) {
@@ -134,7 +155,7 @@ final class RecordTrial {
     }
 
     static double fishPerHour(Session full) {
-      return new RawLog(full, "a").fishPerHour();
+      return new RawLog(full, "a", RawLog.Takes.ALL).fishPerHour();
     }
 
     boolean holds(long instant) {
