@@ -28,6 +28,7 @@ final class RateMatch {
   static final int HAND_SECONDS = 75;
   static final int LOST_SECONDS = 45;
   static final int MISS_SECONDS = 15;
+
   /** Kind of the lines, for settings that go by it. */
   static final String KIND = "made";
 
