@@ -169,4 +169,24 @@ class TalkScreenTest {
     assertTrue(said(robot).startsWith("The first hour."), said(robot));
     assertEquals(List.of(), bench.tray().waitingProperty().get());
   }
+
+  @Test
+  void whatReplayAndReviewShowIsPutOnTheTalkByAKey(FxRobot robot) {
+    robot.interact(
+        () -> {
+          window.showScreen("Replay");
+          bench.hindsight(false);
+          bench.transport().seek(HandMade.minute(30));
+        });
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    robot.interact(() -> window.showScreen("Review"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT2);
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    robot.interact(() -> window.showScreen("Talk"));
+    assertEquals(2, slides(robot).getItems().size());
+    assertTrue(said(robot).startsWith("Running weight."), said(robot));
+    robot.interact(() -> slides(robot).getSelectionModel().select(0));
+    assertTrue(said(robot).startsWith("The match, line by line."), said(robot));
+    assertFalse(said(robot).contains("To take home"));
+  }
 }

@@ -1,5 +1,6 @@
 package org.fadeline.ui.replay;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -18,6 +19,7 @@ import org.fadeline.model.Line;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
@@ -40,6 +42,7 @@ public final class ReplayScreen implements Screen {
   private final Inspector inspector;
   private final PegPane peg;
   private final ReplayCommands commands;
+  private final PictureMenu pictures;
   private final Label waiting = new Label();
   private final VBox waitingBox = new VBox(10, new ProgressIndicator(), waiting);
   private @Nullable TimelineFigure figure;
@@ -58,6 +61,9 @@ public final class ReplayScreen implements Screen {
     transport = new TransportBar(bench, preferences, commands::toggleLoop);
     timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
+    pictures = new PictureMenu(bench, preferences, () -> ReplayPictures.timeline(bench, shown));
+    pictures.on(timeline);
+    new PictureMenu(bench, preferences, () -> ReplayPictures.peg(bench)).on(peg);
     StackPane swim = new StackPane(peg);
     swim.getStyleClass().add("panel");
     swim.setStyle("-fx-padding: 0.5em;");
@@ -105,7 +111,9 @@ public final class ReplayScreen implements Screen {
 
   @Override
   public List<Command> commands() {
-    return commands.all();
+    List<Command> all = new ArrayList<>(commands.all());
+    all.addAll(pictures.commands());
+    return all;
   }
 
   @Override
@@ -128,7 +136,7 @@ public final class ReplayScreen implements Screen {
 
   /** Returns how often each layer that does not move was drawn: base, fades, peg. */
   List<Long> staticDraws() {
-    List<Long> all = new java.util.ArrayList<>(timeline.staticDraws());
+    List<Long> all = new ArrayList<>(timeline.staticDraws());
     all.add(peg.staticDraws());
     return all;
   }

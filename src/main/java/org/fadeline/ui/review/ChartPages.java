@@ -15,7 +15,10 @@ import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.WeightFigure;
 import org.fadeline.ui.control.DataTable;
+import org.fadeline.model.talk.Picture;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.state.TalkTray;
+import java.util.Optional;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -83,6 +86,25 @@ final class ChartPages {
 
   Node page() {
     return pageScroll;
+  }
+
+  /** Returns the picture on a page, its session being the one in hand; empty where it has none. */
+  Optional<Picture> picture(String name) {
+    LineReview line = responseLine.getValue();
+    return switch (name) {
+      case "Lines" -> Optional.of(Picture.of(Picture.Kind.WEIGHT, TalkTray.OPEN));
+      case "First bites" -> Optional.of(Picture.of(Picture.Kind.FIRST_BITE, TalkTray.OPEN));
+      case "After feeding" ->
+          Optional.ofNullable(line)
+              .map(
+                  l ->
+                      Picture.ofLine(
+                          Picture.Kind.FEED_RESPONSE, TalkTray.OPEN, l.line().id()));
+      case "Quarter-hours" -> Optional.of(Picture.of(Picture.Kind.QUARTER_HOURS, TalkTray.OPEN));
+      case "Fish" -> Optional.of(Picture.of(Picture.Kind.CATCH_WEIGHTS, TalkTray.OPEN));
+      case "One page" -> Optional.of(Picture.of(Picture.Kind.MATCH_PAGE, TalkTray.OPEN));
+      default -> Optional.empty();
+    };
   }
 
   void show(@Nullable Review newReview, FigureStyle newStyle) {

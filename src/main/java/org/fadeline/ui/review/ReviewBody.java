@@ -18,7 +18,9 @@ import org.fadeline.analysis.StayOrGo;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -45,6 +47,7 @@ final class ReviewBody {
   private final Map<String, Node> pages = new LinkedHashMap<>();
   private final StackPane page = new StackPane();
   private final Segments<String> choice;
+  private final PictureMenu pictures;
 
   ReviewBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
     this.bench = bench;
@@ -63,6 +66,8 @@ final class ReviewBody {
     pages.put(ReviewScreen.PAGES.get(7), record.view());
     pages.put(ReviewScreen.PAGES.get(8), settings.view());
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
+    pictures = new PictureMenu(bench, preferences, () -> charts.picture(choiceNow()));
+    pictures.on(page);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
     Watch.part(preferences.property(), p -> List.of(p.look(), p.textPercent()), p -> restyle());
@@ -101,6 +106,10 @@ final class ReviewBody {
 
   Node view() {
     return view;
+  }
+
+  List<Command> pictureCommands() {
+    return pictures.commands();
   }
 
   void takeFocus() {

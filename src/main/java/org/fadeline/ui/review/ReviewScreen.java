@@ -2,6 +2,7 @@ package org.fadeline.ui.review;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
@@ -63,11 +64,16 @@ public final class ReviewScreen implements Screen {
 
   @Override
   public List<Command> commands() {
-    return IntStream.range(0, PAGES.size())
-        .mapToObj(
-            i ->
-                Command.of(
-                    "Review", PAGES.get(i), () -> body().open(PAGES.get(i)), "Alt+" + (i + 1)))
+    return Stream.concat(
+            IntStream.range(0, PAGES.size())
+                .mapToObj(
+                    i ->
+                        Command.of(
+                            "Review",
+                            PAGES.get(i),
+                            () -> body().open(PAGES.get(i)),
+                            "Alt+" + (i + 1))),
+            body().pictureCommands().stream())
         .toList();
   }
 

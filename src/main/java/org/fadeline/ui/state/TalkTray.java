@@ -9,6 +9,9 @@ import org.fadeline.model.talk.Source;
 
 /** Pictures put aside on other screens for the talk, until it takes them up. */
 public final class TalkTray {
+  /** What a picture put aside calls the session in hand. */
+  public static final String OPEN = "open";
+
   private final ReadOnlyObjectWrapper<List<Put>> waiting = new ReadOnlyObjectWrapper<>(List.of());
 
   /** Makes an empty tray. */

@@ -11,6 +11,8 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.Source;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.jspecify.annotations.Nullable;
@@ -94,6 +96,23 @@ public final class Workbench implements AutoCloseable {
   /** Returns where pictures are put aside for the talk. */
   public TalkTray tray() {
     return tray;
+  }
+
+  /**
+   * Puts a picture of the session in hand aside for the talk, or says why it cannot be.
+   *
+   * @param title what its slide is to be called
+   * @param picture its session is called {@link TalkTray#OPEN}
+   */
+  public void putOnTalk(String title, Picture picture) {
+    OpenSession open = state().open();
+    Path file = open == null ? null : open.source().path();
+    if (file == null) {
+      tell("Save the match first: a talk names its matches by their files");
+    } else {
+      tray.put(new TalkTray.Put(title, picture, List.of(new Source(TalkTray.OPEN, file))));
+      tell("On the talk: " + title);
+    }
   }
 
   /** Returns the folder for what is kept between starts, or empty where nothing is. */

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Slide;
@@ -21,6 +22,7 @@ final class SlideEditor {
   private final TextArea notes = new TextArea();
   private final PicturePane picture;
   private final Choice<Look.@Nullable Ground> ground;
+  private final VBox notesField = Fields.labelled("Notes for you, not shown", notes);
   private final VBox view;
   private boolean filling;
 
@@ -75,12 +77,16 @@ final class SlideEditor {
             Fields.labelled("Title", title),
             Fields.labelled("Words", words),
             picture.view(),
-            ground.view(),
-            Fields.labelled("Notes for you, not shown", notes));
+            ground.view());
   }
 
   private static List<String> rows(String text) {
     return text.isEmpty() ? List.of() : List.of(text.split("\n", -1));
+  }
+
+  /** Returns the field of the notes, which stands below the slide as on a speaker's sheet. */
+  Region notes() {
+    return notesField;
   }
 
   Node view() {
@@ -94,6 +100,7 @@ final class SlideEditor {
   void show(TalkModel.State state, SlideWork.Shown shown) {
     Slide slide = state.slide();
     view.setDisable(slide == null);
+    notesField.setDisable(slide == null);
     filling = true;
     fill(title, slide == null ? "" : slide.title());
     fill(words, slide == null ? "" : String.join("\n", slide.words()));

@@ -1,6 +1,8 @@
 package org.fadeline.ui.talk;
 
 import java.util.List;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -38,7 +40,8 @@ final class SlideStage {
     remarks.setMinHeight(0);
     remarks.setId("remarks");
     view = new VBox(10, frame, remarks, writing);
-    VBox.setVgrow(frame, Priority.ALWAYS);
+    VBox.setVgrow(frame, Priority.SOMETIMES);
+    frame.maxHeightProperty().bind(frame.widthProperty().divide(frame.shape));
     running(List.of());
   }
 
@@ -46,9 +49,14 @@ final class SlideStage {
     return view;
   }
 
+  /** Puts something below the slide. */
+  void below(Node node) {
+    view.getChildren().add(node);
+  }
+
   void show(SlideWork.Shown shown) {
     SlideFigure page = shown.page();
-    frame.aspect = page == null ? 16.0 / 9 : page.aspect();
+    frame.shape.set(page == null ? 16.0 / 9 : page.aspect());
     canvas.setVisible(page != null);
     canvas.show(
         page == null ? null : page::paint,
@@ -79,18 +87,19 @@ final class SlideStage {
   /** Keeps the slide's shape, as large as there is room. */
   private static final class Frame extends Pane {
     private final FigureCanvas slide;
-    private double aspect = 16.0 / 9;
+    private final DoubleProperty shape = new SimpleDoubleProperty(16.0 / 9);
 
     Frame(FigureCanvas slide) {
       this.slide = slide;
       getChildren().add(slide);
       setMinSize(0, 0);
+      setPrefHeight(2000);
     }
 
     @Override
     protected void layoutChildren() {
-      double w = Math.min(getWidth(), getHeight() * aspect);
-      double h = w / aspect;
+      double w = Math.min(getWidth(), getHeight() * shape.get());
+      double h = w / shape.get();
       slide.resizeRelocate(Math.floor((getWidth() - w) / 2), 0, Math.floor(w), Math.floor(h));
     }
   }

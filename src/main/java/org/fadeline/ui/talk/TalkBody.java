@@ -112,6 +112,7 @@ final class TalkBody {
     left.getStyleClass().add("panel");
     left.setPrefWidth(270);
     left.setMinWidth(230);
+    stage.below(editor.notes());
     HBox.setHgrow(stage.view(), Priority.ALWAYS);
     TabPane right =
         new TabPane(tab("This slide", editor.view()), tab("The whole talk", settings.view()));

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.print.PrintService;
+import javafx.scene.control.ChoiceDialog;
 import javafx.scene.Node;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
@@ -176,6 +178,10 @@ final class TalkDesk {
       bench.tell("The talk has no slides yet");
       return;
     }
+    if (as.output() == Writing.Output.PRINT) {
+      print(as);
+      return;
+    }
     File chosen;
     if (as.output().isFolder()) {
       DirectoryChooser chooser = new DirectoryChooser();
@@ -193,6 +199,39 @@ final class TalkDesk {
           new TalkWriting.Order(model.state().talk(), model.state().chosen(), as, chosen.toPath()),
           openSession());
     }
+  }
+
+  private void print(Writing as) {
+    bench
+        .tasks()
+        .submit(
+            "talk-printers",
+            "Looking for printers",
+            progress -> TalkPrinting.printers(),
+            new Answer<>(
+                printers -> printOn(printers, as), failure -> printOn(List.of(), as)));
+  }
+
+  /** Where there is no printer, the PDF is written for another program to print. */
+  private void printOn(List<PrintService> printers, Writing as) {
+    if (printers.isEmpty()) {
+      bench.tell("No printer answers here: print the PDF from any reader of PDFs");
+      write(new Writing(Writing.Output.PDF, as.width(), as.dpi(), as.speed()));
+      return;
+    }
+    ChoiceDialog<String> dialog =
+        new ChoiceDialog<>(
+            printers.get(0).getName(), printers.stream().map(PrintService::getName).toList());
+    dialog.initOwner(window());
+    dialog.setTitle("Print the talk");
+    dialog.setHeaderText("On which printer?");
+    dialog
+        .showAndWait()
+        .flatMap(n -> printers.stream().filter(p -> p.getName().equals(n)).findFirst())
+        .ifPresent(
+            printer ->
+                writing.print(
+                    model.state().talk(), model.state().chosen(), printer, openSession()));
   }
 
   private void keep(@Nullable Talk talk) {

@@ -1,7 +1,9 @@
 package org.fadeline.ui.talk;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.print.PrintService;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -53,6 +55,28 @@ final class TalkWriting {
             },
             new TaskService.Answer<>(
                 written -> bench.tell(written + " is written"), failure -> tell(name, failure)));
+  }
+
+  /** Prints a talk, a page a slide. */
+  void print(Talk talk, int slide, PrintService printer, SlideWork.@Nullable Open open) {
+    bench
+        .tasks()
+        .submit(
+            CHANNEL,
+            "Printing on " + printer.getName(),
+            progress -> {
+              Path pdf = Files.createTempFile("talk", ".pdf");
+              try {
+                Writing as = new Writing(Writing.Output.PDF, 1920, 144, 1);
+                run(new Order(talk, slide, as, pdf), open, monitor(progress));
+                TalkPrinting.print(pdf, printer);
+              } finally {
+                Files.deleteIfExists(pdf);
+              }
+              return printer.getName();
+            },
+            new TaskService.Answer<>(
+                name -> bench.tell("Sent to " + name), failure -> tell("The talk", failure)));
   }
 
   /** Stops what is being written; nothing of it is left. */
