@@ -54,7 +54,7 @@ public final class TalkDraft {
     TalkDraft draft = new TalkDraft(first, material.review(first), look.units(), named);
     List<Slide> slides = new ArrayList<>(draft.slides());
     for (Source other : sources.subList(1, sources.size())) {
-      slides.addAll(draft.beside(other.id(), material));
+      slides.add(draft.beside(other.id(), material));
     }
     slides.addAll(draft.lessons());
     slides.add(thanks());
@@ -87,26 +87,15 @@ public final class TalkDraft {
     return Picture.of(kind, source);
   }
 
-  private List<Slide> beside(String other, TalkMaterial material) {
-    Picture timelines = Picture.of(Picture.Kind.COMPARE_TIMELINES, source, other);
-    Comparison comparison = material.comparison(timelines, units);
-    List<String> differed =
-        comparison.findings().sentences().stream().map(Comparison.Finding::text).toList();
-    return List.of(
-        slide(
-            "Two matches, one above the other",
-            List.of(),
-            timelines,
-            comparison.setup().alignment().stated()
-                + " "
-                + String.join(" ", differed)
-                + " "
-                + comparison.findings().caution()),
-        slide(
-            "How the two catches grew",
-            List.of(),
-            Picture.of(Picture.Kind.COMPARE_CATCH, source, other),
-            comparison.findings().caution()));
+  /** The two timelines are too low on a slide to be read; what they tell goes into the notes. */
+  private Slide beside(String other, TalkMaterial material) {
+    Picture catches = Picture.of(Picture.Kind.COMPARE_CATCH, source, other);
+    Comparison comparison = material.comparison(catches, units);
+    List<String> notes = new ArrayList<>();
+    notes.add(comparison.setup().alignment().stated());
+    comparison.findings().sentences().forEach(finding -> notes.add(finding.text()));
+    notes.add(comparison.findings().caution());
+    return slide("How the two catches grew", List.of(), catches, String.join(" ", notes));
   }
 
   private Slide opening() {
@@ -121,7 +110,7 @@ public final class TalkDraft {
               + session.occasion().date());
     }
     words.add(total());
-    words.add("The record: " + review.summary().grade().label() + ".");
+    words.add("What was logged: " + review.summary().grade().label() + ".");
     return slide(title(), words, null, "Say where, when and who, and what the day was like.");
   }
 
