@@ -1,5 +1,6 @@
 package org.fadeline.ui.review;
 
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
@@ -14,12 +15,11 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.WeightFigure;
-import org.fadeline.ui.control.DataTable;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.FigureCanvas;
-import org.fadeline.ui.state.TalkTray;
-import java.util.Optional;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.TalkTray;
 import org.jspecify.annotations.Nullable;
 
 /** The charts of a review with their tables; a chart is left out where it would be empty. */
@@ -96,10 +96,7 @@ final class ChartPages {
       case "First bites" -> Optional.of(Picture.of(Picture.Kind.FIRST_BITE, TalkTray.OPEN));
       case "After feeding" ->
           Optional.ofNullable(line)
-              .map(
-                  l ->
-                      Picture.ofLine(
-                          Picture.Kind.FEED_RESPONSE, TalkTray.OPEN, l.line().id()));
+              .map(l -> Picture.ofLine(Picture.Kind.FEED_RESPONSE, TalkTray.OPEN, l.line().id()));
       case "Quarter-hours" -> Optional.of(Picture.of(Picture.Kind.QUARTER_HOURS, TalkTray.OPEN));
       case "Fish" -> Optional.of(Picture.of(Picture.Kind.CATCH_WEIGHTS, TalkTray.OPEN));
       case "One page" -> Optional.of(Picture.of(Picture.Kind.MATCH_PAGE, TalkTray.OPEN));

@@ -6,12 +6,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.print.PrintService;
-import javafx.scene.control.ChoiceDialog;
 import javafx.scene.Node;
+import javafx.scene.control.ChoiceDialog;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import javax.print.PrintService;
 import org.fadeline.analysis.Review;
 import org.fadeline.export.FileNames;
 import org.fadeline.export.TalkDraft;
@@ -208,8 +208,7 @@ final class TalkDesk {
             "talk-printers",
             "Looking for printers",
             progress -> TalkPrinting.printers(),
-            new Answer<>(
-                printers -> printOn(printers, as), failure -> printOn(List.of(), as)));
+            new Answer<>(printers -> printOn(printers, as), failure -> printOn(List.of(), as)));
   }
 
   /** Where there is no printer, the PDF is written for another program to print. */
