@@ -14,6 +14,9 @@ final class LanePainter {
   /** Most that a band may tint its ground: thinner where it is wider, so that wide says less. */
   private static final double BAND_INK = 7;
 
+  /** Fished minutes from which a band is drawn at its full strength. */
+  private static final double FULL_INK_MINUTES = 30;
+
   private final TimelineLayout layout;
   private final TimelineLayout.Lane lane;
   private final LaneRecord record;
@@ -121,7 +124,10 @@ final class LanePainter {
         double x2 = Math.round(endX(point));
         double top = scale.y(layout.figure.scaled(band.high()));
         double height = scale.y(layout.figure.scaled(band.low())) - top;
-        double ink = Math.max(0.09, Math.min(0.3, BAND_INK / Math.max(1, height)));
+        // What rests on a short time says less, and says it more quietly.
+        double rests = Math.min(1, point.fishedMinutes() / FULL_INK_MINUTES);
+        double ink =
+            Math.max(0.05, rests * Math.max(0.09, Math.min(0.3, BAND_INK / Math.max(1, height))));
         pen.fill(Pen.alpha(hue, ink), x1, top, x2 - x1, height);
       }
     }

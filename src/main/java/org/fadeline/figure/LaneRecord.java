@@ -157,6 +157,23 @@ final class LaneRecord {
     return count;
   }
 
+  /**
+   * Returns the end of the stay that holds an instant, or a limit if that comes sooner. Where only
+   * the next line told that a stay was over, it ends there.
+   */
+  long endOfStay(long instant, long limit) {
+    for (Spell spell : review.spells()) {
+      if (spell.span().from() <= instant && instant <= spell.span().to()) {
+        long end = spell.span().to();
+        for (Untold each : untold) {
+          end = each.span().from() == end ? each.span().to() : end;
+        }
+        return Math.max(instant, Math.min(limit, end));
+      }
+    }
+    return limit;
+  }
+
   /** Returns the spell at an instant, as seen from a moment, or null. */
   @Nullable Spell spellAt(long instant, Knowledge seen) {
     Spell last = null;

@@ -27,7 +27,7 @@ final class MarkPainter {
   static final int MOST_TICKS_APART = 6;
 
   private static final int[] STEP_SECONDS = {
-    1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400, 43_200, 86_400
+    1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 300, 600, 900, 1800, 3600, 7200, 14_400, 43_200, 86_400
   };
 
   private final TimelineLayout layout;
@@ -144,7 +144,7 @@ final class MarkPainter {
         next++;
       }
       if (next - i > most) {
-        column.paint(start + step, next - i);
+        column.paint(record.endOfStay(events.get(next - 1).at(), start + step), next - i);
       } else {
         events.subList(i, next).stream().filter(e -> e.at() >= from).forEach(one::paint);
       }
@@ -172,8 +172,9 @@ final class MarkPainter {
         tall);
   }
 
+  /** Narrow, for it stands to the right of what it counts. */
   private double columnWidth() {
-    return layout.axis.pixelsPerMinute() * step / 60_000 - 1;
+    return Math.min(4, layout.axis.pixelsPerMinute() * step / 60_000 - 1);
   }
 
   private double stringHeight() {

@@ -1,8 +1,8 @@
 package org.fadeline.figure;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -24,6 +24,9 @@ public final class PegLayout {
   private static final double[] LENGTHS = {
     5, 6.5, 8, 9.5, 11, 11.5, 13, 14.5, 16, 20, 30, 40, 50, 60, 70, 80, 90, 100, 120, 150, 200
   };
+
+  /** A feature further out than the farthest line by more than this factor lies off the page. */
+  private static final double FARTHEST_FEATURE = 1.25;
 
   final Session session;
   final FigureStyle style;
@@ -73,9 +76,10 @@ public final class PegLayout {
     return false;
   }
 
-  /** Returns whether only the rose is drawn, the text being too large for words beside it. */
+  /** Returns whether only the rose is drawn, there being no room for words beside it. */
   boolean isWeatherShort() {
-    return style.textScale() > 1.6;
+    double scale = style.textScale();
+    return scale > 1.6 || height < 190 * scale || width < 230 * scale;
   }
 
   /** Returns whether the words on the weather stand in the right upper corner. */
@@ -93,12 +97,17 @@ public final class PegLayout {
         far.add(new double[] {distance, bearing(line)});
       }
     }
+    far.add(new double[] {6, 0});
+    // The lines are what the diagram is for: a feature far beyond them does not crowd them.
+    double most = FARTHEST_FEATURE * far.stream().mapToDouble(place -> place[0]).max().orElse(6);
     for (Peg.Feature feature : session.occasion().peg().features()) {
       Double across = feature.widthM();
       double depth = feature.distanceM() > 3 ? (across == null ? 1 : across) * 0.25 : 0;
-      far.add(new double[] {feature.distanceM() + depth, feature.bearingDegrees()});
+      double reach = feature.distanceM() + depth;
+      if (reach <= most) {
+        far.add(new double[] {reach, feature.bearingDegrees()});
+      }
     }
-    far.add(new double[] {6, 0});
     for (double[] place : far) {
       double out = place[0] * Math.cos(Math.toRadians(place[1]));
       double across = Math.abs(place[0] * Math.sin(Math.toRadians(place[1])));
@@ -146,6 +155,11 @@ public final class PegLayout {
     return pixelsPerMetre;
   }
 
+  /** Returns the features of the swim as they lie here. */
+  PegFeatures features() {
+    return new PegFeatures(this);
+  }
+
   Point2D angler() {
     return angler;
   }
@@ -160,9 +174,8 @@ public final class PegLayout {
     pen.fill(pen.theme.water(), 0, 0, width, height);
     paintLengths(pen);
     paintBank(pen);
-    for (Peg.Feature feature : session.occasion().peg().features()) {
-      paintFeature(pen, feature);
-    }
+    paintLengthNames(pen);
+    features().paint(pen);
     paintAngler(pen);
   }
 
@@ -210,25 +223,72 @@ public final class PegLayout {
   }
 
   private void paintLengths(Pen pen) {
-    double lastLabel = 0;
-    double labelRoom = Type.width(pen.small, words.units().distance(14.5)) + 7;
-    double reach = reachM();
     Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
-    for (double length : LENGTHS) {
-      double radius = length * pixelsPerMetre;
-      if (length > reach + 0.01 || radius - lastLabel < labelRoom) {
-        continue;
-      }
-      Path2D arc = arc(radius);
-      pen.stroke(rule, 1, new float[0], arc);
-      paintLength(pen, words.units().distance(length), radius);
-      lastLabel = radius;
+    for (Length length : lengths()) {
+      pen.stroke(rule, 1, new float[0], arc(length.radius));
     }
   }
 
-  /** Returns how far out the page's top lies, metres. */
-  private double reachM() {
-    return angler.getY() / pixelsPerMetre;
+  private void paintLengthNames(Pen pen) {
+    for (Length length : lengths()) {
+      Rectangle2D box = length.box;
+      if (box != null) {
+        boolean onBank = box.getY() > bankTop;
+        pen.fill(onBank ? pen.theme.bank() : pen.theme.water(), box);
+        pen.text(
+            length.label,
+            box.getCenterX(),
+            box.getCenterY() + Type.ascent(pen.small) * 0.46,
+            pen.small,
+            pen.theme.ink(),
+            Pen.Align.MIDDLE);
+      }
+    }
+  }
+
+  /** A working length: its arc, and where that is named, if there is room. */
+  private record Length(String label, double radius, @Nullable Rectangle2D box) {}
+
+  private List<Length> lengths() {
+    Font small = Type.regular(11 * style.textScale());
+    double room = Type.width(small, words.units().distance(14.5)) + 7;
+    double reach = angler.getY() / pixelsPerMetre;
+    double last = 0;
+    List<Length> lengths = new ArrayList<>();
+    for (double length : LENGTHS) {
+      double radius = length * pixelsPerMetre;
+      if (length <= reach + 0.01 && radius - last >= room) {
+        String label = words.units().distance(length);
+        lengths.add(new Length(label, radius, named(Type.width(small, label), radius)));
+        last = radius;
+      }
+    }
+    return lengths;
+  }
+
+  /** A working length is named where its arc meets the bank, or where it leaves the picture. */
+  private @Nullable Rectangle2D named(double labelWidth, double radius) {
+    double high = 14 * style.textScale();
+    double x = angler.getX() + radius;
+    if (x + labelWidth / 2 < width - 4) {
+      return new Rectangle2D.Double(x - labelWidth / 2, bankTop + 5, labelWidth, high);
+    }
+    double across = width - 8 - labelWidth / 2 - angler.getX();
+    double y = angler.getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
+    return y > 14 && y < bankTop - 14
+        ? new Rectangle2D.Double(width - 11 - labelWidth, y - high / 2, labelWidth + 6, high)
+        : null;
+  }
+
+  /** Returns where working lengths are named on the water. */
+  List<Rectangle2D> lengthNames() {
+    List<Rectangle2D> boxes = new ArrayList<>();
+    for (Length length : lengths()) {
+      if (length.box != null && length.box.getY() < bankTop) {
+        boxes.add(length.box);
+      }
+    }
+    return boxes;
   }
 
   /** Half a circle round the angler, the parts inside the picture. */
@@ -248,102 +308,6 @@ public final class PegLayout {
       drawing = inside;
     }
     return path;
-  }
-
-  /** Names a working length where its arc meets the bank, or where it leaves the picture. */
-  private void paintLength(Pen pen, String label, double radius) {
-    double labelWidth = Type.width(pen.small, label);
-    double x = angler.getX() + radius;
-    if (x + labelWidth / 2 < width - 4) {
-      pen.text(
-          label,
-          x,
-          bankTop + 5 + pen.smallRow() * 0.8,
-          pen.small,
-          pen.theme.ink(),
-          Pen.Align.MIDDLE);
-      return;
-    }
-    double across = width - 8 - labelWidth / 2 - angler.getX();
-    double y = angler.getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
-    if (y > 14 && y < bankTop - 14) {
-      pen.fill(pen.theme.water(), width - 11 - labelWidth, y - 7, labelWidth + 6, 14);
-      pen.text(
-          label,
-          width - 8,
-          y + Type.ascent(pen.small) * 0.46,
-          pen.small,
-          pen.theme.ink(),
-          Pen.Align.RIGHT);
-    }
-  }
-
-  private void paintFeature(Pen pen, Peg.Feature feature) {
-    Point2D at = pointOf(feature.distanceM(), feature.bearingDegrees());
-    double half = halfWidth(feature);
-    Ellipse2D shape =
-        new Ellipse2D.Double(at.getX() - half, at.getY() - half * 0.45, 2 * half, half * 0.9);
-    pen.fill(Theme.mix(pen.theme.bank(), 0.8, pen.theme.water()), shape);
-    pen.stroke(pen.theme.secondInk(), 1, new float[] {3, 2}, shape);
-    featureName(feature)
-        .ifPresent(
-            box ->
-                pen.text(
-                    feature.name(),
-                    box.getX(),
-                    box.getY() + Type.ascent(pen.small) + 2,
-                    pen.small,
-                    pen.theme.ink()));
-  }
-
-  /** Returns where a feature is named: where neither a line nor the weather stands. */
-  Optional<Rectangle2D> featureName(Peg.Feature feature) {
-    Point2D at = pointOf(feature.distanceM(), feature.bearingDegrees());
-    double half = halfWidth(feature);
-    double size = 11 * style.textScale();
-    double w = Type.width(Type.regular(size), feature.name());
-    double row = Math.ceil(size * 1.35);
-    double down = half * 0.45;
-    double[][] corners = {
-      {at.getX() - w / 2, at.getY() - row / 2},
-      {at.getX() - w / 2, at.getY() + down + 2},
-      {at.getX() - w / 2, at.getY() - down - row - 2},
-      {at.getX() + half + 3, at.getY() - row},
-      {at.getX() - half - 3 - w, at.getY() - row},
-    };
-    for (double[] corner : corners) {
-      Rectangle2D box = new Rectangle2D.Double(corner[0], corner[1], w, row);
-      boolean inside =
-          box.getX() >= 3
-              && box.getMaxX() <= width - 3
-              && box.getY() >= 2
-              && box.getMaxY() <= bankTop - 4
-              && (box.getY() > 70 * Math.max(1, style.textScale())
-                  || (weatherRight ? box.getMaxX() < width * 0.5 : box.getX() > width * 0.5));
-      if (inside && isClearOfLines(box)) {
-        return Optional.of(box);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private double halfWidth(Peg.Feature feature) {
-    Double across = feature.widthM();
-    return Math.max(5, (across == null ? 1 : across) * pixelsPerMetre / 2);
-  }
-
-  private boolean isClearOfLines(Rectangle2D box) {
-    for (Line line : session.lines()) {
-      Point2D at = pointOf(line).orElse(null);
-      if (at != null
-          && at.getX() > box.getX() - 22
-          && at.getX() < box.getMaxX() + 22
-          && at.getY() > box.getY() - 22
-          && at.getY() < box.getMaxY() + 22) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /**

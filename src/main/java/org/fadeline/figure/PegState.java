@@ -51,12 +51,13 @@ final class PegState {
       }
     }
     taken.add(weather.area());
+    taken.addAll(layout.lengthNames());
     layout
         .session
         .occasion()
         .peg()
         .features()
-        .forEach(feature -> layout.featureName(feature).ifPresent(taken::add));
+        .forEach(feature -> layout.features().nameOf(feature).ifPresent(taken::add));
     for (int i = 0; i < lines.size(); i++) {
       Line line = lines.get(i);
       int index = i;
@@ -165,17 +166,23 @@ final class PegState {
     double badge = pen.smallStrong.getSize2D() * 1.45 + 5;
     double width = badge + Math.max(Type.width(font, line.name()), Type.width(pen.small, under));
     double height = pen.bodyRow() + pen.smallRow();
-    Rectangle2D place = place(at, radius(line) + 7, width, height);
+    double gap = radius(line) + 7;
+    String name = line.name();
+    Rectangle2D place = place(at, gap, width, height);
     if (place == null) {
-      height = pen.bodyRow();
-      width = badge + Type.width(font, line.name());
-      place = place(at, radius(line) + 7, width, height);
       under = "";
+      place = place(at, gap, badge + Type.width(font, name), pen.bodyRow());
+    }
+    if (place == null) {
+      // Its letter says which line it is; the lane of the same letter has the name.
+      name = "";
+      place = place(at, gap - 3, badge - 4, badge - 4);
     }
     if (place == null) {
       return;
     }
     taken.add(place);
+    paintLeader(at, place, gap);
     double row = place.getY() + pen.bodyRow() / 2;
     pen.fill(
         Pen.alpha(pen.theme.water(), 0.8),
@@ -183,9 +190,9 @@ final class PegState {
         place.getY(),
         place.getWidth() + 4,
         place.getHeight());
-    pen.badge(index, place.getX(), row);
+    pen.badge(index, place.getX(), name.isEmpty() ? place.getCenterY() : row);
     pen.text(
-        line.name(), place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
+        name, place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
     pen.text(
         under,
         place.getX() + badge,
@@ -194,8 +201,35 @@ final class PegState {
         pen.theme.secondInk());
   }
 
-  /** Returns a free place beside a spot, or null where there is none. */
+  /** Ties a name that had to stand further off to its spot. */
+  private void paintLeader(Point2D at, Rectangle2D place, double gap) {
+    double x = Math.max(place.getMinX(), Math.min(place.getMaxX(), at.getX()));
+    double y = Math.max(place.getMinY(), Math.min(place.getMaxY(), at.getY()));
+    double whole = at.distance(x, y);
+    if (whole > gap + 4) {
+      double share = (gap - 3) / whole;
+      pen.line(
+          pen.theme.secondInk(),
+          1,
+          at.getX() + (x - at.getX()) * share,
+          at.getY() + (y - at.getY()) * share,
+          x,
+          y);
+    }
+  }
+
+  /** Returns a free place beside a spot, else a little further off, or null where there is none. */
   private @Nullable Rectangle2D place(Point2D at, double gap, double width, double height) {
+    for (double further : new double[] {0, 14, 28, 44}) {
+      Rectangle2D free = free(at, gap + further, width, height);
+      if (free != null) {
+        return free;
+      }
+    }
+    return null;
+  }
+
+  private @Nullable Rectangle2D free(Point2D at, double gap, double width, double height) {
     double x = at.getX();
     double y = at.getY();
     boolean rightFirst = x >= layout.width / 2;
@@ -210,6 +244,10 @@ final class PegState {
       {left, y - height},
       {right, y},
       {left, y},
+      {right, y - gap - height / 2},
+      {left, y - gap - height / 2},
+      {x, y - gap - height},
+      {x - width, y - gap - height},
     };
     for (double[] corner : corners) {
       Rectangle2D box = new Rectangle2D.Double(corner[0], corner[1], width, height);

@@ -131,6 +131,44 @@ class FiguresTest {
     assertTrue(layout.at(2, 2, frame).isEmpty());
   }
 
+  /** However small the panel, and however far a feature lies, every line keeps its letter. */
+  @Test
+  void everyLineKeepsItsLetterOnASmallPegDiagram() {
+    Session farIsland = withFeature(new Peg.Feature("far bank", 85, 4, 30.0));
+    PegFigure figure =
+        new PegFigure(
+            farIsland, ReplayFrame.at(farIsland, farIsland.match().allIn() + 9_000_000), style);
+    for (int[] size : new int[][] {{270, 230}, {300, 250}, {420, 300}, {620, 500}}) {
+      RecordingGraphics g = new RecordingGraphics();
+      figure.paint(g, size[0], size[1]);
+      List<String> texts = g.texts.stream().map(RecordingGraphics.Written::text).toList();
+      for (String letter : List.of("A", "B", "C", "D", "E")) {
+        assertTrue(texts.contains(letter), letter + " of " + texts + " at " + size[0]);
+      }
+      assertEquals(List.of(), g.overlaps());
+      PegLayout layout = figure.layout(size[0], size[1]);
+      assertTrue(27 * layout.pixelsPerMetre() > size[1] * 0.4, "the lines fill the picture");
+    }
+  }
+
+  private Session withFeature(Peg.Feature feature) {
+    Session session = review.session();
+    var was = session.occasion();
+    Peg peg =
+        new Peg(
+            was.peg().number(),
+            was.peg().facingDegrees(),
+            was.peg().bankHeightM(),
+            List.of(feature));
+    return new Session(
+        session.document(),
+        new Occasion(was.title(), was.date(), was.zone(), was.venue(), peg, was.weather()),
+        session.match(),
+        session.lines(),
+        session.events(),
+        session.outcome());
+  }
+
   /** A line whose place was not logged is named in words and not put on the water. */
   @Test
   void nothingIsInventedOnTheWater() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -265,6 +266,26 @@ class TimelineFigureTest {
         g.texts.stream().anyMatch(t -> t.text().startsWith("crowded marks: columns of")),
         "says that marks are binned");
     assertTrue(g.shapes.size() < 20_000, "far fewer shapes than events: " + g.shapes.size());
+  }
+
+  /** A column stands right of what it counts, but not beyond the stay that it counts. */
+  @Test
+  void columnsEndWithTheirStay() {
+    Review dense = reviewed(LargeSessions.of(20_000, 3));
+    TimelineLayout layout = new TimelineFigure(dense, style).layout(WIDTH, HEIGHT);
+    long allOut = dense.session().match().allOut();
+    int columns = 0;
+    for (TimelineLayout.Lane lane : layout.lanes()) {
+      RecordingGraphics g = new RecordingGraphics();
+      new MarkPainter(layout, lane, layout.record(lane), new Pen(g, style))
+          .paintMarks(dense.session().match().allIn(), allOut);
+      for (Rectangle2D shape : g.shapes) {
+        columns++;
+        double right = shape.getMaxX();
+        assertTrue(right <= layout.xOf(allOut) + 10, "ends at " + right);
+      }
+    }
+    assertTrue(columns > 0, "there is something to draw");
   }
 
   @Test

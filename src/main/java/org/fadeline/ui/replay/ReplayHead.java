@@ -39,9 +39,27 @@ final class ReplayHead {
     HBox.setHgrow(space, Priority.ALWAYS);
     view.getChildren()
         .addAll(
-            room, toGo.box, weight.box, pace.box, space, new LinesMenu(bench).view(), knowledge);
+            room,
+            gap(),
+            toGo.box,
+            gap(),
+            weight.box,
+            gap(),
+            pace.box,
+            space,
+            new LinesMenu(bench).view(),
+            gap(),
+            knowledge);
     view.setAlignment(Pos.CENTER_LEFT);
-    view.setStyle("-fx-spacing: 1.1em; -fx-padding: 0.35em 1.1em 0.35em 1.1em;");
+    view.setStyle("-fx-padding: 0.35em 0.9em 0.35em 0.9em;");
+  }
+
+  /** A gap that large text may squeeze. */
+  private static Region gap() {
+    Region gap = new Region();
+    gap.setMinWidth(8);
+    gap.setPrefWidth(26);
+    return gap;
   }
 
   HBox view() {

@@ -67,7 +67,7 @@ public final class ReplayScreen implements Screen {
     StackPane swim = new StackPane(peg);
     swim.getStyleClass().add("panel");
     swim.setStyle("-fx-padding: 0.5em;");
-    swim.setMinHeight(150);
+    swim.minHeightProperty().bind(view.heightProperty().multiply(0.34));
     swim.prefHeightProperty().bind(view.heightProperty().multiply(0.42));
     VBox side = new VBox(10, swim, turns.view());
     VBox.setVgrow(turns.view(), Priority.ALWAYS);

@@ -28,6 +28,12 @@ import org.fadeline.ui.state.WorkbenchState;
 final class TransportBar {
   private static final List<Integer> SHOWN_SPEEDS = List.of(1, 10, 60, 120, 300, 600);
 
+  private static final String CAUTION =
+      "Keep 30 m from power lines.\nYour water's rules and the organiser decide.";
+
+  /** Percent of the normal text size. */
+  private static final int LARGE_TEXT = 125;
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final BorderPane view = new BorderPane();
@@ -82,12 +88,11 @@ final class TransportBar {
     HBox middle = new HBox(18, time, buttons, speeds);
     middle.setAlignment(Pos.CENTER);
     Label caution =
-        new Label("Keep 30 m from power lines.\nYour water's rules and the organiser decide.");
+        new Label(CAUTION);
     caution.getStyleClass().add("quiet");
     caution.setWrapText(true);
-    caution.setMinWidth(120);
     between.getStyleClass().add("quiet");
-    HBox left = new HBox(caution);
+    HBox left = new HBox();
     left.setAlignment(Pos.CENTER_LEFT);
     HBox right = new HBox(between);
     right.setAlignment(Pos.CENTER_RIGHT);
@@ -97,9 +102,18 @@ final class TransportBar {
     HBox.setHgrow(otherGap, Priority.ALWAYS);
     HBox row = new HBox(12, left, gap, middle, otherGap, right);
     right.prefWidthProperty().bind(left.widthProperty());
-    left.setMinWidth(120);
     right.setMinWidth(60);
-    view.setCenter(new VBox(2, scrub, row));
+    HBox below = new HBox();
+    below.setAlignment(Pos.CENTER);
+    view.setCenter(new VBox(2, scrub, row, below));
+    Watch.part(
+        preferences.property(),
+        p -> p.textPercent() >= LARGE_TEXT,
+        large -> {
+          // Beside large buttons there is no room for it.
+          caution.setText(large ? CAUTION.replace('\n', ' ') : CAUTION);
+          (large ? below : left).getChildren().setAll(caution);
+        });
     view.getStyleClass().add("foot");
     Watch.part(bench.stateProperty(), WorkbenchState::playhead, this::follow);
     Watch.part(

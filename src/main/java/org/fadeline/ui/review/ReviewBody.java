@@ -3,6 +3,7 @@ package org.fadeline.ui.review;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -84,7 +85,15 @@ final class ReviewBody {
     ScrollPane tabs = new ScrollPane(choice);
     tabs.getStyleClass().add("plain-scroll");
     tabs.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    tabs.setMinHeight(Region.USE_PREF_SIZE);
+    // Where they do not fit they are scrolled, and the bar needs room below them.
+    tabs.minHeightProperty()
+        .bind(
+            choice
+                .heightProperty()
+                .add(
+                    Bindings.when(choice.widthProperty().greaterThan(tabs.widthProperty()))
+                        .then(14)
+                        .otherwise(2)));
     VBox right = new VBox(10, tabs, page);
     right.getStyleClass().add("panel");
     right.setStyle("-fx-padding: 0.9em;");

@@ -77,8 +77,9 @@ class ReadoutTest {
   void aLineLeftSaysWhenAndHowLongItRested() {
     Card left = card(at(bench(HandMade.session()), 60), "short");
     assertEquals("left 10:25", left.now());
-    assertEquals("rested 35 min", left.rests());
-    assertEquals("fed 60 min ago", left.since());
+    // 2000 g in the 24 min from 10:01 are 5000 g an hour: 11 lb.
+    assertEquals("gave 11 lb an hour", left.rests());
+    assertEquals("rested 35 min · fed 60 min ago", left.since());
   }
 
   @Test
