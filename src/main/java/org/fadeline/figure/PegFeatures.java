@@ -56,7 +56,8 @@ final class PegFeatures {
       double edge = Math.max(4, Math.min(layout.width - 4 - w, at.getX() - w / 2));
       double corner = layout.isWeatherRight() ? 4 : layout.width - 4 - w;
       double below = belowWeather() + 2;
-      return firstFree(new double[][] {{edge, 3}, {corner, 3}, {edge, below}, {corner, below}}, w, row);
+      return firstFree(
+          new double[][] {{edge, 3}, {corner, 3}, {edge, below}, {corner, below}}, w, row);
     }
     double[][] corners = {
       {at.getX() - w / 2, at.getY() - row / 2},
@@ -74,9 +75,7 @@ final class PegFeatures {
 
   private boolean isBesideWeather(Rectangle2D box) {
     double room = layout.isWeatherShort() ? 64 : WEATHER_WIDTH * layout.style.textScale();
-    return layout.isWeatherRight()
-        ? box.getMaxX() < layout.width - room
-        : box.getX() > room;
+    return layout.isWeatherRight() ? box.getMaxX() < layout.width - room : box.getX() > room;
   }
 
   private boolean isOffPage(Point2D at) {

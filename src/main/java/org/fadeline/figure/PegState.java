@@ -191,8 +191,7 @@ final class PegState {
         place.getWidth() + 4,
         place.getHeight());
     pen.badge(index, place.getX(), name.isEmpty() ? place.getCenterY() : row);
-    pen.text(
-        name, place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
+    pen.text(name, place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
     pen.text(
         under,
         place.getX() + badge,

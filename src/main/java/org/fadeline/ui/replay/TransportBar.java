@@ -87,8 +87,7 @@ final class TransportBar {
     buttons.setAlignment(Pos.CENTER);
     HBox middle = new HBox(18, time, buttons, speeds);
     middle.setAlignment(Pos.CENTER);
-    Label caution =
-        new Label(CAUTION);
+    Label caution = new Label(CAUTION);
     caution.getStyleClass().add("quiet");
     caution.setWrapText(true);
     between.getStyleClass().add("quiet");
