@@ -52,6 +52,15 @@ public final class ClockTimes {
 
   /** Reads an ISO 8601 date-time, with offset or on the zone's clock. */
   public static long instant(String text, ZoneId zone) throws Refused {
+    return instant(text, zone, ClockChange.REFUSE);
+  }
+
+  /**
+   * Reads an ISO 8601 date-time, with offset or on the zone's clock.
+   *
+   * @param change how to read a clock time that came twice or never
+   */
+  static long instant(String text, ZoneId zone, ClockChange change) throws Refused {
     Matcher matcher = DATE_TIME.matcher(text);
     if (!matcher.matches()) {
       throw new Refused(Shown.value(text) + " is not a date and time", HOW);
@@ -66,7 +75,7 @@ public final class ClockTimes {
     }
     String offset = matcher.group(8);
     if (offset == null) {
-      return resolve(local, zone);
+      return resolve(local, zone, change);
     }
     try {
       return inRange(
@@ -136,11 +145,25 @@ public final class ClockTimes {
 
   /** Returns the instant of a local date-time, refusing one that the clock had twice or never. */
   public static long resolve(LocalDateTime local, ZoneId zone) throws Refused {
+    return resolve(local, zone, ClockChange.REFUSE);
+  }
+
+  /**
+   * Returns the instant of a local date-time.
+   *
+   * @param reading how to read one that the clock had twice or never
+   */
+  static long resolve(LocalDateTime local, ZoneId zone, ClockChange reading) throws Refused {
     List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
     if (offsets.size() == 1) {
       return inRange(local.toInstant(offsets.get(0)).toEpochMilli());
     }
     ZoneOffsetTransition change = zone.getRules().getTransition(local);
+    if (reading != ClockChange.REFUSE) {
+      boolean before = reading == ClockChange.BEFORE;
+      ZoneOffset offset = before ? change.getOffsetBefore() : change.getOffsetAfter();
+      return inRange(local.toInstant(offset).toEpochMilli());
+    }
     String first = WITH_OFFSET.format(local.atOffset(change.getOffsetBefore()));
     String second = WITH_OFFSET.format(local.atOffset(change.getOffsetAfter()));
     String what =

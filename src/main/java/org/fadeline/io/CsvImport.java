@@ -225,7 +225,7 @@ final class CsvImport implements SessionRules.Places {
             "give the date of the match if it is another");
       }
     }
-    return new CsvTimes(zone, date, clockOf(reference.time), mapping);
+    return new CsvTimes(zone, date, clockOf(reference.time), options);
   }
 
   private @Nullable LocalDate dateOf(CsvTimes.Written time) {
@@ -234,7 +234,7 @@ final class CsvImport implements SessionRules.Places {
       return time.date();
     }
     try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone)).atZone(zone).toLocalDate();
+      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange())).atZone(zone).toLocalDate();
     } catch (Refused refused) {
       return null;
     }
@@ -247,7 +247,7 @@ final class CsvImport implements SessionRules.Places {
       return clock == null ? LocalTime.MIDNIGHT : clock;
     }
     try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone)).atZone(zone).toLocalTime();
+      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange())).atZone(zone).toLocalTime();
     } catch (Refused refused) {
       return LocalTime.MIDNIGHT;
     }

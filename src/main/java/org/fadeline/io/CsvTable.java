@@ -31,7 +31,7 @@ record CsvTable(
     char delimiter) {
   private static final int MOST_ROWS = 200_000;
   private static final int MOST_CELLS_IN_ROW = 500;
-  private static final char[] DELIMITERS = {',', ';', '\t', '|'};
+  static final List<Character> DELIMITERS = List.of(',', ';', '\t', '|');
 
   /**
    * One row.
@@ -120,7 +120,7 @@ record CsvTable(
     return ',';
   }
 
-  private static List<String> firstRow(String text, char delimiter) {
+  static List<String> firstRow(String text, char delimiter) {
     try (CSVParser parser = CSVParser.parse(text, format(delimiter))) {
       Iterator<CSVRecord> records = parser.iterator();
       return records.hasNext() ? records.next().toList() : List.of();
@@ -133,7 +133,7 @@ record CsvTable(
     return CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
   }
 
-  private static List<Row> rows(
+  static List<Row> rows(
       String file, String text, char delimiter, ImportReport.Collector problems) {
     List<Row> rows = new ArrayList<>();
     try (CSVParser parser = CSVParser.parse(text, format(delimiter))) {
@@ -244,7 +244,7 @@ record CsvTable(
     return columns;
   }
 
-  private static String normal(String name) {
+  static String normal(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
   }
 }

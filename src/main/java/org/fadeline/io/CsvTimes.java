@@ -24,19 +24,20 @@ final class CsvTimes {
   private final ZoneId zone;
   private final LocalDate date;
   private final LocalTime allIn;
-  private final CsvMapping mapping;
+  private final ReadOptions options;
 
   /**
    * Makes times for one file.
    *
+   * @param options give the order of dates and how times at a clock change are read
    * @param date of all in
    * @param allIn clock time of all in, or of the first event
    */
-  CsvTimes(ZoneId zone, LocalDate date, LocalTime allIn, CsvMapping mapping) {
+  CsvTimes(ZoneId zone, LocalDate date, LocalTime allIn, ReadOptions options) {
     this.zone = zone;
     this.date = date;
     this.allIn = allIn;
-    this.mapping = mapping;
+    this.options = options;
   }
 
   /**
@@ -52,18 +53,19 @@ final class CsvTimes {
     String full = written.full;
     LocalTime clock = written.clock;
     if (full != null || clock == null) {
-      return ClockTimes.instant(String.valueOf(full), zone);
+      return ClockTimes.instant(String.valueOf(full), zone, options.clockChange());
     }
     LocalDate day = written.date;
     if (day == null) {
       Duration ahead = Duration.between(clock, allIn);
       day = ahead.compareTo(BEFORE) > 0 ? date.plusDays(1) : date;
     }
-    return ClockTimes.resolve(LocalDateTime.of(day, clock), zone);
+    return ClockTimes.resolve(LocalDateTime.of(day, clock), zone, options.clockChange());
   }
 
   long instant(String text) throws Refused {
-    return instant(written(text, null, mapping));
+    CsvMapping mapping = options.mapping();
+    return instant(written(text, null, mapping == null ? CsvMapping.NONE : mapping));
   }
 
   /** Reads the form of a time, with the date of its own column where there is one. */

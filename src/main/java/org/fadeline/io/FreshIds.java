@@ -3,15 +3,17 @@ package org.fadeline.io;
 import java.util.Set;
 
 /** Ids e1, e2, … that are not taken yet, for events that a file gives none. */
-final class FreshIds {
+public final class FreshIds {
   private final Set<String> taken;
   private int last;
 
-  FreshIds(Set<String> taken) {
+  /** Makes ids beside those taken. */
+  public FreshIds(Set<String> taken) {
     this.taken = taken;
   }
 
-  String next() {
+  /** Returns the next one. */
+  public String next() {
     do {
       last++;
     } while (taken.contains("e" + last));

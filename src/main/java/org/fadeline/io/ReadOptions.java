@@ -12,27 +12,45 @@ import org.jspecify.annotations.Nullable;
  * @param mapping how the columns of a CSV are called, or null for the names of the format
  * @param skipBad whether to use the good rows or events where others are bad; otherwise one error
  *     refuses the file
+ * @param clockChange how to read clock times of a CSV that came twice or never
  */
 public record ReadOptions(
     @Nullable LocalDate date,
     @Nullable ZoneId zone,
     @Nullable CsvMapping mapping,
-    boolean skipBad) {
+    boolean skipBad,
+    ClockChange clockChange) {
   /** Nothing stated, all or nothing. */
-  public static final ReadOptions DEFAULT = new ReadOptions(null, null, null, false);
+  public static final ReadOptions DEFAULT =
+      new ReadOptions(null, null, null, false, ClockChange.REFUSE);
 
   /** Returns options with a date and a zone, all or nothing. */
   public static ReadOptions of(@Nullable LocalDate date, @Nullable ZoneId zone) {
-    return new ReadOptions(date, zone, null, false);
+    return new ReadOptions(date, zone, null, false, ClockChange.REFUSE);
   }
 
   /** Returns these options with a mapping. */
   public ReadOptions withMapping(@Nullable CsvMapping newMapping) {
-    return new ReadOptions(date, zone, newMapping, skipBad);
+    return new ReadOptions(date, zone, newMapping, skipBad, clockChange);
   }
 
   /** Returns these options, using the good part of a file or not. */
   public ReadOptions withSkipBad(boolean newSkipBad) {
-    return new ReadOptions(date, zone, mapping, newSkipBad);
+    return new ReadOptions(date, zone, mapping, newSkipBad, clockChange);
+  }
+
+  /** Returns these options with another date of all in, or none. */
+  public ReadOptions withDate(@Nullable LocalDate newDate) {
+    return new ReadOptions(newDate, zone, mapping, skipBad, clockChange);
+  }
+
+  /** Returns these options with another time zone, or none. */
+  public ReadOptions withZone(@Nullable ZoneId newZone) {
+    return new ReadOptions(date, newZone, mapping, skipBad, clockChange);
+  }
+
+  /** Returns these options with another way to read times that came twice or never. */
+  public ReadOptions withClockChange(ClockChange newClockChange) {
+    return new ReadOptions(date, zone, mapping, skipBad, newClockChange);
   }
 }

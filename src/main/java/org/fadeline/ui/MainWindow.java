@@ -124,6 +124,11 @@ public final class MainWindow {
     return scene;
   }
 
+  /** Returns the screens in the order of their tabs, for tests and pictures. */
+  List<org.fadeline.ui.control.Screen> screens() {
+    return screens;
+  }
+
   /** Shows the window where it stood last, on a visible screen. */
   public void show() {
     List<Bounds> visible = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.fadeline.ui;
 import java.util.List;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.replay.ReplayScreen;
 import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.setup.SetupScreen;
@@ -20,6 +21,7 @@ final class Screens {
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
         new SetupScreen(bench, preferences),
+        new ImportScreen(bench, preferences, navigation),
         new WeighInScreen(bench, preferences),
         new TalkScreen(bench, preferences));
   }

@@ -1,0 +1,94 @@
+package org.fadeline.ui.imports;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.fadeline.io.ImportReport;
+import org.fadeline.io.notes.NoteSession;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.EventEdits;
+
+/**
+ * Proposed events while they are looked through.
+ *
+ * @param session the proposals, as changed so far
+ * @param confidence how sure each reading was, in (0, 1), by id
+ * @param verdicts what was decided, by id; what is not decided is not there
+ * @param silent how many notes gave no event
+ * @param report every problem of the notes with its place
+ */
+record Draft(
+    Session session,
+    Map<String, Double> confidence,
+    Map<String, Verdict> verdicts,
+    int silent,
+    ImportReport report) {
+  Draft {
+    verdicts = Map.copyOf(verdicts);
+  }
+
+  /** What was decided about a proposal. */
+  enum Verdict {
+    ACCEPTED("accepted"),
+    REFUSED("refused");
+
+    private final String word;
+
+    Verdict(String word) {
+      this.word = word;
+    }
+  }
+
+  static Draft of(NoteSession read) {
+    return new Draft(read.session(), read.confidence(), Map.of(), read.silent(), read.report());
+  }
+
+  /** Returns this with proposals accepted or refused; empty leaves them open again. */
+  Draft decided(List<String> ids, Optional<Verdict> verdict) {
+    Map<String, Verdict> now = new HashMap<>(verdicts);
+    for (String id : ids) {
+      now.remove(id);
+      verdict.ifPresent(v -> now.put(id, v));
+    }
+    return new Draft(session, confidence, now, silent, report);
+  }
+
+  Draft changed(UnaryOperator<Session> change) {
+    return new Draft(change.apply(session), confidence, verdicts, silent, report);
+  }
+
+  /** Returns this with every time moved by some milliseconds. */
+  Draft shifted(long millis) {
+    Set<String> all = session.events().stream().map(SessionEvent::id).collect(Collectors.toSet());
+    return changed(EventEdits.shift(all, millis));
+  }
+
+  String word(SessionEvent event) {
+    Verdict verdict = verdicts.get(event.id());
+    return verdict == null ? "open" : verdict.word;
+  }
+
+  /** Returns the ids of what is not decided yet, in order. */
+  List<String> open() {
+    return session.events().stream()
+        .map(SessionEvent::id)
+        .filter(id -> !verdicts.containsKey(id))
+        .toList();
+  }
+
+  /** Returns what was accepted, as a match framed by the calls among it. */
+  Session accepted() {
+    List<SessionEvent> events =
+        session.events().stream()
+            .filter(e -> verdicts.get(e.id()) == Verdict.ACCEPTED)
+            .toList();
+    return session
+        .withEvents(events)
+        .withMatch(NoteSession.matchOf(events, session.match().allIn()));
+  }
+}

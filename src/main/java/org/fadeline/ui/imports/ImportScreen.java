@@ -1,0 +1,152 @@
+package org.fadeline.ui.imports;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.stage.FileChooser;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+
+/** Brings in a table of events, captions of a recording, or typed notes. */
+public final class ImportScreen implements Screen {
+  private static final String TABLE = "A table (CSV)";
+  private static final String NOTES = "Captions and notes";
+
+  private final BorderPane view = new BorderPane();
+  private final TablePane table;
+  private final NotesPane notes;
+  private final Button choose = new Button("Choose a file…");
+  private final Segments<String> what =
+      new Segments<>("What is brought in", List.of(TABLE, NOTES), s -> s, this::show);
+
+  /** Makes the screen. */
+  public ImportScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    Landing landing = new Landing(bench, navigation);
+    table = new TablePane(bench, landing);
+    notes = new NotesPane(bench, preferences, landing);
+    choose.setId("import-choose");
+    choose.getStyleClass().add("main-button");
+    choose.setOnAction(e -> choose());
+    Label drop = new Label("or drop one here: .csv, .vtt, .srt, .txt");
+    drop.getStyleClass().add("quiet");
+    HBox top = new HBox(12, what, choose, drop);
+    top.setAlignment(Pos.CENTER_LEFT);
+    top.setPadding(new Insets(12, 18, 8, 18));
+    view.setTop(top);
+    acceptDrops();
+    show(TABLE);
+  }
+
+  private void show(String which) {
+    what.choose(which);
+    view.setCenter(which.equals(TABLE) ? table.view() : notes.view());
+  }
+
+  private void choose() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Bring in a table, captions or notes");
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new FileChooser.ExtensionFilter(
+                "Tables, captions and notes", "*.csv", "*.vtt", "*.srt", "*.txt"),
+            new FileChooser.ExtensionFilter("All files", "*"));
+    File chosen = chooser.showOpenDialog(view.getScene().getWindow());
+    if (chosen != null) {
+      take(chosen.toPath());
+    }
+  }
+
+  /** Reads a file: captions and plain text as notes, everything else as a table. */
+  public void take(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    boolean isNotes = name.endsWith(".vtt") || name.endsWith(".srt") || name.endsWith(".txt");
+    show(isNotes ? NOTES : TABLE);
+    if (isNotes) {
+      notes.read(file);
+    } else {
+      table.read(file);
+    }
+  }
+
+  /** Saves the rows of the table that could not be used, with its header. */
+  public void saveRejects(Path to) {
+    table.saveRejects(to);
+  }
+
+  private void acceptDrops() {
+    view.setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+            e.consume();
+          }
+        });
+    view.setOnDragDropped(
+        e -> {
+          List<File> files = e.getDragboard().getFiles();
+          if (!files.isEmpty()) {
+            take(files.get(0).toPath());
+          }
+          e.setDropCompleted(!files.isEmpty());
+          e.consume();
+        });
+  }
+
+  @Override
+  public String title() {
+    return "Import";
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public boolean needsSession() {
+    return false;
+  }
+
+  @Override
+  public String offer() {
+    return "Bring in a table or notes";
+  }
+
+  @Override
+  public List<Command> commands() {
+    return List.of(
+        Command.of("Import", "Choose a file", this::choose, "F"),
+        Command.of("Import", "Accept the proposal", notes::accept, "A"),
+        Command.of("Import", "Refuse the proposal", notes::refuse, "R"),
+        Command.of("Import", "Leave the proposal open again", notes::reopen, "U"),
+        Command.of("Import", "Change the proposal", notes::change, "E"),
+        Command.of("Import", "Accept all that are open", notes::acceptRest, "Shift+A"),
+        Command.of("Import", "Give the time of the proposal", notes::align, "T"));
+  }
+
+  @Override
+  public void takeFocus() {
+    if (view.getCenter() == notes.view()) {
+      notes.takeFocus();
+    } else {
+      choose.requestFocus();
+    }
+  }
+
+  @Override
+  public void shown(boolean shown) {}
+}

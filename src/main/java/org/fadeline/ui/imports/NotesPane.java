@@ -1,0 +1,399 @@
+package org.fadeline.ui.imports;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.function.Supplier;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.io.FileText;
+import org.fadeline.io.ImportReport;
+import org.fadeline.io.notes.NoteSession;
+import org.fadeline.io.notes.Shorthand;
+import org.fadeline.io.notes.Vocabulary;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.imports.Draft.Verdict;
+import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** Notes beside the events they seem to tell, each accepted, changed or refused. */
+final class NotesPane {
+  private static final String CHANNEL = "import-notes";
+  private static final String SURE =
+      "Read from words, and wrong at times: of notes the reader had not seen before, some five"
+          + " proposals in six were right, and one event in five was missed. Look at each.";
+
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final Landing landing;
+  private final BorderPane view = new BorderPane();
+  private final TextArea typed = new TextArea();
+  private final DataTable<SessionEvent> proposals =
+      new DataTable<SessionEvent>("Proposed events", "No notes yet.")
+          .words("Decided", 80, e -> draft().map(d -> d.word(e)).orElse(""))
+          .words("Time", 75, e -> clock(e))
+          .words("Event", 80, e -> e.kind().word())
+          .words("Line", 100, e -> lineName(e))
+          .words("What", 140, e -> details(e))
+          .numbers("Sure", 60, e -> sure(e), e -> Math.round(100 * sure(e)) + "%")
+          .words("Said or written", 360, e -> e.note() == null ? "" : e.note());
+  private final ProposalEditor editor;
+  private final TextField time = new TextField();
+  private final Label summary = new Label();
+  private final Button found = new Button();
+  private final Button begin = new Button("Open as a new match");
+  private final Button add;
+  private @Nullable Draft draft;
+
+  NotesPane(Workbench bench, PreferenceStore preferences, Landing landing) {
+    this.bench = bench;
+    this.preferences = preferences;
+    this.landing = landing;
+    editor = new ProposalEditor(preferences, this::edit, bench::tell);
+    add = landing.addButton("import-notes-add", () -> land(landing::add));
+    begin.setId("import-notes-begin");
+    begin.getStyleClass().add("main-button");
+    begin.setOnAction(e -> land(landing::begin));
+    proposals.table().setId("import-proposals");
+    proposals
+        .table()
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener((p, before, event) -> showEditor(event));
+    view.setLeft(source());
+    view.setCenter(proposals);
+    view.setBottom(foot());
+    BorderPane.setMargin(proposals, new Insets(0, 0, 0, 14));
+    view.setPadding(new Insets(0, 18, 14, 18));
+    landing.watch(can -> offer());
+    offer();
+  }
+
+  Node view() {
+    return view;
+  }
+
+  private Node source() {
+    typed.setId("import-shorthand");
+    typed.setAccessibleText("Notes in shorthand, one event a line");
+    typed.setPromptText(
+        "Or type or paste one event a line:\n\n10:00 all in\n10:42 short fed 10 pellets\n"
+            + "10:51 short landed carp 8lb 4oz\n11:20 short move dead");
+    typed.setPrefColumnCount(20);
+    VBox.setVgrow(typed, Priority.ALWAYS);
+    Button read = new Button("Read what is typed");
+    read.setId("import-read");
+    read.setOnAction(e -> readTyped());
+    Label sure = new Label(SURE);
+    sure.setWrapText(true);
+    sure.getStyleClass().add("quiet");
+    sure.setMinHeight(Region.USE_PREF_SIZE);
+    VBox box = new VBox(8, typed, read, sure);
+    box.setPrefWidth(280);
+    return box;
+  }
+
+  private Node foot() {
+    time.setId("import-align");
+    time.setPrefColumnCount(6);
+    time.setPromptText("11:42:10");
+    time.setAccessibleText("When the proposal picked happened; all others move with it");
+    time.setOnAction(e -> alignTo(time.getText()));
+    Label words = new Label("The one picked was at");
+    words.getStyleClass().add("quiet");
+    Button yes = button("Accept", "import-accept", this::accept);
+    Button no = button("Refuse", "import-refuse", this::refuse);
+    Button rest = button("Accept all open", "import-accept-rest", this::acceptRest);
+    found.setId("import-notes-problems");
+    found.setOnAction(e -> tellProblems());
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox decide = new HBox(10, yes, no, editor.view(), gap, words, time);
+    decide.setAlignment(Pos.CENTER_LEFT);
+    Region second = new Region();
+    HBox.setHgrow(second, Priority.ALWAYS);
+    summary.setId("import-notes-summary");
+    HBox last = new HBox(10, summary, found, second, rest, add, begin);
+    last.setAlignment(Pos.CENTER_LEFT);
+    VBox box = new VBox(10, decide, last);
+    box.setPadding(new Insets(10, 0, 0, 0));
+    return box;
+  }
+
+  private static Button button(String text, String id, Runnable action) {
+    Button button = new Button(text);
+    button.setId(id);
+    button.setOnAction(e -> action.run());
+    return button;
+  }
+
+  private Optional<Draft> draft() {
+    return Optional.ofNullable(draft);
+  }
+
+  private String clock(SessionEvent event) {
+    return draft().map(d -> Say.clock(event.at(), d.session().occasion().zone())).orElse("");
+  }
+
+  private String lineName(SessionEvent event) {
+    String id = event.lineId();
+    return id == null
+        ? ""
+        : draft().flatMap(d -> d.session().line(id)).map(l -> Say.capital(l.name())).orElse(id);
+  }
+
+  private String details(SessionEvent event) {
+    return EventWords.details(event, preferences.get().units());
+  }
+
+  private Double sure(SessionEvent event) {
+    return draft().map(d -> d.confidence().get(event.id())).orElse(0.0);
+  }
+
+  /** Reads captions or a file of shorthand, on the lines of the match in hand. */
+  void read(Path file) {
+    submit(FileText.nameOf(file), (frame, lines) -> NoteSession.read(file, frame, lines));
+  }
+
+  private void readTyped() {
+    String text = typed.getText();
+    submit("typed notes", (f, lines) -> NoteSession.ofShorthand("typed notes", text, f, lines));
+  }
+
+  /** Reads notes on the lines there are. */
+  private interface Reading {
+    NoteSession read(Shorthand.Frame frame, List<Line> own);
+  }
+
+  private void submit(String name, Reading reading) {
+    OpenSession open = bench.state().open();
+    Session session = open == null ? null : open.session();
+    List<Line> lines = session == null ? List.of() : session.lines();
+    ZoneId zone = session == null ? ZoneId.systemDefault() : session.occasion().zone();
+    Shorthand.Frame frame =
+        new Shorthand.Frame(
+            session == null ? LocalDate.now(zone) : session.occasion().date(),
+            zone,
+            session == null ? null : allIn(session),
+            preferences.get().units().weight(),
+            Vocabulary.of(lines));
+    bench
+        .tasks()
+        .submit(
+            CHANNEL,
+            "Reading " + name,
+            progress -> Draft.of(reading.read(frame, lines)),
+            new TaskService.Answer<>(
+                read -> taken(name, read),
+                failure ->
+                    bench.report(
+                        Trouble.of(
+                            "The notes could not be read",
+                            "Fadeline did not foresee this ("
+                                + failure.getClass().getSimpleName()
+                                + "). Nothing was changed."))));
+  }
+
+  private static LocalTime allIn(Session session) {
+    return session.clock(session.match().allIn()).toLocalTime();
+  }
+
+  private void taken(String name, Draft read) {
+    if (read.session().events().isEmpty() && read.report().hasErrors()) {
+      bench.report(trouble(name + " could not be read", read.report()));
+      return;
+    }
+    draft = read;
+    show(0);
+    takeFocus();
+  }
+
+  private static Trouble trouble(String title, ImportReport report) {
+    return new Trouble(
+        title,
+        "Nothing was changed: neither the file nor what is open here.",
+        report.problems().stream()
+            .map(
+                p ->
+                    new Activity.Problem(
+                        p.file() + ", row " + p.row(), p.what(), p.whatToDo()))
+            .toList(),
+        null);
+  }
+
+  private void tellProblems() {
+    draft().ifPresent(d -> bench.report(trouble("What was found in the notes", d.report())));
+  }
+
+  private void show(int index) {
+    Draft now = draft;
+    if (now == null) {
+      return;
+    }
+    List<SessionEvent> events = now.session().events();
+    proposals.show(events);
+    if (!events.isEmpty()) {
+      int picked = Math.max(0, Math.min(index, events.size() - 1));
+      proposals.table().getSelectionModel().clearAndSelect(picked);
+      proposals.table().scrollTo(Math.max(0, picked - 3));
+    }
+    showEditor(picked());
+    offer();
+  }
+
+  private void showEditor(@Nullable SessionEvent event) {
+    Draft now = draft;
+    if (now != null) {
+      editor.show(now.session(), event);
+    }
+  }
+
+  private @Nullable SessionEvent picked() {
+    return proposals.table().getSelectionModel().getSelectedItem();
+  }
+
+  private int index() {
+    return proposals.table().getSelectionModel().getSelectedIndex();
+  }
+
+  private void offer() {
+    Draft now = draft;
+    long accepted =
+        now == null
+            ? 0
+            : now.verdicts().values().stream().filter(v -> v == Verdict.ACCEPTED).count();
+    begin.setDisable(accepted == 0);
+    add.setDisable(accepted == 0 || !landing.canAdd());
+    int problems = now == null ? 0 : now.report().errors() + now.report().warnings();
+    found.setVisible(problems > 0);
+    found.setText(Say.count(problems, "remark") + "…");
+    summary.setText(
+        now == null
+            ? "Choose captions or a text, or type notes at the left."
+            : accepted
+                + " accepted, "
+                + (now.verdicts().size() - accepted)
+                + " refused, "
+                + now.open().size()
+                + " open"
+                + (now.silent() == 0
+                    ? ""
+                    : "; " + Say.count(now.silent(), "note") + " gave no event"));
+  }
+
+  private void decide(Supplier<List<String>> which, Optional<Verdict> verdict) {
+    Draft now = draft;
+    if (now != null) {
+      int index = index();
+      draft = now.decided(which.get(), verdict);
+      show(verdict.isPresent() ? nextOpen(index) : index);
+    }
+  }
+
+  private int nextOpen(int from) {
+    Draft now = draft;
+    List<SessionEvent> events = proposals.table().getItems();
+    for (int i = from + 1; now != null && i < events.size(); i++) {
+      if (!now.verdicts().containsKey(events.get(i).id())) {
+        return i;
+      }
+    }
+    return from;
+  }
+
+  private List<String> pickedIds() {
+    return proposals.table().getSelectionModel().getSelectedItems().stream()
+        .map(SessionEvent::id)
+        .toList();
+  }
+
+  void accept() {
+    decide(this::pickedIds, Optional.of(Verdict.ACCEPTED));
+  }
+
+  void refuse() {
+    decide(this::pickedIds, Optional.of(Verdict.REFUSED));
+  }
+
+  void reopen() {
+    decide(this::pickedIds, Optional.empty());
+  }
+
+  void acceptRest() {
+    decide(() -> draft().map(Draft::open).orElse(List.of()), Optional.of(Verdict.ACCEPTED));
+  }
+
+  void change() {
+    editor.takeFocus();
+  }
+
+  void align() {
+    time.requestFocus();
+  }
+
+  private void alignTo(String text) {
+    Draft now = draft;
+    SessionEvent event = picked();
+    if (now == null || event == null) {
+      bench.tell("Pick the proposal whose time you know");
+      return;
+    }
+    Optional<Long> at = Say.typedTime(text, event.at(), now.session().occasion().zone());
+    if (at.isEmpty()) {
+      bench.tell("“" + text + "” is not a clock time; type it as 11:42:10");
+      return;
+    }
+    draft = now.shifted(at.get() - event.at());
+    show(index());
+    bench.tell("All times moved with it");
+  }
+
+  private void edit(UnaryOperator<Session> change) {
+    Draft now = draft;
+    SessionEvent event = picked();
+    if (now != null && event != null) {
+      Draft after = now.changed(change);
+      draft = after;
+      List<SessionEvent> events = after.session().events();
+      int place = index();
+      for (int i = 0; i < events.size(); i++) {
+        place = events.get(i).id().equals(event.id()) ? i : place;
+      }
+      show(place);
+    }
+  }
+
+  private void land(java.util.function.Consumer<Session> where) {
+    draft()
+        .map(Draft::accepted)
+        .filter(session -> !session.events().isEmpty())
+        .ifPresent(where);
+  }
+
+  void takeFocus() {
+    proposals.table().requestFocus();
+  }
+}

@@ -1,0 +1,260 @@
+package org.fadeline.ui.imports;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.fadeline.io.CsvMapping;
+import org.fadeline.io.CsvPreview;
+import org.fadeline.io.EventCsv;
+import org.fadeline.io.FileText;
+import org.fadeline.io.ImportReport;
+import org.fadeline.io.Problem;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.io.ReadResult;
+import org.fadeline.io.WholeFile;
+import org.fadeline.model.Session;
+import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table of somebody else's: its rows, what each column is taken for, everything wrong with it, and
+ * where its events go.
+ */
+final class TablePane {
+  private static final String CHANNEL = "import-table";
+
+  private final Workbench bench;
+  private final Landing landing;
+  private final VBox view = new VBox(10);
+  private final RowsTable rows = new RowsTable(this::column);
+  private final TableChoices choices = new TableChoices(this::choose);
+  private final DataTable<Problem> problems =
+      new DataTable<Problem>("What was found", "Nothing is wrong with this table.")
+          .words("Where", 150, p -> "row " + p.row() + (p.field() == null ? "" : ", " + p.field()))
+          .words("What is wrong", 430, Problem::what)
+          .words("What to do", 380, Problem::whatToDo);
+  private final Label summary = new Label("No table yet.");
+  private final HBox busy = new HBox(8);
+  private final Button begin = new Button("Open as a new match");
+  private final Button add;
+  private final Button saveRejects = new Button("Save the rows left out…");
+  private @Nullable Path file;
+  private ReadOptions options = ReadOptions.DEFAULT;
+  private @Nullable ReadResult result;
+
+  TablePane(Workbench bench, Landing landing) {
+    this.bench = bench;
+    this.landing = landing;
+    add = landing.addButton("import-table-add", () -> session().ifPresent(landing::add));
+    begin.setId("import-table-begin");
+    begin.getStyleClass().add("main-button");
+    begin.setOnAction(e -> session().ifPresent(landing::begin));
+    saveRejects.setId("import-table-rejects");
+    saveRejects.setOnAction(e -> chooseRejects());
+    summary.setId("import-table-summary");
+    summary.setWrapText(true);
+    Button giveUp = new Button("Give up");
+    giveUp.setOnAction(e -> cancel());
+    ProgressIndicator turning = new ProgressIndicator();
+    turning.setMaxSize(20, 20);
+    busy.getChildren().addAll(turning, new Label("Reading the table"), giveUp);
+    busy.setAlignment(Pos.CENTER_LEFT);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox foot = new HBox(10, summary, gap, busy, saveRejects, add, begin);
+    foot.setAlignment(Pos.CENTER_LEFT);
+    problems.table().setId("import-problems");
+    problems
+        .table()
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener((p, before, problem) -> goTo(problem));
+    problems.setPrefHeight(220);
+    problems.setMinHeight(120);
+    VBox.setVgrow(problems, Priority.SOMETIMES);
+    VBox.setVgrow(rows.view(), Priority.ALWAYS);
+    view.setPadding(new Insets(0, 18, 14, 18));
+    view.getChildren().addAll(choices.view(), rows.view(), problems, foot);
+    working(false);
+    landing.watch(can -> offer());
+  }
+
+  Node view() {
+    return view;
+  }
+
+  /** Reads a file with the columns guessed from its header. */
+  void read(Path newFile) {
+    file = newFile;
+    OpenSession open = bench.state().open();
+    ReadOptions fresh = choices.fresh(open == null ? null : open.session().occasion());
+    submit(newFile, fresh, true);
+  }
+
+  private record Loaded(ReadOptions options, Optional<CsvPreview> preview, ReadResult result) {}
+
+  private void submit(Path path, ReadOptions asked, boolean guess) {
+    working(true);
+    bench
+        .tasks()
+        .submit(
+            CHANNEL,
+            "Reading " + FileText.nameOf(path),
+            progress -> load(path, asked, guess),
+            new TaskService.Answer<>(this::show, this::failed));
+  }
+
+  private static Loaded load(Path path, ReadOptions asked, boolean guess) {
+    CsvMapping mapping = asked.mapping() == null ? CsvMapping.NONE : asked.mapping();
+    Optional<CsvPreview> preview = CsvPreview.read(path, mapping.delimiter());
+    ReadOptions used = asked;
+    if (guess && preview.isPresent()) {
+      CsvPreview found = preview.get();
+      used =
+          asked.withMapping(
+              new CsvMapping(
+                  found.guesses(),
+                  mapping.events(),
+                  mapping.dateOrder(),
+                  found.delimiter(),
+                  found.delimiter() == ';'));
+    }
+    return new Loaded(used, preview, EventCsv.read(path, used));
+  }
+
+  private void show(Loaded loaded) {
+    working(false);
+    options = loaded.options;
+    result = loaded.result;
+    CsvMapping mapping = options.mapping() == null ? CsvMapping.NONE : options.mapping();
+    choices.show(options);
+    rows.show(loaded.preview, mapping);
+    problems.show(loaded.result.report().problems());
+    offer();
+  }
+
+  private void failed(Exception failure) {
+    working(false);
+    bench.report(
+        Trouble.of(
+            "The table could not be read",
+            "Fadeline did not foresee this ("
+                + failure.getClass().getSimpleName()
+                + "). Nothing was changed."));
+  }
+
+  private void cancel() {
+    bench.tasks().cancel(CHANNEL);
+    working(false);
+  }
+
+  private void working(boolean works) {
+    busy.setVisible(works);
+    busy.setManaged(works);
+    offer();
+  }
+
+  private Optional<Session> session() {
+    return result == null ? Optional.empty() : result.session();
+  }
+
+  private void offer() {
+    boolean usable = !busy.isVisible() && session().isPresent();
+    begin.setDisable(!usable);
+    add.setDisable(!usable || !landing.canAdd());
+    ImportReport report = result == null ? ImportReport.CLEAN : result.report();
+    saveRejects.setDisable(busy.isVisible() || report.rejects().isEmpty());
+    summary.setText(summary(report));
+  }
+
+  private String summary(ImportReport report) {
+    if (result == null) {
+      return "No table yet.";
+    }
+    int left = Math.max(0, report.rejects().size() - 1);
+    String events =
+        session()
+            .map(s -> s.events().size() + " events on " + s.lines().size() + " lines")
+            .orElse("Nothing is taken while there are errors");
+    String out =
+        left == 0
+            ? ""
+            : session().isPresent()
+                ? "; " + left + " rows left out"
+                : "; " + left + " rows cannot be used";
+    return events + out + "; " + report.errors() + " errors, " + report.warnings() + " warnings";
+  }
+
+  private void choose(UnaryOperator<ReadOptions> change) {
+    Path path = file;
+    options = change.apply(options);
+    if (path != null) {
+      submit(path, options, false);
+    }
+  }
+
+  private void column(UnaryOperator<CsvMapping> change) {
+    CsvMapping now = options.mapping() == null ? CsvMapping.NONE : options.mapping();
+    choose(o -> o.withMapping(change.apply(now)));
+  }
+
+  private void goTo(@Nullable Problem problem) {
+    if (problem != null) {
+      rows.select(problem.row());
+    }
+  }
+
+  private void chooseRejects() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Save the rows left out");
+    chooser.setInitialFileName("left-out.csv");
+    java.io.File chosen = chooser.showSaveDialog(view.getScene().getWindow());
+    if (chosen != null) {
+      saveRejects(chosen.toPath());
+    }
+  }
+
+  /** Saves the rows that could not be used, with the header, in the background. */
+  void saveRejects(Path to) {
+    ReadResult read = result;
+    if (read == null) {
+      return;
+    }
+    bench
+        .tasks()
+        .submit(
+            "import-rejects",
+            "Saving the rows left out",
+            progress -> {
+              WholeFile.write(to, EventCsv.rejects(read.report()));
+              return Files.size(to);
+            },
+            new TaskService.Answer<>(
+                bytes -> bench.tell("Saved " + to.getFileName()),
+                failure ->
+                    bench.report(
+                        Trouble.of(
+                            "The rows were not saved",
+                            (failure instanceof IOException ? "The disk refused: " : "")
+                                + failure.getMessage()
+                                + ". Choose another place."))));
+  }
+}

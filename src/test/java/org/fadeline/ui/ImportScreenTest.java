@@ -1,0 +1,197 @@
+package org.fadeline.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import org.fadeline.io.EventCsv;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.imports.ImportScreen;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Bringing in tables and notes through the window. */
+class ImportScreenTest extends WindowHarness {
+  private static final String FOREIGN =
+      """
+      Clock;What;Swim;lb;oz;Remarks
+      10:00;all-in;;;;
+      10:05;landed;Short;3;4,5;first
+      10:09;flew away;Short;;;
+      10:20;landed;Far bank;1;0;
+      15:00;all-out;;;;
+      """;
+
+  private static final String SPOKEN =
+      """
+      WEBVTT
+
+      00:10.000 --> 00:12.000
+      landed a carp on the short line, three pounds
+
+      05:00.000 --> 05:03.000
+      lost one on the short line
+
+      06:00.000 --> 06:03.000
+      lovely weather this
+      """;
+
+  @TempDir Path folder;
+
+  private Path file(String name, String text) throws Exception {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private void take(Path file) {
+    robot.interact(() -> window.showScreen("Import"));
+    robot.interact(() -> importScreen().take(file));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private ImportScreen importScreen() {
+    return window.screens().stream()
+        .filter(ImportScreen.class::isInstance)
+        .map(ImportScreen.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private TableView<?> table(String id) {
+    return node(id, TableView.class);
+  }
+
+  @Test
+  void aTableOfSomebodyElseIsReadByItsHeaderAndItsBadRowIsListedAndShown() throws Exception {
+    take(file("their 2026-08-15.csv", FOREIGN));
+    assertTrue(shows("Nothing is taken while there are errors"));
+    assertTrue(node("import-table-begin", Node.class).isDisabled());
+    robot.interact(
+        () -> {
+          TableView<?> problems = table("import-problems");
+          for (int i = 0; i < problems.getItems().size(); i++) {
+            if (problems.getItems().get(i).toString().contains("flew away")) {
+              problems.getSelectionModel().clearAndSelect(i);
+            }
+          }
+        });
+    assertEquals(2, table("import-rows").getSelectionModel().getSelectedIndex(), "row 4");
+    choose("import-bad", "leave bad rows out");
+    assertTrue(shows("2 events on 2 lines; 1 rows left out"));
+    press("import-table-begin");
+    List<SessionEvent> events = session().events();
+    assertEquals(2, events.size());
+    Double grams = events.get(0).fishOrNull().grams();
+    assertEquals((3 * 16 + 4.5) * 28.349523125, grams, 1e-9);
+  }
+
+  @Test
+  void theRowsLeftOutAreSavedAsATable() throws Exception {
+    take(file("their 2026-08-15.csv", FOREIGN));
+    choose("import-bad", "leave bad rows out");
+    Path to = folder.resolve("left.csv");
+    robot.interact(() -> importScreen().saveRejects(to));
+    WaitForAsyncUtils.waitForFxEvents();
+    String left = Files.readString(to);
+    assertTrue(left.contains("Clock") && left.contains("flew away"), left);
+    assertFalse(left.contains("Far bank"), left);
+  }
+
+  @Test
+  void aTableIsAddedToTheOpenMatchAsOneStep() throws Exception {
+    open("Replay");
+    Session before = session();
+    take(file("more.csv", "time,event,line\n10:31:07,bite,SHALLOW\n10:33,cast,New bank\n"));
+    press("import-table-add");
+    assertEquals(before.events().size() + 2, session().events().size());
+    assertTrue(session().lines().stream().anyMatch(l -> l.name().equals("New bank")));
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(before.events(), session().events());
+    assertEquals(before.lines(), session().lines());
+  }
+
+  @Test
+  void theMatchesOwnTableAddsNothingTwice() throws Exception {
+    open("Replay");
+    Session before = session();
+    take(file("own.csv", EventCsv.write(before)));
+    press("import-table-add");
+    assertEquals(before, session());
+    assertTrue(shows("every event is in the match already"));
+  }
+
+  @Test
+  void aTimeThatTheClockChangeBroughtTwiceIsAskedAbout() throws Exception {
+    take(
+        file(
+            "2026-10-25.csv",
+            "time,event\n2026-10-25T00:30,all-in\n2026-10-25T01:30,note\n2026-10-25T05:00,all-out\n"));
+    type("import-zone", "Europe/London");
+    assertTrue(node("import-table-begin", Node.class).isDisabled());
+    choose("import-clock", "by the clock after it");
+    press("import-table-begin");
+    assertEquals(
+        java.time.Instant.parse("2026-10-25T01:30:00Z").toEpochMilli(),
+        session().events().get(0).at());
+  }
+
+  @Test
+  void proposalsAreAcceptedAndRefusedByKeysAndMovedByATimeThatIsKnown() throws Exception {
+    open("Replay");
+    int before = session().events().size();
+    take(file("notes.vtt", SPOKEN));
+    assertTrue(shows("0 accepted, 0 refused, 2 open; 1 note gave no event"));
+    type("import-align", "10:42:10");
+    robot.interact(() -> table("import-proposals").requestFocus());
+    robot.push(KeyCode.A);
+    robot.push(KeyCode.R);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(shows("1 accepted, 1 refused, 0 open"));
+    assertEquals(before, session().events().size(), "nothing is added silently");
+    press("import-notes-add");
+    assertEquals(before + 1, session().events().size());
+    SessionEvent added =
+        session().events().stream()
+            .filter(e -> String.valueOf(e.note()).contains("three pounds"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(EventKind.LANDED, added.kind());
+    assertEquals("10:42:10", session().clock(added.at()).toLocalTime().toString());
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(before, session().events().size());
+  }
+
+  @Test
+  void aProposalIsChangedBeforeItIsAccepted() throws Exception {
+    robot.interact(() -> window.showScreen("Import"));
+    take(file("notes.txt", "10:00 all in\n10:51 short landed carp 8lb 4oz\nnonsense\n15:00 all out"));
+    assertTrue(shows("1 remark"));
+    robot.interact(() -> table("import-proposals").getSelectionModel().clearAndSelect(1));
+    type("proposal-weight", "9lb");
+    choose("proposal-kind", EventKind.FOUL);
+    press("import-accept-rest");
+    press("import-notes-begin");
+    assertEquals(3, session().events().size());
+    SessionEvent foul = session().events().get(1);
+    assertEquals(EventKind.FOUL, foul.kind());
+    assertEquals(9 * 453.59237, foul.fishOrNull().grams(), 1e-6);
+    assertEquals("15:00", session().clock(session().match().allOut()).toLocalTime().toString());
+  }
+
+  @Test
+  void notesThatCannotBeReadSaySoAndChangeNothing() throws Exception {
+    open("Replay");
+    Session before = session();
+    take(file("bad.vtt", "NOTVTT\n\n00:01.000 --> 00:02.000\nlanded one\n"));
+    assertTrue(shows("bad.vtt could not be read"));
+    assertEquals(before, session());
+  }
+}
