@@ -234,7 +234,9 @@ final class CsvImport implements SessionRules.Places {
       return time.date();
     }
     try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange())).atZone(zone).toLocalDate();
+      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange()))
+          .atZone(zone)
+          .toLocalDate();
     } catch (Refused refused) {
       return null;
     }
@@ -247,7 +249,9 @@ final class CsvImport implements SessionRules.Places {
       return clock == null ? LocalTime.MIDNIGHT : clock;
     }
     try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange())).atZone(zone).toLocalTime();
+      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange()))
+          .atZone(zone)
+          .toLocalTime();
     } catch (Refused refused) {
       return LocalTime.MIDNIGHT;
     }

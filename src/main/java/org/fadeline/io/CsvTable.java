@@ -133,8 +133,7 @@ record CsvTable(
     return CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
   }
 
-  static List<Row> rows(
-      String file, String text, char delimiter, ImportReport.Collector problems) {
+  static List<Row> rows(String file, String text, char delimiter, ImportReport.Collector problems) {
     List<Row> rows = new ArrayList<>();
     try (CSVParser parser = CSVParser.parse(text, format(delimiter))) {
       for (CSVRecord record : parser) {

@@ -16,12 +16,16 @@ import java.util.Random;
  * @param expected text that a message must hold
  * @param readable whether a session comes of it all the same
  */
-record BadInput(String kind, String ending, List<Byte> content, String expected, boolean readable) {
-  static final String JSON = ".session.json";
-  static final String CSV = ".csv";
+public record BadInput(
+    String kind, String ending, List<Byte> content, String expected, boolean readable) {
+  public static final String JSON = ".session.json";
+  public static final String CSV = ".csv";
+
+  /** Ending of WebVTT captions. */
+  public static final String VTT = ".vtt";
 
   /** A small hand-made session, without hash, so that it can be changed. */
-  static final String GOOD_JSON =
+  public static final String GOOD_JSON =
       """
       {"format": "fadeline-session", "version": 1, "title": "T", "date": "2026-08-15",
        "zone": "Europe/London",
@@ -33,7 +37,7 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
          "weightG": 850}]}
       """;
 
-  static final String GOOD_CSV =
+  public static final String GOOD_CSV =
       """
       time,event,line,count,weight_g,note
       10:00,all-in,,,,
@@ -42,7 +46,8 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
       15:00,all-out,,,,
       """;
 
-  byte[] bytes() {
+  /** Returns the file's content. */
+  public byte[] bytes() {
     byte[] bytes = new byte[content.size()];
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] = content.get(i);
@@ -91,7 +96,7 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
   }
 
   /** Kinds that any text file can have. */
-  static List<BadInput> anyFile() {
+  public static List<BadInput> anyFile() {
     List<BadInput> all = new ArrayList<>();
     for (String ending : List.of(JSON, CSV)) {
       byte[] good = good(ending).getBytes(StandardCharsets.UTF_8);
@@ -160,7 +165,7 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
   }
 
   /** Kinds of the session JSON. */
-  static List<BadInput> json() {
+  public static List<BadInput> json() {
     List<BadInput> all = new ArrayList<>();
     String weight = "\"weightG\": 850";
     all.add(refused("deep nesting", JSON, "[".repeat(100_000), "deeper than 32 levels"));
@@ -280,7 +285,7 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
   }
 
   /** Kinds of what a session says. */
-  static List<BadInput> domain() {
+  public static List<BadInput> domain() {
     List<BadInput> all = new ArrayList<>();
     StringBuilder atOnce = new StringBuilder();
     for (int i = 0; i < 10_000; i++) {
@@ -363,7 +368,7 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
   }
 
   /** Kinds of tables. */
-  static List<BadInput> csv() {
+  public static List<BadInput> csv() {
     List<BadInput> all = new ArrayList<>();
     all.add(refused("unclosed quote", CSV, csv("first", "\"first"), "is not closed"));
     all.add(
@@ -397,6 +402,30 @@ record BadInput(String kind, String ending, List<Byte> content, String expected,
             CSV,
             csv("10:01,cast,a", "10:01,cast,"),
             "names no line and none is being fished"));
+    return all;
+  }
+
+  /** Kinds of captions. */
+  public static List<BadInput> captions() {
+    List<BadInput> all = new ArrayList<>();
+    String cue = "\n\n00:01.000 --> 00:02.000\nlanded one, four pound\n";
+    all.add(of("empty", VTT, new byte[0], "the file is empty", false));
+    all.add(refused("bad signature", VTT, "WEBVTTX" + cue, "WEBVTT"));
+    all.add(refused("captions without signature", VTT, cue.strip(), "WEBVTT"));
+    all.add(
+        of("UTF-16", VTT, ("WEBVTT" + cue).getBytes(StandardCharsets.UTF_16), "not UTF-8", false));
+    all.add(
+        of(
+            "Windows-1252",
+            VTT,
+            ("WEBVTT" + cue + "caf\u00E9").getBytes(StandardCharsets.ISO_8859_1),
+            "not UTF-8",
+            false));
+    all.add(refused("only an unterminated NOTE", VTT, "WEBVTT\n\nNOTE never ended", ""));
+    all.add(warned("comma in a time", VTT, "WEBVTT" + cue + cue.replace(".000", ",000"), "time"));
+    all.add(warned("huge hours", VTT, "WEBVTT" + cue + cue.replace("00:01", "99999999:00:01"), ""));
+    all.add(warned("arrow in the text", VTT, "WEBVTT" + cue + "now --> then\n", ""));
+    all.add(warned("unterminated STYLE", VTT, "WEBVTT" + cue + "\nSTYLE\n::cue {", ""));
     return all;
   }
 }

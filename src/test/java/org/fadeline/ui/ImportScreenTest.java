@@ -1,5 +1,6 @@
 package org.fadeline.ui;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -89,7 +90,7 @@ class ImportScreenTest extends WindowHarness {
     press("import-table-begin");
     List<SessionEvent> events = session().events();
     assertEquals(2, events.size());
-    Double grams = events.get(0).fishOrNull().grams();
+    Double grams = requireNonNull(requireNonNull(events.get(0).fishOrNull()).grams());
     assertEquals((3 * 16 + 4.5) * 28.349523125, grams, 1e-9);
   }
 
@@ -172,7 +173,9 @@ class ImportScreenTest extends WindowHarness {
   @Test
   void aProposalIsChangedBeforeItIsAccepted() throws Exception {
     robot.interact(() -> window.showScreen("Import"));
-    take(file("notes.txt", "10:00 all in\n10:51 short landed carp 8lb 4oz\nnonsense\n15:00 all out"));
+    take(
+        file(
+            "notes.txt", "10:00 all in\n10:51 short landed carp 8lb 4oz\nnonsense\n15:00 all out"));
     assertTrue(shows("1 remark"));
     robot.interact(() -> table("import-proposals").getSelectionModel().clearAndSelect(1));
     type("proposal-weight", "9lb");
@@ -182,7 +185,7 @@ class ImportScreenTest extends WindowHarness {
     assertEquals(3, session().events().size());
     SessionEvent foul = session().events().get(1);
     assertEquals(EventKind.FOUL, foul.kind());
-    assertEquals(9 * 453.59237, foul.fishOrNull().grams(), 1e-6);
+    assertEquals(9 * 453.59237, requireNonNull(requireNonNull(foul.fishOrNull()).grams()), 1e-6);
     assertEquals("15:00", session().clock(session().match().allOut()).toLocalTime().toString());
   }
 

@@ -19,6 +19,7 @@ import javax.imageio.ImageIO;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -37,6 +38,34 @@ public final class ScreenshotTour extends Application {
   private final List<Runnable> steps = new ArrayList<>();
   private MainWindow window;
   private Stage stage;
+  private static final String THEIR_TABLE =
+      """
+      Clock;What;Swim;lb;oz;Remarks
+      10:00;all-in;;;;
+      10:05;landed;Short;3;4,5;first of the day
+      10:09;flew away;Short;;;
+      10:20;landed;Far bank;1;0;
+      25:20;bite;Far bank;;;
+      15:00;all-out;;;;
+      """;
+
+  private static final String NOTES =
+      """
+      WEBVTT
+
+      00:10.000 --> 00:12.000
+      landed a carp on the short line, three pounds
+
+      05:00.000 --> 05:03.000
+      lost one on the short line
+
+      06:00.000 --> 06:03.000
+      fed ten pellets shallow
+
+      09:00.000 --> 09:03.000
+      lovely weather this
+      """;
+
   private Workbench bench;
   private PreferenceStore preferences;
   private Path folder;
@@ -129,6 +158,10 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> window.showScreen("Weigh-in"));
       steps.add(() -> picture("weigh-in-" + name));
       visitTalk(name);
+      steps.add(() -> importing("their-2026-08-15.csv", THEIR_TABLE));
+      steps.add(() -> picture("import-table-" + name));
+      steps.add(() -> importing("notes.vtt", NOTES));
+      steps.add(() -> picture("import-notes-" + name));
       steps.add(window::keys);
       steps.add(() -> picture("keys-" + name));
       steps.add(window::keys);
@@ -144,6 +177,19 @@ public final class ScreenshotTour extends Application {
     steps.add(() -> picture("talk-" + name));
     steps.add(() -> run("Next slide"));
     steps.add(() -> picture("talk-picture-" + name));
+  }
+
+  private void importing(String name, String text) {
+    window.showScreen("Import");
+    try {
+      Path file = Files.writeString(folder.resolve(name), text);
+      window.screens().stream()
+          .filter(ImportScreen.class::isInstance)
+          .map(ImportScreen.class::cast)
+          .forEach(screen -> screen.take(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Does the command of a title. */

@@ -15,6 +15,7 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
@@ -46,11 +47,16 @@ abstract class WindowHarness {
     FxToolkit.setupStage(this::start);
   }
 
+  /** Returns where sessions are opened: here from memory. */
+  Desk desk() {
+    return desk;
+  }
+
   private void start(Stage stage) {
     Fonts.load();
     preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
     bench =
-        new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+        new Workbench(desk(), Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);

@@ -84,9 +84,7 @@ record Draft(
   /** Returns what was accepted, as a match framed by the calls among it. */
   Session accepted() {
     List<SessionEvent> events =
-        session.events().stream()
-            .filter(e -> verdicts.get(e.id()) == Verdict.ACCEPTED)
-            .toList();
+        session.events().stream().filter(e -> verdicts.get(e.id()) == Verdict.ACCEPTED).toList();
     return session
         .withEvents(events)
         .withMatch(NoteSession.matchOf(events, session.match().allIn()));

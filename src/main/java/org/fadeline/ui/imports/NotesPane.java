@@ -6,8 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -45,6 +45,9 @@ final class NotesPane {
   private static final String SURE =
       "Read from words, and wrong at times: of notes the reader had not seen before, some five"
           + " proposals in six were right, and one event in five was missed. Look at each.";
+
+  private static final String EXAMPLE =
+      "10:00 all in\n10:42 short fed 10 pellets\n10:51 short landed carp 8lb 4oz\n11:20 short move dead";
 
   private final Workbench bench;
   private final PreferenceStore preferences;
@@ -99,9 +102,6 @@ final class NotesPane {
   private Node source() {
     typed.setId("import-shorthand");
     typed.setAccessibleText("Notes in shorthand, one event a line");
-    typed.setPromptText(
-        "Or type or paste one event a line:\n\n10:00 all in\n10:42 short fed 10 pellets\n"
-            + "10:51 short landed carp 8lb 4oz\n11:20 short move dead");
     typed.setPrefColumnCount(20);
     VBox.setVgrow(typed, Priority.ALWAYS);
     Button read = new Button("Read what is typed");
@@ -111,7 +111,11 @@ final class NotesPane {
     sure.setWrapText(true);
     sure.getStyleClass().add("quiet");
     sure.setMinHeight(Region.USE_PREF_SIZE);
-    VBox box = new VBox(8, typed, read, sure);
+    Label how = new Label("Or type one event a line, such as");
+    Label example = new Label(EXAMPLE);
+    example.getStyleClass().add("quiet");
+    example.setMinHeight(Region.USE_PREF_SIZE);
+    VBox box = new VBox(8, how, example, typed, read, sure);
     box.setPrefWidth(280);
     return box;
   }
@@ -236,10 +240,7 @@ final class NotesPane {
         title,
         "Nothing was changed: neither the file nor what is open here.",
         report.problems().stream()
-            .map(
-                p ->
-                    new Activity.Problem(
-                        p.file() + ", row " + p.row(), p.what(), p.whatToDo()))
+            .map(p -> new Activity.Problem(p.file() + ", row " + p.row(), p.what(), p.whatToDo()))
             .toList(),
         null);
   }
@@ -387,10 +388,7 @@ final class NotesPane {
   }
 
   private void land(java.util.function.Consumer<Session> where) {
-    draft()
-        .map(Draft::accepted)
-        .filter(session -> !session.events().isEmpty())
-        .ifPresent(where);
+    draft().map(Draft::accepted).filter(session -> !session.events().isEmpty()).ifPresent(where);
   }
 
   void takeFocus() {

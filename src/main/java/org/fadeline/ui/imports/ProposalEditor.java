@@ -41,9 +41,7 @@ final class ProposalEditor {
    * @param tell says what cannot be used
    */
   ProposalEditor(
-      PreferenceStore preferences,
-      Consumer<UnaryOperator<Session>> change,
-      Consumer<String> tell) {
+      PreferenceStore preferences, Consumer<UnaryOperator<Session>> change, Consumer<String> tell) {
     this.preferences = preferences;
     this.change = change;
     this.tell = tell;

@@ -30,7 +30,11 @@ final class TableChoices {
   private static final String ISO = "2026-08-15";
   private static final List<String> ORDERS = List.of(ISO, "15/08/2026", "08/15/2026", "2026/08/15");
   private static final List<String> CHANGES =
-      List.of("ask: refuse them", "by the clock before it", "by the clock after it");
+      List.of("not taken until told", "by the clock before it", "by the clock after it");
+  private static final List<DateOrder> DATE_ORDERS =
+      List.of(DateOrder.DAY_MONTH_YEAR, DateOrder.MONTH_DAY_YEAR, DateOrder.YEAR_MONTH_DAY);
+  private static final List<ClockChange> READINGS =
+      List.of(ClockChange.REFUSE, ClockChange.BEFORE, ClockChange.AFTER);
   private static final List<String> BAD = List.of("take all or nothing", "leave bad rows out");
 
   private final FlowPane view = new FlowPane(14, 8);
@@ -69,7 +73,7 @@ final class TableChoices {
         e -> mapping(m -> of(m, DELIMITERS.get(index(delimiter)).charAt(0), m.decimalComma())));
     comma.setOnAction(e -> mapping(m -> of(m, m.delimiter(), comma.isSelected())));
     order.setOnAction(e -> mapping(m -> ordered(m, index(order))));
-    clock.setOnAction(e -> tell(o -> o.withClockChange(ClockChange.values()[index(clock)])));
+    clock.setOnAction(e -> tell(o -> o.withClockChange(READINGS.get(index(clock)))));
     bad.setOnAction(e -> tell(o -> o.withSkipBad(index(bad) == 1)));
     date.setOnAction(e -> date());
     zone.setOnAction(e -> zone());
@@ -111,10 +115,10 @@ final class TableChoices {
     pick(delimiter, Math.max(0, DELIMITERS.indexOf(cut == null ? "," : cut.toString())));
     comma.setSelected(mapping.decimalComma());
     DateOrder dates = mapping.dateOrder();
-    pick(order, dates == null ? 0 : dates.ordinal() + 1);
+    pick(order, dates == null ? 0 : DATE_ORDERS.indexOf(dates) + 1);
     date.setText(options.date() == null ? "" : options.date().toString());
     zone.setText(options.zone() == null ? "" : options.zone().getId());
-    pick(clock, options.clockChange().ordinal());
+    pick(clock, READINGS.indexOf(options.clockChange()));
     pick(bad, options.skipBad() ? 1 : 0);
     showing = false;
   }
@@ -142,7 +146,7 @@ final class TableChoices {
   }
 
   private static CsvMapping ordered(CsvMapping m, int index) {
-    DateOrder dates = index == 0 ? null : DateOrder.values()[index - 1];
+    DateOrder dates = index == 0 ? null : DATE_ORDERS.get(index - 1);
     return new CsvMapping(m.columns(), m.events(), dates, m.delimiter(), m.decimalComma());
   }
 

@@ -3,7 +3,6 @@ package org.fadeline.ui.imports;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
@@ -35,8 +34,8 @@ import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A table of somebody else's: its rows, what each column is taken for, everything wrong with it, and
- * where its events go.
+ * A table of somebody else's: its rows, what each column is taken for, everything wrong with it,
+ * and where its events go.
  */
 final class TablePane {
   private static final String CHANNEL = "import-table";
