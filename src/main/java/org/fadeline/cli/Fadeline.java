@@ -40,6 +40,7 @@ public final class Fadeline implements Callable<Integer> {
     line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new TalkCommand(console));
     line.addSubcommand(new SeasonCommand(console));
+    line.addSubcommand(new MergeCommand(console));
     line.addSubcommand(new SheetCommand(console));
     line.addSubcommand(new CheckCommand(console));
     line.addSubcommand(new ConvertCommand(console));
