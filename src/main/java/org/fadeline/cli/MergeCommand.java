@@ -102,7 +102,11 @@ final class MergeCommand implements Callable<Integer> {
             "The second clock is %.1f s ahead%s.",
             offset.millis() / 1000.0,
             offset.inStep() == 0 ? "" : ", by " + offset.inStep() + " events in step"));
-    say(merge.same() + " events are told by both, " + merge.added().size() + " by the second alone.");
+    say(
+        merge.same()
+            + " events are told by both, "
+            + merge.added().size()
+            + " by the second alone.");
     merge.remarks().forEach(this::say);
     say(merge.clashes().size() + " clashes" + (merge.clashes().isEmpty() ? "." : ":"));
     for (Clash clash : merge.clashes()) {

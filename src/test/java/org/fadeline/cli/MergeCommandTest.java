@@ -30,7 +30,8 @@ class MergeCommandTest extends CommandHarness {
     byte[] before = Files.readAllBytes(copy);
     assertEquals(1, run("merge", SAMPLE, copy.toString(), "--out", copy.toString()));
     assertTrue(err().contains("one of the two records"), err());
-    assertEquals(java.util.Arrays.hashCode(before), java.util.Arrays.hashCode(Files.readAllBytes(copy)));
+    assertEquals(
+        java.util.Arrays.hashCode(before), java.util.Arrays.hashCode(Files.readAllBytes(copy)));
   }
 
   @Test

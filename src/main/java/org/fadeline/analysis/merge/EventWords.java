@@ -18,8 +18,7 @@ public final class EventWords {
   public static String of(SessionEvent event, Session session, Units units) {
     ZoneId zone = session.occasion().zone();
     StringBuilder text =
-        new StringBuilder(
-            java.time.Instant.ofEpochMilli(event.at()).atZone(zone).format(CLOCK));
+        new StringBuilder(java.time.Instant.ofEpochMilli(event.at()).atZone(zone).format(CLOCK));
     String id = event.lineId();
     if (id != null) {
       text.append(' ').append(session.line(id).map(l -> l.name()).orElse(id));

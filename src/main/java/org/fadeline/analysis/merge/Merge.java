@@ -182,7 +182,9 @@ public final class Merge {
     return kind == EventKind.LANDED || kind == EventKind.LOST || kind == EventKind.FOUL;
   }
 
-  /** Returns the first record's event, filled in from the second; notes a clash where they differ. */
+  /**
+   * Returns the first record's event, filled in from the second; notes a clash where they differ.
+   */
   private SessionEvent together(SessionEvent one, SessionEvent other) {
     Clash.Kind kind = clash(one, other);
     if (kind != null) {
@@ -244,8 +246,14 @@ public final class Merge {
     }
     note("footage", outcome.media(), other.media(), List.of());
     note("rules of the match", mine.match().rules(), theirs.match().rules(), null);
-    note("calls", mine.match().allIn() + "-" + mine.match().allOut(),
-        theirs.match().allIn() - offset.millis() + "-" + (theirs.match().allOut() - offset.millis()), null);
+    note(
+        "calls",
+        mine.match().allIn() + "-" + mine.match().allOut(),
+        theirs.match().allIn()
+            - offset.millis()
+            + "-"
+            + (theirs.match().allOut() - offset.millis()),
+        null);
     note("peg", mine.occasion().peg(), theirs.occasion().peg(), null);
     note("water", mine.occasion().venue(), theirs.occasion().venue(), null);
     note("weather", mine.occasion().weather(), theirs.occasion().weather(), List.of());
@@ -256,10 +264,13 @@ public final class Merge {
     }
   }
 
-  private void note(String what, @Nullable Object one, @Nullable Object other, @Nullable Object none) {
+  private void note(
+      String what, @Nullable Object one, @Nullable Object other, @Nullable Object none) {
     if (!Objects.equals(one, other) && !Objects.equals(other, none)) {
       remarks.add(
-          "The two records differ in their " + what + "; the first one's stays, the other file is"
+          "The two records differ in their "
+              + what
+              + "; the first one's stays, the other file is"
               + " unchanged.");
     }
   }

@@ -66,7 +66,9 @@ final class Pairing {
       }
       int taken = 0;
       for (int j = from;
-          j < theirs.size() && theirs.get(j).at() <= one.at() + tolerance && taken < MOST_CANDIDATES;
+          j < theirs.size()
+              && theirs.get(j).at() <= one.at() + tolerance
+              && taken < MOST_CANDIDATES;
           j++) {
         if (likeness.alike(one, theirs.get(j))) {
           candidates.add(new Candidate(i, j, Math.abs(one.at() - theirs.get(j).at())));
@@ -155,7 +157,9 @@ final class Pairing {
         && Math.abs(a.grams() - b.grams()) <= 0.1 * Math.max(a.grams(), b.grams());
   }
 
-  /** Returns the middle of the window that holds the most differences; the one nearest 0 of equals. */
+  /**
+   * Returns the middle of the window that holds the most differences; the one nearest 0 of equals.
+   */
   private static long densest(long[] sorted) {
     int best = 0;
     long centre = 0;

@@ -78,7 +78,9 @@ class MergeTest {
   void clocksOfUnrelatedRecordsAreNotCompared() {
     Session theirs =
         MINE.withEvents(
-            List.of(new SessionEvent.Landed(new Stamp("x", HandMade.minute(50), "short", null), Fish.ONE)));
+            List.of(
+                new SessionEvent.Landed(
+                    new Stamp("x", HandMade.minute(50), "short", null), Fish.ONE)));
     Merge merge = Merge.of(MINE, theirs, null);
     assertEquals(0, merge.offset().inStep());
     assertTrue(merge.remarks().get(0).contains("Too few"));
@@ -158,9 +160,7 @@ class MergeTest {
     lines.add(new Line("s2", "SHORT LINE", null, "s2", Line.Place.UNKNOWN, Line.Rig.UNKNOWN));
     lines.add(Line.named("short", "Whip"));
     Session theirs =
-        changed(
-                e ->
-                    "short".equals(e.lineId()) ? e.withStamp(e.stamp().withLine("s2")) : e)
+        changed(e -> "short".equals(e.lineId()) ? e.withStamp(e.stamp().withLine("s2")) : e)
             .withLines(lines);
     Merge merge = Merge.of(MINE, theirs, null);
     assertEquals(MINE.events().size(), merge.same());
