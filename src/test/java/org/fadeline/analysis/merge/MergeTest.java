@@ -62,12 +62,12 @@ class MergeTest {
 
   @Test
   void theOffsetOfTheClocksIsFoundFromTheEvents() {
-    for (long ahead : new long[] {-7 * 60_000, -45_000, 95_000, 20 * 60_000}) {
+    for (long ahead : new long[] {-7 * 60_000L, -45_000, 95_000, 20 * 60_000L}) {
       // Each of the friend's times is also off by up to four seconds, in a fixed pattern.
       int[] i = {0};
-      Session theirs = changed(e -> Shift.by(e, ahead + (i[0]++ * 37 % 9 - 4) * 1000));
+      Session theirs = changed(e -> Shift.by(e, ahead + (i[0]++ * 37 % 9 - 4) * 1000L));
       Merge merge = Merge.of(MINE, theirs, null);
-      assertEquals(ahead, merge.offset().millis(), 2000, "ahead by " + ahead);
+      assertTrue(Math.abs(ahead - merge.offset().millis()) <= 2000, "ahead by " + ahead);
       assertTrue(merge.offset().inStep() >= 20, "" + merge.offset());
       assertEquals(List.of(), merge.added());
       assertEquals(List.of(), merge.clashes());
