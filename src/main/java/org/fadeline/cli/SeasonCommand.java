@@ -7,7 +7,9 @@ import java.util.concurrent.Callable;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
-import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.export.SeasonFigureSet;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Theme;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.index.SeasonIndex;
 import org.fadeline.model.Units;
@@ -32,6 +34,14 @@ final class SeasonCommand implements Callable<Integer> {
   @Mixin private final Reading reading = new Reading();
   @Mixin private final UnitsOption units = new UnitsOption();
   @Mixin private final JsonOption json = new JsonOption();
+
+  @Mixin private final SeasonFilterOptions filters = new SeasonFilterOptions();
+
+  @Option(
+      names = "--figures",
+      paramLabel = "DIR",
+      description = "writes the figures there, each as PNG and SVG")
+  private @Nullable Path figures;
 
   @Parameters(paramLabel = "DIR", description = "a folder of sessions")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
@@ -68,12 +78,25 @@ final class SeasonCommand implements Callable<Integer> {
       write(keep, () -> sessions.save(keep));
     }
     tell(found);
-    Season season = SeasonBuilder.build(found.summaries(), SeasonFilter.ALL);
+    Season season = SeasonBuilder.build(found.summaries(), filters.filter());
     Units chosen = units.units();
     json.tell(
         console,
         () -> SeasonJson.toJson(season, found, folder),
         () -> SeasonText.toText(season, chosen));
+    Path pictures = figures;
+    if (pictures != null) {
+      write(
+          pictures,
+          () ->
+              (json.alone() ? console.err() : console.out())
+                  .println(
+                      SeasonFigureSet.write(
+                                  season, FigureStyle.of(Theme.LIGHT, chosen), pictures)
+                              .size()
+                          + " files of figures written to "
+                          + pictures));
+    }
     return ExitCode.DONE;
   }
 

@@ -5,6 +5,8 @@ import java.awt.geom.AffineTransform;
 import java.util.List;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 
@@ -43,6 +45,21 @@ public final class FigureSheet implements Figure {
    */
   public static FigureSheet of(Figure figure, Comparison comparison, boolean named) {
     return new FigureSheet(figure, figure.title(), footOf(comparison, figure.style(), named));
+  }
+
+  /** Puts a figure of many sessions on a sheet; no session is named. */
+  public static FigureSheet of(Figure figure, Season season) {
+    int n = season.sessions().size();
+    return new FigureSheet(
+        figure,
+        figure.title(),
+        List.of(
+            (n == 1 ? "1 session" : n + " sessions")
+                + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
+                + "  ·  limits at 95% from drawing whole sessions; none below "
+                + Season.FEWEST_FOR_LIMITS
+                + " sessions  ·  "
+                + ProgramVersion.NAME));
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */

@@ -19,6 +19,12 @@ final class Words {
     this.zone = session.occasion().zone();
   }
 
+  /** Words for many sessions, which have no clock in common: clock times are in UTC. */
+  Words(Units units) {
+    this.units = units;
+    this.zone = java.time.ZoneOffset.UTC;
+  }
+
   Units units() {
     return units;
   }

@@ -46,6 +46,37 @@ class SeasonCommandTest extends CommandHarness {
     assertTrue(inHours <= fish && inHours > fish - 10, inHours + " of " + fish);
   }
 
+  @Test
+  void aFilterLeavesSessionsOutAndIsToldInTheJson() throws IOException {
+    copy("quillthorn-first-open.session.json");
+    copy("evening-moves-and-fish.session.json");
+    assertEquals(0, run("season", folder.toString(), "--json", "-"), err());
+    JsonNode all = JsonMapper.builder().build().readTree(out());
+    assertEquals(2, all.get("sessions").size());
+    String water = all.get("sessions").get(0).get("water").asString();
+    assertEquals(
+        0,
+        run("season", folder.toString(), "--json", "-", "--water", water, "--month", "1,2,3,4,5,6,7,8,9,10,11,12"),
+        err());
+    JsonNode one = JsonMapper.builder().build().readTree(out());
+    assertEquals(1, one.get("sessions").size());
+    assertEquals(12, one.get("parameters").get("filter").get("months").size());
+    assertEquals(2, run("season", folder.toString(), "--month", "13"));
+    assertTrue(err().contains("1 to 12"), err());
+    assertEquals(2, run("season", folder.toString(), "--water-temp", "14..8"));
+    assertTrue(err().contains("8..14"), err());
+    assertEquals(2, run("season", folder.toString(), "--wind-from", "up"));
+  }
+
+  @Test
+  void figuresAreWrittenOnceEach() throws IOException {
+    copy("evening-moves-and-fish.session.json");
+    Path figures = folder.resolve("figures");
+    assertEquals(0, run("season", folder.toString(), "--figures", figures.toString()), err());
+    assertTrue(out().contains("12 files of figures written"), out());
+    assertTrue(Files.size(figures.resolve("season-line-by-hour.svg")) > 1000);
+  }
+
   /** A CSV of clock times tells no date: the one assumed must not go unsaid, kept or not. */
   @Test
   void whatWasAssumedOfAFileIsTold() throws IOException {

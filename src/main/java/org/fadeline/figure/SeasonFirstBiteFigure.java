@@ -1,0 +1,143 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.By;
+import org.fadeline.analysis.season.Season.Curve;
+import org.fadeline.analysis.season.Season.FirstBiteGroup;
+
+/** How soon the first bite came after feeding over sessions, by kind of line, bait or water. */
+public final class SeasonFirstBiteFigure implements Figure {
+  private static final double LONGEST = 90;
+
+  private final By by;
+  private final FigureStyle style;
+  private final List<FirstBiteGroup> groups;
+
+  /** Makes the figure; groups with too few feeds for a curve are named in the description alone. */
+  public SeasonFirstBiteFigure(Season season, By by, FigureStyle style) {
+    this.by = by;
+    this.style = style;
+    this.groups = season.firstBites().stream().filter(g -> g.by() == by).toList();
+  }
+
+  @Override
+  public String title() {
+    return "First bite after feeding, by "
+        + switch (by) {
+          case LINE -> "kind of line";
+          case BAIT -> "bait";
+          case WATER -> "water";
+        };
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 2;
+  }
+
+  @Override
+  public String description() {
+    StringBuilder text = new StringBuilder(title()).append(". ");
+    for (FirstBiteGroup group : groups) {
+      Curve curve = group.curve();
+      Double median = curve == null ? null : curve.medianMinutes();
+      text.append(Words.capital(group.name()))
+          .append(": ")
+          .append(group.tally().feeds())
+          .append(" feeds in ")
+          .append(group.sessions().size())
+          .append(group.sessions().size() == 1 ? " session, " : " sessions, ")
+          .append(
+              curve == null
+                  ? "too few for a curve"
+                  : median == null
+                      ? "half not reached"
+                      : "half had brought a bite within " + Words.minutes(median))
+          .append(". ");
+    }
+    return text.toString().strip();
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    List<FirstBiteGroup> drawn = groups.stream().filter(group -> group.curve() != null).toList();
+    if (drawn.isEmpty()) {
+      pen.text(
+          Pen.shortened(pen.body, width - 28, "Too few feeds for a curve: five at risk are needed."),
+          14,
+          30,
+          pen.body,
+          pen.theme.secondInk());
+      return;
+    }
+    double names = 0;
+    double longest = 10;
+    for (FirstBiteGroup group : drawn) {
+      names = Math.max(names, Type.width(pen.small, label(group)));
+      longest = Math.max(longest, last(group));
+    }
+    double room = Math.min(width * 0.36, names + 40 * style.textScale());
+    Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width - room, height, 0.4);
+    Plot plot = new Plot(pen, area, 0, Math.min(LONGEST, longest), 100);
+    plot.paintY("% of feeds that had brought a bite");
+    plot.paintX("min since the feed");
+    double[] wanted = new double[drawn.size()];
+    for (int i = 0; i < drawn.size(); i++) {
+      wanted[i] = paint(plot, drawn.get(i), i);
+    }
+    double gap = pen.smallStrong.getSize2D() * 1.6;
+    double[] placed = Plot.apart(wanted, gap, area.getY() + 6, area.getMaxY() - 4);
+    for (int i = 0; i < drawn.size(); i++) {
+      double x = area.getMaxX() + 22;
+      double badge = pen.badge(i, x, placed[i]);
+      pen.text(
+          Pen.shortened(pen.small, width - x - badge - 8, label(drawn.get(i))),
+          x + badge + 5,
+          placed[i] + Type.ascent(pen.small) * 0.46,
+          pen.small,
+          pen.theme.ink());
+    }
+  }
+
+  private static String label(FirstBiteGroup group) {
+    return Words.capital(group.name()) + ", " + group.tally().feeds() + " feeds";
+  }
+
+  private static double last(FirstBiteGroup group) {
+    Curve curve = group.curve();
+    return curve == null
+        ? 0
+        : curve.steps().stream().mapToDouble(FirstBite.Step::minutes).max().orElse(0);
+  }
+
+  /** Draws a curve; returns the height it ends at. */
+  private static double paint(Plot plot, FirstBiteGroup group, int index) {
+    Curve curve = group.curve();
+    double y = plot.y(0);
+    if (curve == null) {
+      return y;
+    }
+    Path2D path = new Path2D.Double();
+    path.moveTo(plot.x(curve.fromMinute()), y);
+    for (FirstBite.Step step : curve.steps()) {
+      double x = plot.x(Math.min(step.minutes(), plot.xHigh));
+      path.lineTo(x, y);
+      y = plot.y(100 * (1 - step.survival()));
+      path.lineTo(x, y);
+    }
+    plot.pen.stroke(plot.pen.theme.line(index), 2, plot.pen.theme.dash(index), path);
+    return y;
+  }
+}

@@ -1,0 +1,131 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SessionSummary;
+
+/** What each session came to, by date: logged a full point, at the scales a ring. */
+public final class SeasonResultsFigure implements Figure {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
+
+  private final Season season;
+  private final FigureStyle style;
+  private final Words words;
+  private final boolean weights;
+
+  /** Makes the figure: of weight where any is known, else of fish. */
+  public SeasonResultsFigure(Season season, FigureStyle style) {
+    this.season = season;
+    this.style = style;
+    this.words = new Words(style.units());
+    this.weights = season.sessions().stream().anyMatch(s -> s.result().grams() > 0);
+  }
+
+  @Override
+  public String title() {
+    return weights ? "Weight of each session" : "Fish of each session";
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 2.2;
+  }
+
+  @Override
+  public String description() {
+    if (season.sessions().isEmpty()) {
+      return "No session.";
+    }
+    List<Double> sorted = season.sessions().stream().map(this::logged).sorted().toList();
+    int n = sorted.size();
+    return title()
+        + ", "
+        + DAY.format(date(0))
+        + " to "
+        + DAY.format(date(n - 1))
+        + ": "
+        + (n == 1 ? "1 session" : n + " sessions")
+        + ", least "
+        + say(sorted.get(0))
+        + ", middle "
+        + say((sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2)
+        + ", most "
+        + say(sorted.get(n - 1))
+        + ".";
+  }
+
+  private String say(double value) {
+    return weights ? words.weight(value) : Words.number(value) + " fish";
+  }
+
+  private LocalDate date(int session) {
+    return season.sessions().get(session).about().date();
+  }
+
+  private double logged(SessionSummary session) {
+    return weights ? session.result().grams() : session.result().fish();
+  }
+
+  private double axis(double value) {
+    return weights ? words.axisWeight(value) : value;
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    int n = season.sessions().size();
+    if (n == 0) {
+      pen.text("No session.", 14, 30, pen.body, pen.theme.secondInk());
+      return;
+    }
+    double most = 0;
+    for (SessionSummary session : season.sessions()) {
+      Double weighed = session.result().weighedGrams();
+      most = Math.max(most, axis(logged(session)));
+      most = Math.max(most, weights && weighed != null ? axis(weighed) : 0);
+    }
+    Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width, height, 0.4);
+    double first = date(0).toEpochDay();
+    double last = date(n - 1).toEpochDay();
+    Plot plot = new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, most * 1.08);
+    plot.paintY(weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed");
+    paintDays(plot, width);
+    double radius = n > 400 ? 2 : n > 60 ? 3 : 4.5;
+    for (SessionSummary session : season.sessions()) {
+      double x = plot.x(session.about().date().toEpochDay());
+      Double weighed = session.result().weighedGrams();
+      if (weights && weighed != null) {
+        pen.ring(pen.theme.ink(), x, plot.y(axis(weighed)), radius, 1.3);
+      }
+      pen.disc(pen.theme.accent(), x, plot.y(axis(logged(session))), radius * 0.8);
+    }
+  }
+
+  private void paintDays(Plot plot, double width) {
+    Pen pen = plot.pen;
+    double free = -1;
+    double base = plot.area.getMaxY() + pen.smallRow();
+    for (SessionSummary session : season.sessions()) {
+      String day = DAY.format(session.about().date());
+      double half = Type.width(pen.small, day) / 2;
+      double x = plot.x(session.about().date().toEpochDay());
+      double middle = Math.max(half + 4, Math.min(width - half - 4, x));
+      if (middle - half > free) {
+        pen.fill(pen.theme.secondInk(), x - 0.5, plot.area.getMaxY(), 1, 4);
+        pen.text(day, middle, base, pen.small, pen.theme.secondInk(), Pen.Align.MIDDLE);
+        free = middle + half + 34 * style.textScale();
+      }
+    }
+  }
+}

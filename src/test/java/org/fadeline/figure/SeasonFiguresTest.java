@@ -1,0 +1,81 @@
+package org.fadeline.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.analysis.season.SessionSummaries;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.export.SeasonFigureSet;
+import org.fadeline.model.Units;
+import org.junit.jupiter.api.Test;
+
+/** Pictures of a season: nothing overlaps at any size, and cells can be found again. */
+class SeasonFiguresTest {
+  private static final FigureStyle STYLE = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
+  private static final Season SEASON = season(6);
+
+  private static Season season(int sessions) {
+    List<SessionSummary> all = new ArrayList<>();
+    for (int seed = 1; seed <= sessions; seed++) {
+      all.add(
+          SessionSummaries.whole(
+              Reviewer.review(
+                  seed % 2 == 0
+                      ? DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), seed)
+                      : DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), seed),
+                  ReviewSettings.DEFAULT)));
+    }
+    return SeasonBuilder.build(all, SeasonFilter.ALL);
+  }
+
+  @Test
+  void noTextLeavesThePictureOrLiesOnAnother() {
+    List<Season> seasons = List.of(SEASON, season(1), SeasonBuilder.build(List.of(), SeasonFilter.ALL));
+    for (Season season : seasons) {
+      for (double scale : new double[] {0.5, 1, 1.5}) {
+        for (Figure figure :
+            SeasonFigureSet.of(season, STYLE.withTextScale(scale)).values()) {
+          for (double width : new double[] {560, 900, 1400}) {
+            RecordingGraphics drawn = new RecordingGraphics();
+            figure.paint(drawn, width, width / figure.aspect());
+            String what = figure.title() + " " + scale + " " + width;
+            assertEquals(List.of(), drawn.overlaps(), what);
+            assertEquals(List.of(), drawn.outside(width, width / figure.aspect()), what);
+          }
+          assertTrue(figure.description().length() > 20, figure.title());
+        }
+      }
+    }
+  }
+
+  @Test
+  void everyCellIsFoundAgainUnderThePointer() {
+    SeasonHoursFigure figure = new SeasonHoursFigure(SEASON, STYLE);
+    Set<Season.Cell> found = new HashSet<>();
+    for (int x = 0; x < 900; x += 5) {
+      for (int y = 0; y < 450; y += 5) {
+        Season.Cell cell = figure.at(x, y, 900, 450);
+        if (cell != null) {
+          found.add(cell);
+        }
+      }
+    }
+    Set<Season.Cell> all = new HashSet<>();
+    SEASON.lines().forEach(l -> all.addAll(l.hours()));
+    SEASON.lines().forEach(l -> all.add(l.whole()));
+    assertEquals(all, found);
+    assertNull(figure.at(895, 445, 900, 450), "the margin is no cell");
+  }
+}
