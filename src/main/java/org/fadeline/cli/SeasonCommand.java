@@ -91,8 +91,7 @@ final class SeasonCommand implements Callable<Integer> {
           () ->
               (json.alone() ? console.err() : console.out())
                   .println(
-                      SeasonFigureSet.write(
-                                  season, FigureStyle.of(Theme.LIGHT, chosen), pictures)
+                      SeasonFigureSet.write(season, FigureStyle.of(Theme.LIGHT, chosen), pictures)
                               .size()
                           + " files of figures written to "
                           + pictures));

@@ -28,7 +28,8 @@ public final class SeasonFigureSet {
     figures.put("season-results", new SeasonResultsFigure(season, style));
     figures.put("season-line-by-hour", new SeasonHoursFigure(season, style));
     for (By by : By.values()) {
-      figures.put("season-first-bite-by-" + by.word(), new SeasonFirstBiteFigure(season, by, style));
+      figures.put(
+          "season-first-bite-by-" + by.word(), new SeasonFirstBiteFigure(season, by, style));
     }
     figures.put("season-fades", new SeasonFadesFigure(season, style));
     figures.replaceAll((name, figure) -> FigureSheet.of(figure, season));
@@ -42,8 +43,7 @@ public final class SeasonFigureSet {
    * @return the files written
    * @throws IOException if a file cannot be written; each file is whole or not there
    */
-  public static List<Path> write(Season season, FigureStyle style, Path folder)
-      throws IOException {
+  public static List<Path> write(Season season, FigureStyle style, Path folder) throws IOException {
     List<Path> written = new ArrayList<>();
     for (Map.Entry<String, Figure> entry : of(season, style).entrySet()) {
       Figure figure = entry.getValue();

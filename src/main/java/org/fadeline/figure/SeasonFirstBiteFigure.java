@@ -75,7 +75,8 @@ public final class SeasonFirstBiteFigure implements Figure {
     List<FirstBiteGroup> drawn = groups.stream().filter(group -> group.curve() != null).toList();
     if (drawn.isEmpty()) {
       pen.text(
-          Pen.shortened(pen.body, width - 28, "Too few feeds for a curve: five at risk are needed."),
+          Pen.shortened(
+              pen.body, width - 28, "Too few feeds for a curve: five at risk are needed."),
           14,
           30,
           pen.body,

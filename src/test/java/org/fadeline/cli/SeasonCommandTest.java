@@ -56,7 +56,15 @@ class SeasonCommandTest extends CommandHarness {
     String water = all.get("sessions").get(0).get("water").asString();
     assertEquals(
         0,
-        run("season", folder.toString(), "--json", "-", "--water", water, "--month", "1,2,3,4,5,6,7,8,9,10,11,12"),
+        run(
+            "season",
+            folder.toString(),
+            "--json",
+            "-",
+            "--water",
+            water,
+            "--month",
+            "1,2,3,4,5,6,7,8,9,10,11,12"),
         err());
     JsonNode one = JsonMapper.builder().build().readTree(out());
     assertEquals(1, one.get("sessions").size());

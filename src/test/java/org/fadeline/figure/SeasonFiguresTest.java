@@ -42,11 +42,11 @@ class SeasonFiguresTest {
 
   @Test
   void noTextLeavesThePictureOrLiesOnAnother() {
-    List<Season> seasons = List.of(SEASON, season(1), SeasonBuilder.build(List.of(), SeasonFilter.ALL));
+    List<Season> seasons =
+        List.of(SEASON, season(1), SeasonBuilder.build(List.of(), SeasonFilter.ALL));
     for (Season season : seasons) {
       for (double scale : new double[] {0.5, 1, 1.5}) {
-        for (Figure figure :
-            SeasonFigureSet.of(season, STYLE.withTextScale(scale)).values()) {
+        for (Figure figure : SeasonFigureSet.of(season, STYLE.withTextScale(scale)).values()) {
           for (double width : new double[] {560, 900, 1400}) {
             RecordingGraphics drawn = new RecordingGraphics();
             figure.paint(drawn, width, width / figure.aspect());
