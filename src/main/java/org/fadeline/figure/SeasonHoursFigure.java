@@ -152,16 +152,16 @@ public final class SeasonHoursFigure implements Figure {
 
   private void paint(Pen pen, Cell cell, Rectangle2D box, double most) {
     Double perHour = rate(cell).perHour();
-    boolean small = isSmall(cell) || perHour == null;
+    boolean small = isSmall(cell);
     Color ground = pen.theme.panel();
-    if (small) {
+    if (small || perHour == null) {
       pen.stroke(pen.theme.hairline(), 1, new float[0], box);
     } else {
       double share = most > 0 ? STRONGEST * perHour / most : 0;
       ground = Theme.mix(pen.theme.accent(), 0.06 + share, pen.theme.panel());
       pen.fill(ground, box);
     }
-    Color ink = small ? pen.theme.secondInk() : readable(pen.theme, ground);
+    Color ink = small || perHour == null ? pen.theme.secondInk() : readable(pen.theme, ground);
     int n = cell.sessions().size();
     double row = pen.smallRow();
     List<String> rows = new ArrayList<>();
