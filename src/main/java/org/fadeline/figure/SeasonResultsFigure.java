@@ -103,7 +103,7 @@ public final class SeasonResultsFigure implements Figure {
     paintDays(plot, width);
     double radius = n > 400 ? 2 : n > 60 ? 3 : 4.5;
     for (SessionSummary session : season.sessions()) {
-      double x = plot.x(session.about().date().toEpochDay());
+      double x = plot.x((double) session.about().date().toEpochDay());
       Double weighed = session.result().weighedGrams();
       if (weights && weighed != null) {
         pen.ring(pen.theme.ink(), x, plot.y(axis(weighed)), radius, 1.3);
@@ -119,7 +119,7 @@ public final class SeasonResultsFigure implements Figure {
     for (SessionSummary session : season.sessions()) {
       String day = DAY.format(session.about().date());
       double half = Type.width(pen.small, day) / 2;
-      double x = plot.x(session.about().date().toEpochDay());
+      double x = plot.x((double) session.about().date().toEpochDay());
       double middle = Math.max(half + 4, Math.min(width - half - 4, x));
       if (middle - half > free) {
         pen.fill(pen.theme.secondInk(), x - 0.5, plot.area.getMaxY(), 1, 4);

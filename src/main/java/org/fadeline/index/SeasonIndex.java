@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SeasonIndex {
   private static final int THREADS = 2;
-  private static final int DEPTH = 8;
+  static final int DEPTH = 8;
 
   /** Warnings kept of one file. */
   public static final int MOST_WARNINGS = 5;
@@ -141,7 +141,7 @@ public final class SeasonIndex {
     }
   }
 
-  private static boolean isSession(Path file) {
+  static boolean isSession(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     return !name.startsWith(".") && (name.endsWith(".session.json") || name.endsWith(".csv"));
   }
@@ -232,6 +232,13 @@ public final class SeasonIndex {
   /** What summaries rest on besides the files: how they were read and judged. */
   private String basis() {
     return options + " " + settings;
+  }
+
+  /** Returns the sessions known so far, for showing them while the folder is still being read. */
+  public SeasonFolder soFar() {
+    List<Looked> looked = new ArrayList<>();
+    kept.forEach((file, summary) -> looked.add(summary.good(file)));
+    return SeasonFolder.of(looked);
   }
 
   /** Returns how many files are known. */

@@ -6,6 +6,7 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.replay.ReplayScreen;
 import org.fadeline.ui.review.ReviewScreen;
+import org.fadeline.ui.season.SeasonScreen;
 import org.fadeline.ui.setup.SetupScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
@@ -23,6 +24,7 @@ final class Screens {
         new SetupScreen(bench, preferences),
         new ImportScreen(bench, preferences, navigation),
         new WeighInScreen(bench, preferences),
-        new TalkScreen(bench, preferences));
+        new TalkScreen(bench, preferences),
+        new SeasonScreen(bench, preferences, navigation));
   }
 }

@@ -1,0 +1,137 @@
+package org.fadeline.export;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.Cell;
+import org.fadeline.analysis.season.Season.LineHours;
+import org.fadeline.analysis.season.Season.PerHour;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.analysis.season.SessionSummary.LineSummary;
+import org.jspecify.annotations.Nullable;
+
+/** The tables of a season, each with the name of its file. */
+public final class SeasonTableSet {
+  private SeasonTableSet() {}
+
+  /** Returns the tables, weights in grams. */
+  public static List<Table> of(Season season) {
+    return List.of(sessions(season), hours(season), feed(season));
+  }
+
+  /**
+   * Writes every table as CSV.
+   *
+   * @param folder made where it is missing; files of the same names are replaced
+   * @return the files written
+   * @throws IOException if a file cannot be written; each file is whole or not there
+   */
+  public static List<Path> write(Season season, Path folder) throws IOException {
+    List<Path> written = new ArrayList<>();
+    for (Table table : of(season)) {
+      Path file = folder.resolve(FileNames.of(table.name(), "csv"));
+      TableCsv.write(table, file);
+      written.add(file);
+    }
+    return written;
+  }
+
+  private static List<@Nullable Object> row(@Nullable Object... cells) {
+    return Arrays.asList(cells);
+  }
+
+  private static Table sessions(Season season) {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (SessionSummary session : season.sessions()) {
+      SessionSummary.Result result = session.result();
+      rows.add(
+          row(
+              session.about().date().toString(),
+              session.about().title(),
+              session.about().water(),
+              result.fish(),
+              result.grams(),
+              result.weights().missing(),
+              result.weighedGrams(),
+              result.netGrams().size(),
+              session.fishedMinutes()));
+    }
+    return new Table(
+        "season-sessions",
+        List.of(
+            "date",
+            "title",
+            "water",
+            "fish",
+            "logged g",
+            "fish without a weight",
+            "at the scales g",
+            "nets",
+            "fished min"),
+        rows);
+  }
+
+  private static Table hours(Season season) {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (LineHours line : season.lines()) {
+      rows.add(hour(line.group(), line.whole()));
+      line.hours().forEach(cell -> rows.add(hour(line.group(), cell)));
+    }
+    return new Table(
+        "season-line-by-hour",
+        List.of(
+            "line",
+            "hour of the match",
+            "sessions",
+            "fished h",
+            "fish an hour",
+            "fish low",
+            "fish high",
+            "g an hour",
+            "g low",
+            "g high"),
+        rows);
+  }
+
+  private static List<@Nullable Object> hour(String line, Cell cell) {
+    PerHour fish = cell.fish();
+    PerHour weight = cell.weight();
+    return row(
+        line,
+        cell.hour() == null ? "whole match" : String.valueOf(cell.hour() + 1),
+        cell.sessions().size(),
+        cell.fishedHours(),
+        fish.perHour(),
+        fish.limits() == null ? null : fish.limits().low(),
+        fish.limits() == null ? null : fish.limits().high(),
+        weight.perHour(),
+        weight.limits() == null ? null : weight.limits().low(),
+        weight.limits() == null ? null : weight.limits().high());
+  }
+
+  private static Table feed(Season season) {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (SessionSummary session : season.sessions()) {
+      for (LineSummary line : session.lines()) {
+        if (season.filter().holds(line)) {
+          rows.add(
+              row(
+                  session.about().date().toString(),
+                  line.name(),
+                  String.join(", ", line.feed().baits()),
+                  line.feed().feeds(),
+                  line.fishedMinutes(),
+                  line.fish(),
+                  line.grams()));
+        }
+      }
+    }
+    return new Table(
+        "season-feed",
+        List.of("date", "line", "fed with", "feeds", "fished min", "fish", "g"),
+        rows);
+  }
+}

@@ -1,0 +1,306 @@
+package org.fadeline.ui.season;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.By;
+import org.fadeline.figure.Figure;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.SeasonFadesFigure;
+import org.fadeline.figure.SeasonFirstBiteFigure;
+import org.fadeline.figure.SeasonHoursFigure;
+import org.fadeline.figure.SeasonResultsFigure;
+import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** What the season screen shows: the folder, the filters, a page at a time, the sessions behind. */
+final class SeasonBody {
+  static final List<String> PAGES =
+      List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out");
+
+  private final PreferenceStore preferences;
+  private final SeasonDesk desk;
+  private final SeasonExport export;
+  private final BorderPane view = new BorderPane();
+  private final Button choose = new Button("Choose a folder…");
+  private final Label folder = new Label();
+  private final Label counts = new Label();
+  private final ProgressBar bar = new ProgressBar();
+  private final Label reading = new Label();
+  private final Button stop = new Button("Stop");
+  private final Button changed = new Button();
+  private final Label problem = new Label();
+  private final FilterBar filters;
+  private final SessionsBehind behind;
+  private final SeasonTables tables;
+  private final Map<String, Node> pages = new LinkedHashMap<>();
+  private final FigureCanvas results = canvas();
+  private final FigureCanvas hours = canvas();
+  private final FigureCanvas firstBites = canvas();
+  private final FigureCanvas fades = canvas();
+  private final Label learned = new Label();
+  private final StackPane page = new StackPane();
+  private final Segments<String> pageChoice;
+  private final Segments<By> byChoice;
+  private By by = By.LINE;
+  private @Nullable Path wanted;
+
+  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this.preferences = preferences;
+    desk = new SeasonDesk(bench.tasks());
+    export = new SeasonExport(bench, desk);
+    filters = new FilterBar(desk::filter);
+    behind =
+        new SessionsBehind(
+            file -> {
+              wanted = file;
+              bench.open(file);
+            });
+    // The replay has nothing to show until the session is in hand.
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.activity().opening() == null,
+        settled -> {
+          if (settled && wanted != null) {
+            OpenSession open = bench.state().open();
+            boolean arrived = open != null && wanted.equals(open.source().path());
+            wanted = null;
+            if (arrived) {
+              navigation.show("Replay");
+            }
+          }
+        });
+    tables = new SeasonTables(this::showBehind);
+    byChoice = new Segments<>("By", List.of(By.values()), By::word, this::showBy);
+    byChoice.setMaxWidth(Region.USE_PREF_SIZE);
+    byChoice.choose(by);
+    pages.put(PAGES.get(0), page(results, tables.results));
+    pages.put(PAGES.get(1), page(hours, tables.hours));
+    pages.put(PAGES.get(2), page(byChoice, firstBites, tables.firstBites));
+    pages.put(PAGES.get(3), page(fades, tables.fades));
+    pages.put(PAGES.get(4), page(tables.feed));
+    learned.setWrapText(true);
+    pages.put(PAGES.get(5), page(learned, tables.learned));
+    pages.put(PAGES.get(6), page(tables.files));
+    pageChoice = new Segments<>("Show", PAGES, name -> name, this::page);
+    hours.setOnMouseClicked(
+        e -> {
+          Season.Cell cell =
+              new SeasonHoursFigure(desk.state().season(), style())
+                  .at(e.getX(), e.getY(), hours.getWidth(), hours.getHeight());
+          if (cell != null) {
+            showBehind(cell.sessions());
+          }
+        });
+    layOut();
+    Watch.part(desk.stateProperty(), s -> s, this::show);
+    Watch.part(
+        preferences.property(),
+        p -> List.of(p.look(), p.textPercent(), p.units()),
+        p -> showSeason(desk.state()));
+    page(PAGES.get(0));
+  }
+
+  private static FigureCanvas canvas() {
+    FigureCanvas canvas = new FigureCanvas();
+    canvas.setMinHeight(200);
+    canvas.setPrefHeight(300);
+    return canvas;
+  }
+
+  private static VBox page(Region... parts) {
+    VBox box = new VBox(10, parts);
+    for (Region part : parts) {
+      if (!(part instanceof Segments) && !(part instanceof Label)) {
+        VBox.setVgrow(part, Priority.ALWAYS);
+      }
+    }
+    return box;
+  }
+
+  private void layOut() {
+    choose.getStyleClass().add("main-button");
+    choose.setId("season-choose");
+    choose.setOnAction(e -> choose());
+    folder.getStyleClass().add("figure-large");
+    counts.getStyleClass().add("quiet");
+    counts.setId("season-counts");
+    reading.getStyleClass().add("quiet");
+    stop.getStyleClass().add("flat");
+    stop.setAccessibleText("Stop reading the folder; what was read stays");
+    stop.setOnAction(e -> desk.stop());
+    changed.getStyleClass().add("link");
+    changed.setId("season-changed");
+    changed.setOnAction(e -> readAgain());
+    problem.getStyleClass().add("warning-text");
+    problem.setWrapText(true);
+    bar.setPrefWidth(140);
+    bar.setAccessibleText("How far the folder is read");
+    MenuButton take = new MenuButton("Export");
+    take.setId("season-export");
+    take.setAccessibleText("Export figures, JSON or tables of the season");
+    take.getItems()
+        .setAll(
+            item("Figures…", () -> export.figures(preferences.get().units())),
+            item("Tables (CSV)…", export::tables),
+            item("JSON…", export::json));
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
+    HBox head = new HBox(12, folder, counts, changed, spring, bar, reading, stop, take, choose);
+    head.setAlignment(Pos.CENTER_LEFT);
+    VBox top = new VBox(8, head, problem, filters.view());
+    top.setStyle("-fx-padding: 0.7em 0.9em 0.7em 0.9em;");
+    ScrollPane tabs = new ScrollPane(pageChoice);
+    tabs.getStyleClass().add("plain-scroll");
+    tabs.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    tabs.setMinHeight(Region.USE_PREF_SIZE);
+    VBox main = new VBox(10, tabs, page);
+    main.getStyleClass().add("panel");
+    main.setStyle("-fx-padding: 0.9em;");
+    VBox.setVgrow(page, Priority.ALWAYS);
+    page.setMinHeight(0);
+    HBox.setHgrow(main, Priority.ALWAYS);
+    main.setMinWidth(0);
+    main.setPrefWidth(100);
+    HBox middle = new HBox(10, main, behind.view());
+    middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
+    view.setTop(top);
+    view.setCenter(middle);
+  }
+
+  private static MenuItem item(String words, Runnable action) {
+    MenuItem item = new MenuItem(words);
+    item.setOnAction(e -> action.run());
+    return item;
+  }
+
+  Node view() {
+    return view;
+  }
+
+  void takeFocus() {
+    choose.requestFocus();
+  }
+
+  void choose() {
+    DirectoryChooser chooser = new DirectoryChooser();
+    chooser.setTitle("A folder of sessions");
+    preferences.get().recent().stream()
+        .map(path -> Path.of(path).getParent())
+        .filter(parent -> parent != null && Files.isDirectory(parent))
+        .findFirst()
+        .ifPresent(parent -> chooser.setInitialDirectory(parent.toFile()));
+    File chosen = chooser.showDialog(view.getScene().getWindow());
+    if (chosen != null) {
+      open(chosen.toPath());
+    }
+  }
+
+  void open(Path chosen) {
+    desk.open(chosen);
+  }
+
+  void readAgain() {
+    desk.readAgain();
+  }
+
+  void page(String name) {
+    pageChoice.choose(name);
+    Node node = pages.get(name);
+    if (node != null) {
+      page.getChildren().setAll(node);
+    }
+  }
+
+  private void showBy(By chosen) {
+    by = chosen;
+    draw(firstBites, new SeasonFirstBiteFigure(desk.state().season(), by, style()));
+  }
+
+  private void showBehind(List<Integer> sessions) {
+    SeasonState now = desk.state();
+    behind.show(sessions, now.season(), now.found());
+  }
+
+  private FigureStyle style() {
+    Preferences now = preferences.get();
+    return Looks.style(now.look(), now.units(), now.textPercent());
+  }
+
+  private void show(SeasonState state) {
+    Path chosen = state.folder();
+    folder.setText(chosen == null ? "No folder yet" : String.valueOf(chosen.getFileName()));
+    counts.setText(
+        chosen == null ? "Choose a folder of sessions to see them as one" : counts(state));
+    SeasonState.Reading now = state.reading();
+    for (Node node : List.of(bar, reading, stop)) {
+      node.setVisible(now != null);
+      node.setManaged(now != null);
+    }
+    if (now != null) {
+      bar.setProgress(now.of() == 0 ? -1 : (double) now.done() / now.of());
+      reading.setText(
+          now.of() == 0 ? now.what() : now.what() + ", " + now.done() + " of " + now.of());
+    }
+    changed.setVisible(state.changed() > 0);
+    changed.setManaged(state.changed() > 0);
+    changed.setText(Say.count(state.changed(), "file") + " changed: read again");
+    problem.setText(state.problem() == null ? "" : state.problem());
+    problem.setManaged(state.problem() != null);
+    filters.offer(state.found().summaries());
+    showSeason(state);
+  }
+
+  private static String counts(SeasonState state) {
+    int all = state.found().entries().size();
+    int shown = state.season().sessions().size();
+    int broken = state.found().broken().size();
+    return (shown == all ? Say.count(all, "session") : shown + " of " + Say.count(all, "session"))
+        + (broken == 0 ? "" : ", " + Say.count(broken, "file") + " with a problem")
+        + (shown > 0 && shown < Season.FEWEST_FOR_LIMITS ? ": too few for limits" : "");
+  }
+
+  private void showSeason(SeasonState state) {
+    Season season = state.season();
+    FigureStyle style = style();
+    draw(results, new SeasonResultsFigure(season, style));
+    draw(hours, new SeasonHoursFigure(season, style));
+    draw(firstBites, new SeasonFirstBiteFigure(season, by, style));
+    draw(fades, new SeasonFadesFigure(season, style));
+    learned.setText(SeasonWords.learned(season.learned()));
+    tables.show(state.found(), season, preferences.get().units());
+    behind.show(List.of(), season, state.found());
+  }
+
+  private static void draw(FigureCanvas canvas, Figure figure) {
+    canvas.show(figure::paint, figure.description());
+  }
+}

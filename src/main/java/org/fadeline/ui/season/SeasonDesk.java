@@ -1,0 +1,209 @@
+package org.fadeline.ui.season;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.index.FolderWatch;
+import org.fadeline.index.SeasonFolder;
+import org.fadeline.index.SeasonIndex;
+import org.fadeline.index.SeasonIndex.Depth;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.ui.season.SeasonState.Reading;
+import org.fadeline.ui.state.TaskService;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The season in hand: reads its folder in the background, first all but the fades, then those;
+ * keeps what was worked out in a hidden file of the folder, and notes what changes meanwhile.
+ */
+final class SeasonDesk {
+  /** Keeps summaries in the folder itself: they go where the sessions go. */
+  static final String KEPT = ".fadeline-season";
+
+  private static final String READING = "season";
+  private static final String TABLES = "season-tables";
+
+  /** Tables of a growing folder are made again after a pause of this many times their own time. */
+  private static final int PAUSES = 6;
+
+  private static final long LEAST_PAUSE_NANOS = 300_000_000;
+
+  private final TaskService tasks;
+  private final ReadOnlyObjectWrapper<SeasonState> state =
+      new ReadOnlyObjectWrapper<>(SeasonState.EMPTY);
+  private final Set<Path> changed = new HashSet<>();
+  private SeasonFilter filter = SeasonFilter.ALL;
+  private @Nullable SeasonIndex index;
+  private @Nullable FolderWatch watch;
+
+  SeasonDesk(TaskService tasks) {
+    this.tasks = tasks;
+  }
+
+  ReadOnlyObjectProperty<SeasonState> stateProperty() {
+    return state.getReadOnlyProperty();
+  }
+
+  SeasonState state() {
+    return state.get();
+  }
+
+  private void change(UnaryOperator<SeasonState> step) {
+    state.set(step.apply(state.get()));
+  }
+
+  /** Opens a folder in place of the one in hand. */
+  void open(Path folder) {
+    index = new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
+    filter = SeasonFilter.ALL;
+    state.set(
+        new SeasonState(
+            folder, SeasonState.EMPTY.found(), SeasonState.EMPTY.season(), null, 0, null));
+    watch(folder);
+    read(true);
+  }
+
+  /** Reads what changed. */
+  void readAgain() {
+    read(false);
+  }
+
+  private void read(boolean first) {
+    SeasonIndex sessions = index;
+    Path folder = state.get().folder();
+    if (sessions == null || folder == null) {
+      return;
+    }
+    changed.clear();
+    change(s -> s.withReading(new Reading("Reading the folder", 0, 0)).withChanged(0));
+    SeasonFilter wanted = filter;
+    tasks.submit(
+        READING,
+        "Reading the season",
+        progress -> {
+          if (first) {
+            sessions.load(folder.resolve(KEPT));
+          }
+          pass(sessions, Depth.WITHOUT_FADES, "Reading sessions", wanted, progress);
+          keep(sessions, folder);
+          SeasonFolder found =
+              pass(sessions, Depth.WITH_FADES, "Working out fades", wanted, progress);
+          keep(sessions, folder);
+          return found;
+        },
+        new TaskService.Answer<>(this::finished, this::failed));
+  }
+
+  private SeasonFolder pass(
+      SeasonIndex sessions,
+      Depth depth,
+      String what,
+      SeasonFilter wanted,
+      TaskService.Progress progress)
+      throws IOException {
+    AtomicLong next = new AtomicLong(System.nanoTime() + LEAST_PAUSE_NANOS);
+    SeasonFolder found =
+        sessions.read(
+            depth,
+            (done, of) -> {
+              long due = next.get();
+              if (System.nanoTime() >= due && next.compareAndSet(due, Long.MAX_VALUE)) {
+                long from = System.nanoTime();
+                show(sessions.soFar(), wanted, new Reading(what, done, of), progress);
+                progress.report((double) done / of);
+                long now = System.nanoTime();
+                next.set(now + Math.max(LEAST_PAUSE_NANOS, PAUSES * (now - from)));
+              }
+              return !progress.cancelled();
+            });
+    show(found, wanted, new Reading(what, 0, 0), progress);
+    return found;
+  }
+
+  private void show(
+      SeasonFolder found, SeasonFilter wanted, Reading reading, TaskService.Progress progress) {
+    Season season = SeasonBuilder.build(found.summaries(), wanted);
+    tasks.later(
+        () -> {
+          // Another folder may have been chosen meanwhile, or other filters.
+          if (!progress.cancelled() && wanted.equals(filter)) {
+            change(s -> s.withFound(found, season).withReading(reading));
+          }
+        });
+  }
+
+  private static void keep(SeasonIndex sessions, Path folder) {
+    try {
+      sessions.save(folder.resolve(KEPT));
+    } catch (IOException notKept) {
+      // A folder that cannot be written is read anew each time; nothing else follows.
+      return;
+    }
+  }
+
+  private void finished(SeasonFolder found) {
+    change(s -> s.withReading(null).withFound(found, s.season()));
+    filter(filter);
+  }
+
+  private void failed(Exception failure) {
+    if (failure instanceof CancellationException) {
+      change(s -> s.withReading(null));
+      return;
+    }
+    change(
+        s ->
+            s.withProblem(
+                "The folder cannot be read ("
+                    + failure.getMessage()
+                    + "). Check that it is there and that you may read it."));
+  }
+
+  /** Stops reading; what was read stays. */
+  void stop() {
+    tasks.cancel(READING);
+    change(s -> s.withReading(null));
+  }
+
+  /** Looks at other sessions or lines. */
+  void filter(SeasonFilter newFilter) {
+    filter = newFilter;
+    SeasonFolder found = state.get().found();
+    tasks.submit(
+        TABLES,
+        "Putting the season together",
+        progress -> SeasonBuilder.build(found.summaries(), newFilter),
+        new TaskService.Answer<>(
+            season -> change(s -> s.withSeason(season)),
+            failure -> change(s -> s.withProblem("The tables could not be made: " + failure))));
+  }
+
+  private void watch(Path folder) {
+    try {
+      FolderWatch before = watch;
+      if (before != null) {
+        before.close();
+      }
+      watch = new FolderWatch(folder, file -> tasks.later(() -> note(folder, file)));
+    } catch (IOException notWatched) {
+      // Reading again by hand still works; the reading itself tells what is wrong.
+      watch = null;
+    }
+  }
+
+  private void note(Path folder, Path file) {
+    if (folder.equals(state.get().folder()) && changed.add(file)) {
+      change(s -> s.withChanged(changed.size()));
+    }
+  }
+}

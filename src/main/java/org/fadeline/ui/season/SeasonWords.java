@@ -1,0 +1,29 @@
+package org.fadeline.ui.season;
+
+import java.util.Locale;
+import org.fadeline.analysis.season.Learned;
+import org.fadeline.ui.control.Say;
+
+/** How the season screen says things. */
+final class SeasonWords {
+  private SeasonWords() {}
+
+  /** Returns what the sessions teach, with what it rests on. */
+  static String learned(Learned learned) {
+    Learned.DaysLearned days = learned.days();
+    return String.format(
+            Locale.ROOT,
+            "A line's rate changes %.2f times a bait hour (%.2f–%.2f at 90%%), from %s of a line;"
+                + " 0.25 is used otherwise. ",
+            learned.hazard().perHour(),
+            learned.hazard().interval().low(),
+            learned.hazard().interval().high(),
+            Say.count(learned.hazard().records(), "record"))
+        + (days == null
+            ? "How much days differ by themselves: too few sessions to tell."
+            : String.format(
+                Locale.ROOT,
+                "Days differ by themselves by %.2f of the log rate; 0.50 is used otherwise.",
+                days.sigma()));
+  }
+}

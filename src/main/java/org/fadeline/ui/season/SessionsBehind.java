@@ -1,0 +1,106 @@
+package org.fadeline.ui.season;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.index.SeasonFolder;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** The sessions that a figure rests on; each opens. */
+final class SessionsBehind {
+  private final Label heading = new Label("Sessions behind it");
+  private final ListView<Row> list = new ListView<>();
+  private final VBox view;
+
+  /** A session and where it is. */
+  private record Row(SessionSummary session, Path file) {}
+
+  SessionsBehind(Consumer<Path> open) {
+    heading.getStyleClass().add("strong");
+    list.setId("season-behind");
+    list.setAccessibleText("Sessions behind the figure chosen; Enter opens one");
+    list.setCellFactory(l -> new Cell());
+    Label none = new Label("Choose a row or a cell to see the sessions it rests on.");
+    none.setWrapText(true);
+    none.getStyleClass().add("quiet");
+    list.setPlaceholder(none);
+    list.setOnMouseClicked(
+        e -> {
+          if (e.getClickCount() == 2) {
+            open(open);
+          }
+        });
+    list.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ENTER) {
+            open(open);
+            e.consume();
+          }
+        });
+    Label how = new Label("Double-click or Enter opens one in the replay");
+    how.getStyleClass().add("quiet");
+    how.setWrapText(true);
+    how.setMinHeight(Region.USE_PREF_SIZE);
+    VBox.setVgrow(list, Priority.ALWAYS);
+    view = new VBox(8, heading, list, how);
+    view.getStyleClass().add("panel");
+    view.setStyle("-fx-padding: 0.9em;");
+    view.setMinWidth(250);
+    view.setPrefWidth(250);
+    view.setMaxWidth(250);
+  }
+
+  Region view() {
+    return view;
+  }
+
+  private void open(Consumer<Path> open) {
+    Row row = list.getSelectionModel().getSelectedItem();
+    if (row != null) {
+      open.accept(row.file());
+    }
+  }
+
+  void show(List<Integer> sessions, Season season, SeasonFolder found) {
+    Map<SessionSummary.About, Path> files = new HashMap<>();
+    found.entries().forEach(e -> files.put(e.summary().about(), e.file()));
+    list.getItems()
+        .setAll(
+            sessions.stream()
+                .filter(i -> i >= 0 && i < season.sessions().size())
+                .map(season.sessions()::get)
+                .filter(s -> files.containsKey(s.about()))
+                .map(s -> new Row(s, Objects.requireNonNull(files.get(s.about()))))
+                .toList());
+    int n = list.getItems().size();
+    heading.setText(n == 0 ? "Sessions behind it" : Say.count(n, "session") + " behind it");
+  }
+
+  /** A session in two rows. */
+  private static final class Cell extends ListCell<Row> {
+    @Override
+    protected void updateItem(@Nullable Row row, boolean empty) {
+      super.updateItem(row, empty);
+      setStyle("-fx-padding: 0.4em 0.3em 0.4em 0.3em;");
+      setText(
+          row == null || empty
+              ? null
+              : SeasonTables.DAY.format(row.session().about().date())
+                  + "\n"
+                  + row.session().about().title());
+    }
+  }
+}

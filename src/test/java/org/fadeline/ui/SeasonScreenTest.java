@@ -1,0 +1,137 @@
+package org.fadeline.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.controlsfx.control.CheckComboBox;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.io.SessionWriter;
+import org.fadeline.model.Session;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.season.SeasonScreen;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.ThreadTaskService;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A folder of sessions in the window. */
+// openWindow, before each test, sets every field.
+@SuppressWarnings("NullAway.Init")
+class SeasonScreenTest extends WindowHarness {
+  @TempDir Path folder;
+
+  private SeasonScreen season;
+
+  @Override
+  @BeforeEach
+  void openWindow() throws Exception {
+    write("one", DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 1));
+    write("two", DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), 2));
+    Files.writeString(folder.resolve("torn.session.json"), "{");
+    FxToolkit.registerPrimaryStage();
+    FxToolkit.setupStage(this::start);
+    robot.interact(() -> window.showScreen("Season"));
+    robot.interact(() -> season.open(folder));
+    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
+  }
+
+  private void start(Stage stage) {
+    Fonts.load();
+    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    bench =
+        new Workbench(
+            new FileDesk(folder),
+            Reviewer::review,
+            new ThreadTaskService(javafx.application.Platform::runLater, fault -> {}),
+            FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    var screens = Screens.of(bench, preferences, navigation);
+    season =
+        (SeasonScreen)
+            screens.stream().filter(SeasonScreen.class::isInstance).findFirst().orElseThrow();
+    window = new MainWindow(stage, bench, preferences, screens);
+    navigation.leadTo(window::showScreen);
+    window.show();
+  }
+
+  /** Waits on the window's own thread: another one would see its nodes come and go. */
+  private void settle(java.util.function.BooleanSupplier condition) throws Exception {
+    waitUntil(() -> WaitForAsyncUtils.asyncFx(condition::getAsBoolean).get());
+  }
+
+  private void write(String name, Session session) throws IOException {
+    Files.writeString(folder.resolve(name + ".session.json"), SessionWriter.toJson(session));
+  }
+
+  private TableView<?> table() {
+    return robot.lookup(".table-view").queryAs(TableView.class);
+  }
+
+  @Test
+  void theFolderIsReadKeptAndItsBrokenFileIsListed() {
+    assertEquals(2, table().getItems().size());
+    assertTrue(Files.exists(folder.resolve(".fadeline-season")));
+    assertTrue(shows("too few for limits"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT7);
+    assertEquals(1, table().getItems().size());
+  }
+
+  @Test
+  void aRowLeadsToItsSessionsAndOneOpensInTheReplay() throws Exception {
+    robot.push(KeyCode.ALT, KeyCode.DIGIT2);
+    robot.interact(() -> table().getSelectionModel().select(0));
+    ListView<?> behind = node("season-behind", ListView.class);
+    assertFalse(behind.getItems().isEmpty());
+    robot.interact(
+        () -> {
+          behind.requestFocus();
+          behind.getSelectionModel().select(0);
+        });
+    robot.push(KeyCode.ENTER);
+    settle(() -> !robot.lookup("#timeline").queryAll().isEmpty());
+    assertTrue(bench.state().open() != null);
+  }
+
+  @Test
+  void filtersLeaveSessionsOutAndAreTakenAwayAgain() throws Exception {
+    @SuppressWarnings("unchecked") // the box of waters holds their names
+    CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
+    assertEquals(2, waters.getItems().size());
+    robot.interact(() -> waters.getCheckModel().check(0));
+    settle(() -> shows("1 of 2 sessions"));
+    ComboBox<?> warmth = node("season-warmth", ComboBox.class);
+    robot.interact(() -> warmth.getSelectionModel().selectLast());
+    settle(() -> shows("0 of 2 sessions"));
+    press("season-everything");
+    settle(() -> shows("2 sessions, 1 file"));
+  }
+
+  @Test
+  void aChangedFileIsNotedAndReadWhenAsked() throws Exception {
+    write("three", DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), 3));
+    settle(() -> shows("1 file changed: read again"));
+    assertEquals(2, table().getItems().size(), "nothing moves by itself");
+    robot.interact(() -> node("season-changed", Button.class).fire());
+    settle(() -> shows("3 sessions, 1 file with a problem") && !shows("Stop"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(shows("changed: read again"));
+  }
+}
