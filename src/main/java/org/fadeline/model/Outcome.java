@@ -116,6 +116,11 @@ public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Med
     return new Outcome(newWeighIn, result, media);
   }
 
+  /** Returns this outcome with other footage. */
+  public Outcome withMedia(List<Media> newMedia) {
+    return new Outcome(weighIn, result, newMedia);
+  }
+
   /** Returns this outcome with another result. */
   public Outcome withResult(@Nullable Result newResult) {
     return new Outcome(weighIn, newResult, media);

@@ -58,6 +58,10 @@ final class Header {
     view.setAlignment(Pos.CENTER_LEFT);
     view.getStyleClass().add("header");
     Watch.part(bench.stateProperty(), s -> s.open(), this::show);
+    Watch.part(
+        bench.stateProperty(),
+        s -> List.of(s.open() != null, s.figuresBarred()),
+        with -> offer(with.get(0), with.get(1)));
     commands.onMenu(menu::show);
   }
 
@@ -88,10 +92,18 @@ final class Header {
     return title.isBlank() ? open.source().name() : title;
   }
 
-  private void show(@Nullable OpenSession open) {
+  private void offer(boolean isOpen, boolean barred) {
     for (int i = 0; i < tabs.size(); i++) {
-      tabs.get(i).setDisable(open == null && screens.get(i).needsSession());
+      Screen screen = screens.get(i);
+      boolean away = barred && screen.judges();
+      tabs.get(i).setDisable(away || !isOpen && screen.needsSession());
+      tabs.get(i)
+          .setAccessibleHelp(
+              away ? "Put away while the match is logged as it happens; see the Log" : null);
     }
+  }
+
+  private void show(@Nullable OpenSession open) {
     title.setText(
         open == null ? "" : title(open) + (open.history().unsaved() ? " · not saved" : ""));
     day.setText(

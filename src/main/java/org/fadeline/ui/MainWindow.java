@@ -186,14 +186,18 @@ public final class MainWindow {
     }
     shown = null;
     frame.setCenter(start.view());
-    keys.screenCommands(List.of());
+    keys.screenCommands(List::of);
     header.mark(null);
     start.openButton().requestFocus();
   }
 
-  /** Shows a screen; one that needs a match does nothing while none is open. */
+  /**
+   * Shows a screen; does nothing where it needs a match and none is open, or where the match is
+   * being logged as it happens and must not be judged meanwhile.
+   */
   void show(org.fadeline.ui.control.Screen screen) {
-    if (screen.needsSession() && bench.state().open() == null) {
+    boolean nothingToShow = screen.needsSession() && bench.state().open() == null;
+    if (nothingToShow || screen.judges() && bench.state().figuresBarred()) {
       return;
     }
     if (shown != null && shown != screen) {
@@ -201,7 +205,7 @@ public final class MainWindow {
     }
     shown = screen;
     frame.setCenter(screen.view());
-    keys.screenCommands(screen.commands());
+    keys.screenCommands(screen::commands);
     header.mark(screen);
     screen.shown(true);
     screen.takeFocus();

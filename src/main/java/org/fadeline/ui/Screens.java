@@ -4,6 +4,7 @@ import java.util.List;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.imports.ImportScreen;
+import org.fadeline.ui.log.LogScreen;
 import org.fadeline.ui.replay.ReplayScreen;
 import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.season.SeasonScreen;
@@ -21,6 +22,7 @@ final class Screens {
     return List.of(
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
+        new LogScreen(bench, preferences),
         new SetupScreen(bench, preferences),
         new ImportScreen(bench, preferences, navigation),
         new WeighInScreen(bench, preferences),

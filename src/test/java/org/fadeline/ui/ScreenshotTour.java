@@ -153,10 +153,11 @@ public final class ScreenshotTour extends Application {
                 picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
       steps.add(() -> run("Evidence"));
-      steps.add(() -> window.showScreen("Set up"));
-      steps.add(() -> picture("set-up-" + name));
-      steps.add(() -> window.showScreen("Weigh-in"));
-      steps.add(() -> picture("weigh-in-" + name));
+      for (String screen : List.of("Log", "Set up", "Weigh-in")) {
+        steps.add(() -> window.showScreen(screen));
+        steps.add(
+            () -> picture(screen.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
+      }
       visitTalk(name);
       steps.add(() -> importing("their-2026-08-15.csv", THEIR_TABLE));
       steps.add(() -> picture("import-table-" + name));

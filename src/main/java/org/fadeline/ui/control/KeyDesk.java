@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -49,7 +50,7 @@ public final class KeyDesk {
   private final List<Command> everywhere;
   private final BooleanSupplier covered;
   private final Runnable leaveField;
-  private List<Command> screen = List.of();
+  private Supplier<List<Command>> screen = List::of;
 
   /**
    * Makes a desk.
@@ -69,14 +70,14 @@ public final class KeyDesk {
     scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> take(event, scene.getFocusOwner()));
   }
 
-  /** Sets the commands of the screen now shown. */
-  public void screenCommands(List<Command> commands) {
-    screen = List.copyOf(commands);
+  /** Sets where the commands of the screen now shown are asked for; they may change. */
+  public void screenCommands(Supplier<List<Command>> commands) {
+    screen = commands;
   }
 
   /** Returns every command that has keys now. */
   public List<Command> commands() {
-    List<Command> all = new ArrayList<>(screen);
+    List<Command> all = new ArrayList<>(screen.get());
     all.addAll(everywhere);
     return all;
   }

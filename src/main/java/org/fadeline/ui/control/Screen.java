@@ -24,6 +24,14 @@ public interface Screen {
   }
 
   /**
+   * Returns whether it says of the match in hand what a match may not allow while it is on: rates,
+   * pace, verdicts.
+   */
+  default boolean judges() {
+    return needsSession();
+  }
+
+  /**
    * Returns what the first screen offers to begin here, such as "Set up a match", or null where
    * nothing begins here.
    */

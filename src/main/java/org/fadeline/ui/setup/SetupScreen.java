@@ -122,6 +122,11 @@ public final class SetupScreen implements Screen {
   }
 
   @Override
+  public boolean judges() {
+    return false;
+  }
+
+  @Override
   public void shown(boolean shown) {
     if (shown) {
       show();

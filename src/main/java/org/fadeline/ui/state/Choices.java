@@ -11,12 +11,17 @@ import org.fadeline.model.Units;
  * @param settings what the review rests on
  * @param units in which the review words its findings
  * @param hiddenLines ids of lines not shown on the timeline
+ * @param logging whether the match is being logged as it happens
  */
 public record Choices(
-    boolean hindsight, ReviewSettings settings, Units units, Set<String> hiddenLines) {
+    boolean hindsight,
+    ReviewSettings settings,
+    Units units,
+    Set<String> hiddenLines,
+    boolean logging) {
   /** As known then, default settings, every line shown. */
   public static final Choices DEFAULT =
-      new Choices(false, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES, Set.of());
+      new Choices(false, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES, Set.of(), false);
 
   /** Copies the set. */
   public Choices {
@@ -25,21 +30,26 @@ public record Choices(
 
   /** Returns these choices with the other knowledge. */
   public Choices withHindsight(boolean newHindsight) {
-    return new Choices(newHindsight, settings, units, hiddenLines);
+    return new Choices(newHindsight, settings, units, hiddenLines, logging);
   }
 
   /** Returns these choices with other settings. */
   public Choices withSettings(ReviewSettings newSettings) {
-    return new Choices(hindsight, newSettings, units, hiddenLines);
+    return new Choices(hindsight, newSettings, units, hiddenLines, logging);
   }
 
   /** Returns these choices in other units. */
   public Choices withUnits(Units newUnits) {
-    return new Choices(hindsight, settings, newUnits, hiddenLines);
+    return new Choices(hindsight, settings, newUnits, hiddenLines, logging);
   }
 
   /** Returns these choices with other lines hidden. */
   public Choices withHiddenLines(Set<String> newHidden) {
-    return new Choices(hindsight, settings, units, newHidden);
+    return new Choices(hindsight, settings, units, newHidden, logging);
+  }
+
+  /** Returns these choices with the match being logged as it happens, or not. */
+  public Choices withLogging(boolean newLogging) {
+    return new Choices(hindsight, settings, units, hiddenLines, newLogging);
   }
 }

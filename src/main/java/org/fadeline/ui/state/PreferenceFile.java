@@ -9,7 +9,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
+import java.util.TreeMap;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Preferences.Look;
@@ -20,6 +22,7 @@ import org.fadeline.ui.state.Preferences.Look;
  */
 public final class PreferenceFile {
   private static final int LARGEST_BYTES = 100_000;
+  private static final String KEPT = "kept.";
 
   private final Path file;
 
@@ -89,7 +92,18 @@ public final class PreferenceFile {
             number(p, "window.width", Bounds.DEFAULT.width()),
             number(p, "window.height", Bounds.DEFAULT.height()),
             "yes".equals(p.getProperty("window.maximised"))),
+        kept(p),
         recent(p));
+  }
+
+  private static Map<String, String> kept(Properties p) {
+    Map<String, String> kept = new TreeMap<>();
+    for (String name : p.stringPropertyNames()) {
+      if (name.startsWith(KEPT)) {
+        kept.put(name.substring(KEPT.length()), p.getProperty(name));
+      }
+    }
+    return kept;
   }
 
   private static Look look(String word) {
@@ -139,6 +153,7 @@ public final class PreferenceFile {
     p.setProperty("window.width", Double.toString(w.width()));
     p.setProperty("window.height", Double.toString(w.height()));
     p.setProperty("window.maximised", w.maximised() ? "yes" : "no");
+    preferences.kept().forEach((name, value) -> p.setProperty(KEPT + name, value));
     for (int i = 0; i < preferences.recent().size(); i++) {
       p.setProperty("recent." + i, preferences.recent().get(i));
     }

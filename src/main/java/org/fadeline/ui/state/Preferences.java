@@ -1,6 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.util.List;
+import java.util.Map;
 import org.fadeline.model.Units;
 
 /**
@@ -11,19 +12,28 @@ import org.fadeline.model.Units;
  * @param textPercent size of all text, percent of the normal size, in [80, 200]
  * @param motion whether anything may move by itself but the playhead
  * @param window where the window stood
+ * @param kept what single screens keep, by names such as {@code log.key.2.bite}
  * @param recent paths of the files opened last, the latest first, at most {@value #RECENT_KEPT}
  */
 public record Preferences(
-    Units units, Look look, int textPercent, boolean motion, Bounds window, List<String> recent) {
+    Units units,
+    Look look,
+    int textPercent,
+    boolean motion,
+    Bounds window,
+    Map<String, String> kept,
+    List<String> recent) {
   /** How many recent files are kept. */
   public static final int RECENT_KEPT = 10;
 
   /** What a fresh start has. */
   public static final Preferences DEFAULT =
-      new Preferences(Units.LB_OZ_AND_METRES, Look.LIGHT, 100, true, Bounds.DEFAULT, List.of());
+      new Preferences(
+          Units.LB_OZ_AND_METRES, Look.LIGHT, 100, true, Bounds.DEFAULT, Map.of(), List.of());
 
   /** Brings the text size into its range and keeps only the latest files. */
   public Preferences {
+    kept = Map.copyOf(kept);
     textPercent = Math.max(80, Math.min(200, textPercent));
     recent = List.copyOf(recent.size() > RECENT_KEPT ? recent.subList(0, RECENT_KEPT) : recent);
   }
@@ -98,27 +108,27 @@ public record Preferences(
 
   /** Returns these preferences with other units. */
   public Preferences withUnits(Units newUnits) {
-    return new Preferences(newUnits, look, textPercent, motion, window, recent);
+    return new Preferences(newUnits, look, textPercent, motion, window, kept, recent);
   }
 
   /** Returns these preferences with another theme. */
   public Preferences withLook(Look newLook) {
-    return new Preferences(units, newLook, textPercent, motion, window, recent);
+    return new Preferences(units, newLook, textPercent, motion, window, kept, recent);
   }
 
   /** Returns these preferences with another text size, brought into 80 to 200 percent. */
   public Preferences withTextPercent(int newPercent) {
-    return new Preferences(units, look, newPercent, motion, window, recent);
+    return new Preferences(units, look, newPercent, motion, window, kept, recent);
   }
 
   /** Returns these preferences with motion on or off. */
   public Preferences withMotion(boolean newMotion) {
-    return new Preferences(units, look, textPercent, newMotion, window, recent);
+    return new Preferences(units, look, textPercent, newMotion, window, kept, recent);
   }
 
   /** Returns these preferences with the window elsewhere. */
   public Preferences withWindow(Bounds newWindow) {
-    return new Preferences(units, look, textPercent, motion, newWindow, recent);
+    return new Preferences(units, look, textPercent, motion, newWindow, kept, recent);
   }
 
   /** Returns these preferences with a file as the one opened last. */
@@ -126,13 +136,18 @@ public record Preferences(
     List<String> files = new java.util.ArrayList<>(recent);
     files.remove(path);
     files.add(0, path);
-    return new Preferences(units, look, textPercent, motion, window, files);
+    return new Preferences(units, look, textPercent, motion, window, kept, files);
   }
 
   /** Returns these preferences without a file among the recent ones. */
   public Preferences withoutRecent(String path) {
     List<String> files = new java.util.ArrayList<>(recent);
     files.remove(path);
-    return new Preferences(units, look, textPercent, motion, window, files);
+    return new Preferences(units, look, textPercent, motion, window, kept, files);
+  }
+
+  /** Returns these preferences with what single screens keep. */
+  public Preferences withKept(Map<String, String> newKept) {
+    return new Preferences(units, look, textPercent, motion, window, newKept, recent);
   }
 }

@@ -214,7 +214,7 @@ public final class Workbench implements AutoCloseable {
         s ->
             s.withOpen(open, ReviewStatus.FIRST_PENDING, Playhead.startOf(open.range()))
                 .withSelection(Selection.NONE)
-                .withChoices(s.choices().withHiddenLines(java.util.Set.of()))
+                .withChoices(s.choices().withHiddenLines(java.util.Set.of()).withLogging(false))
                 .withActivity(new Activity(null, trouble, opened.notice().recovered())));
     if (old != null) {
       old.close();
@@ -253,7 +253,7 @@ public final class Workbench implements AutoCloseable {
   public void closeSession() {
     tasks.cancel(OPENING);
     tasks.cancel(REVIEWING);
-    change(s -> WorkbenchState.EMPTY.withChoices(s.choices()));
+    change(s -> WorkbenchState.EMPTY.withChoices(s.choices().withLogging(false)));
     Desk.Held old = record;
     record = null;
     if (old != null) {
@@ -280,6 +280,11 @@ public final class Workbench implements AutoCloseable {
       change(s -> s.withChoices(s.choices().withUnits(units)));
       review();
     }
+  }
+
+  /** Says whether the match in hand is being logged as it happens. */
+  public void logging(boolean live) {
+    change(s -> s.withChoices(s.choices().withLogging(live)));
   }
 
   /** Shows or hides a line on the timeline. */

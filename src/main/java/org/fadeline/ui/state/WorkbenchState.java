@@ -38,6 +38,16 @@ public record WorkbenchState(
           Activity.QUIET);
 
   /**
+   * Returns whether figures and verdicts must stay away: the match is being logged as it happens
+   * and its rules are not said to allow them.
+   */
+  public boolean figuresBarred() {
+    return choices.logging()
+        && open != null
+        && !open.session().match().rules().liveFiguresAllowed();
+  }
+
+  /**
    * Returns the turning points that may be shown: with hindsight all of them, as known then those
    * that were known by the playhead.
    */

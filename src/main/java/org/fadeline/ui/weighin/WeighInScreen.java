@@ -118,6 +118,11 @@ public final class WeighInScreen implements Screen {
   }
 
   @Override
+  public boolean judges() {
+    return false;
+  }
+
+  @Override
   public void shown(boolean shown) {}
 
   private int shownNets() {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Preferences.Look;
@@ -30,6 +31,7 @@ class PreferenceFileTest {
             130,
             false,
             new Bounds(10, 20, 1300, 850, true),
+            Map.of("log.key.1.bite", "Shift+B", "log.key.net", ""),
             List.of("/a/ä.session.json", "/b.csv"));
     file.write(kept);
     assertEquals(kept, file.read());

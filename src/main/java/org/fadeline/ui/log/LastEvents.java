@@ -1,0 +1,149 @@
+package org.fadeline.ui.log;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.fadeline.model.Feed;
+import org.fadeline.model.Fish;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.EventEdits;
+import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
+
+/** The last events, the latest on top; the one in hand can be put right at once. */
+final class LastEvents {
+  private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
+
+  private final LogDesk desk;
+  private final VBox rows = new VBox(2);
+  private final FlowPane amend = new FlowPane(6, 6);
+  private final VBox view;
+
+  LastEvents(LogDesk desk) {
+    this.desk = desk;
+    Label title = new Label("Logged last");
+    title.getStyleClass().add("title");
+    amend
+        .getChildren()
+        .addAll(
+            button("10 s earlier", "log-earlier", () -> desk.nudge(-10_000)),
+            button("10 s later", "log-later", () -> desk.nudge(10_000)),
+            button("Next line", "log-line", desk::nextLine),
+            button("Take out", "log-remove", desk::remove));
+    view = new VBox(8, title, rows, amend);
+    view.getStyleClass().add("panel");
+    view.setStyle("-fx-padding: 0.9em 1em 1em 1em;");
+    VBox.setVgrow(rows, Priority.ALWAYS);
+    view.setPrefWidth(330);
+    view.setMinWidth(280);
+  }
+
+  private static Button button(String words, String id, Runnable action) {
+    Button button = new Button(words);
+    button.setId(id);
+    button.setFocusTraversable(false);
+    button.setOnAction(e -> action.run());
+    return button;
+  }
+
+  VBox view() {
+    return view;
+  }
+
+  /** Shows the last events of a session. */
+  void show(Session session, Units units) {
+    List<SessionEvent> latest = desk.latest();
+    String chosen = desk.inHandProperty().get();
+    rows.getChildren().setAll(latest.stream().map(e -> row(session, e, units, chosen)).toList());
+    if (latest.isEmpty()) {
+      Label none = new Label("Nothing yet. A pad or its key logs at the clock's time.");
+      none.setWrapText(true);
+      none.getStyleClass().add("quiet");
+      rows.getChildren().add(none);
+    }
+    boolean inHand = latest.stream().anyMatch(e -> e.id().equals(chosen));
+    amend.setDisable(!inHand);
+  }
+
+  private Button row(Session session, SessionEvent event, Units units, @Nullable String chosen) {
+    Button row = new Button(words(session, event, units));
+    row.getStyleClass().add("row-button");
+    row.setWrapText(true);
+    row.setMinHeight(Region.USE_PREF_SIZE);
+    row.setFocusTraversable(false);
+    row.pseudoClassStateChanged(CURRENT, event.id().equals(chosen));
+    row.setOnAction(e -> desk.choose(event.id()));
+    return row;
+  }
+
+  /** Returns an event in a line: "11:42:10 landed, short, carp 3 lb 2 oz". */
+  static String words(Session session, SessionEvent event, Units units) {
+    ZoneId zone = session.occasion().zone();
+    StringBuilder words = new StringBuilder(Say.clock(event.at(), zone));
+    words.append("  ").append(PadGrid.word(event.kind()));
+    Optional.ofNullable(event.lineId())
+        .flatMap(session::line)
+        .ifPresent(line -> words.append(", ").append(line.name()));
+    more(event, units).ifPresent(more -> words.append(", ").append(more));
+    if (event.note() != null) {
+      words.append(" – ").append(event.note());
+    }
+    return words.toString();
+  }
+
+  private static Optional<String> more(SessionEvent event, Units units) {
+    Fish fish = event.fishOrNull();
+    if (fish != null) {
+      return fish(fish, units);
+    }
+    if (event instanceof SessionEvent.Fed fed) {
+      return feed(fed.feed());
+    }
+    if (event instanceof SessionEvent.Net net && net.net() != null) {
+      return Optional.of("number " + net.net());
+    }
+    return Optional.ofNullable(EventEdits.reason(event));
+  }
+
+  private static Optional<String> fish(Fish fish, Units units) {
+    StringBuilder words = new StringBuilder();
+    if (fish.count() != 1) {
+      words.append(fish.count()).append(' ');
+    }
+    words.append(Objects.requireNonNullElse(fish.species(), fish.count() == 1 ? "" : "fish"));
+    if (fish.grams() != null) {
+      words.append(' ').append(Say.fishWeight(fish.grams(), units));
+    }
+    String said = words.toString().strip();
+    return said.isEmpty() ? Optional.empty() : Optional.of(said);
+  }
+
+  private static Optional<String> feed(Feed feed) {
+    StringBuilder words = new StringBuilder();
+    if (feed.amount() != null) {
+      words
+          .append(Say.number(feed.amount().value()))
+          .append(' ')
+          .append(feed.amount().unit().word())
+          .append(' ');
+    }
+    if (feed.bait() != null) {
+      words.append(feed.bait());
+    }
+    if (feed.pattern() != null) {
+      words.append(" every ").append(Say.number(feed.pattern().everySeconds())).append(" s");
+    }
+    String said = words.toString().strip();
+    return said.isEmpty() ? Optional.empty() : Optional.of(said);
+  }
+}

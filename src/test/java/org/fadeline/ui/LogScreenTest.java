@@ -1,0 +1,164 @@
+package org.fadeline.ui;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.SessionEvent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+/** The Log screen by keys and by pointer. */
+@ExtendWith(ApplicationExtension.class)
+class LogScreenTest extends WindowHarness {
+  private int before;
+
+  @BeforeEach
+  void openLog() {
+    open("Log");
+    before = session().events().size();
+  }
+
+  private SessionEvent added() {
+    assertEquals(before + 1, session().events().size());
+    return session().events().stream()
+        .filter(e -> HandMade.session().events().stream().noneMatch(o -> o.id().equals(e.id())))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private ToggleButton toggle(String words) {
+    return robot
+        .lookup(n -> n instanceof ToggleButton b && b.getText().equals(words))
+        .queryAs(ToggleButton.class);
+  }
+
+  @Test
+  void aKeyLogsAtTheClocksTimeAndUndoTakesItBack() {
+    robot.push(KeyCode.RIGHT);
+    robot.push(KeyCode.W);
+    SessionEvent event = added();
+    assertEquals(EventKind.CAST, event.kind());
+    assertEquals(session().lines().get(1).id(), event.lineId());
+    assertEquals(HandMade.ALL_IN + 10_000, event.at());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(before, session().events().size());
+  }
+
+  @Test
+  void aPadLogsTheSameAndWordsSaidAfterwardsFillItIn() throws Exception {
+    robot.clickOn(node("pad-1-landed", Button.class));
+    assertEquals(EventKind.LANDED, added().kind());
+    robot.push(KeyCode.ENTER);
+    waitUntil(() -> node("log-detail", TextField.class).isFocused());
+    robot.write("5lb 2oz");
+    robot.push(KeyCode.ENTER);
+    // 5 lb 2 oz at 0.45359237 kg a pound (Weights and Measures Act 1985, Schedule 1).
+    assertEquals(5.125 * 453.59237, requireNonNull(added().fishOrNull()).grams(), 1e-6);
+    robot.push(KeyCode.Q);
+    assertEquals(before + 2, session().events().size(), "the keys are the pads' again");
+  }
+
+  @Test
+  void wordsThatAreNotUnderstoodAreToldAndCostNothing() {
+    robot.push(KeyCode.DIGIT6);
+    robot.push(KeyCode.ENTER);
+    robot.write("8 44");
+    robot.push(KeyCode.ENTER);
+    Label error = node("log-detail-error", Label.class);
+    assertTrue(error.isVisible() && error.getText().contains("The event itself is logged"));
+    assertEquals("8 44", node("log-detail", TextField.class).getText());
+    assertEquals(EventKind.LANDED, added().kind());
+  }
+
+  @Test
+  void theEventInHandIsMovedPutOnAnotherLineAndTakenOut() {
+    robot.push(KeyCode.DIGIT2);
+    String first = added().lineId();
+    robot.push(KeyCode.ALT, KeyCode.RIGHT);
+    assertEquals(HandMade.ALL_IN + 10_000, added().at());
+    robot.push(KeyCode.ALT, KeyCode.DOWN);
+    assertFalse(requireNonNull(added().lineId()).equals(first));
+    robot.push(KeyCode.DELETE);
+    assertEquals(before, session().events().size());
+  }
+
+  @Test
+  void whileTheMatchIsOnNothingIsJudged() throws Exception {
+    robot.clickOn(toggle("As it happens"));
+    waitUntil(() -> toggle("Review").isDisabled());
+    assertTrue(toggle("Replay").isDisabled());
+    robot.push(KeyCode.CONTROL, KeyCode.DIGIT2);
+    assertTrue(toggle("Log").isSelected(), "no way round by the keyboard");
+    robot.clickOn(toggle("From a recording"));
+    waitUntil(() -> !toggle("Review").isDisabled());
+  }
+
+  @Test
+  void rulesThatAllowFiguresLeaveThemInSight() throws Exception {
+    robot.interact(
+        () ->
+            bench
+                .editing()
+                .edit(
+                    "Allow figures",
+                    s ->
+                        s.withMatch(
+                            s.match().withRules(s.match().rules().withLiveFiguresAllowed(true)))));
+    robot.clickOn(toggle("As it happens"));
+    waitUntil(() -> bench.state().choices().logging());
+    assertFalse(toggle("Review").isDisabled());
+  }
+
+  @Test
+  void aRecordingIsLaidAgainstTheMatchAtTheMomentSeen() throws Exception {
+    robot.push(KeyCode.RIGHT);
+    robot.clickOn(node("log-seen", TextField.class));
+    robot.write("10:30:00");
+    robot.push(KeyCode.ENTER);
+    waitUntil(() -> node("log-clock", Label.class).getText().equals("10:30:00"));
+  }
+
+  @Test
+  void aPadsKeyIsChangedAndConflictsAreTold() throws Exception {
+    Button sheet =
+        robot
+            .lookup(n -> n instanceof Button b && b.getText().equals("Keys of the pads…"))
+            .queryButton();
+    robot.clickOn(sheet);
+    robot.clickOn(node("key-1-cast", Button.class));
+    robot.push(KeyCode.B);
+    waitUntil(() -> preferences.get().kept().containsValue("B"));
+    Label conflicts = node("key-conflicts", Label.class);
+    assertEquals(
+        session().lines().size() > 3,
+        conflicts.getText().contains("more than one"),
+        "B is the fourth line's already: " + conflicts.getText());
+    robot.push(KeyCode.ESCAPE);
+    robot.push(KeyCode.B);
+    assertEquals(EventKind.CAST, added().kind());
+  }
+
+  @Test
+  void everyPadSaysWhatItLogsAndIsLargeEnoughForWetHands() {
+    List<Button> pads =
+        robot.lookup(".pad").queryAllAs(Button.class).stream().map(Button.class::cast).toList();
+    assertEquals(10 * session().lines().size() + 10, pads.size());
+    for (Button pad : pads) {
+      assertTrue(pad.getHeight() >= 64, pad.getId() + " is " + pad.getHeight() + " high");
+      assertFalse(pad.getAccessibleText().isBlank());
+    }
+    assertTrue(pads.stream().map(Labeled::getId).distinct().count() == pads.size());
+  }
+}
