@@ -155,8 +155,7 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> run("Evidence"));
       for (String screen : List.of("Log", "Set up", "Weigh-in")) {
         steps.add(() -> window.showScreen(screen));
-        steps.add(
-            () -> picture(screen.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
+        steps.add(() -> picture(screen.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
       visitTalk(name);
       steps.add(() -> importing("their-2026-08-15.csv", THEIR_TABLE));
