@@ -96,7 +96,7 @@ final class Header {
     for (int i = 0; i < tabs.size(); i++) {
       Screen screen = screens.get(i);
       boolean away = barred && screen.judges();
-      tabs.get(i).setDisable(away || !isOpen && screen.needsSession());
+      tabs.get(i).setDisable(away || (!isOpen && screen.needsSession()));
       tabs.get(i)
           .setAccessibleHelp(
               away ? "Put away while the match is logged as it happens; see the Log" : null);

@@ -197,7 +197,7 @@ public final class MainWindow {
    */
   void show(org.fadeline.ui.control.Screen screen) {
     boolean nothingToShow = screen.needsSession() && bench.state().open() == null;
-    if (nothingToShow || screen.judges() && bench.state().figuresBarred()) {
+    if (nothingToShow || (screen.judges() && bench.state().figuresBarred())) {
       return;
     }
     if (shown != null && shown != screen) {

@@ -65,7 +65,8 @@ class LogScreenTest extends WindowHarness {
     robot.write("5lb 2oz");
     robot.push(KeyCode.ENTER);
     // 5 lb 2 oz at 0.45359237 kg a pound (Weights and Measures Act 1985, Schedule 1).
-    assertEquals(5.125 * 453.59237, requireNonNull(added().fishOrNull()).grams(), 1e-6);
+    assertEquals(
+        5.125 * 453.59237, requireNonNull(requireNonNull(added().fishOrNull()).grams()), 1e-6);
     robot.push(KeyCode.Q);
     assertEquals(before + 2, session().events().size(), "the keys are the pads' again");
   }
