@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -64,9 +65,10 @@ final class RowsTable {
           .add(column(header.get(i), 150, box(header.get(i), mapping), r -> r.cell(place)));
     }
     List<List<String>> rows = preview.get().rows();
-    for (int i = 0; i < rows.size(); i++) {
-      table.getItems().add(new Row(i + 2, rows.get(i)));
-    }
+    // All at once: a table may have 200,000 rows, and each addition is told to the view.
+    table
+        .getItems()
+        .setAll(IntStream.range(0, rows.size()).mapToObj(i -> new Row(i + 2, rows.get(i))).toList());
   }
 
   private static TableColumn<Row, String> column(
