@@ -68,7 +68,8 @@ final class RowsTable {
     // All at once: a table may have 200,000 rows, and each addition is told to the view.
     table
         .getItems()
-        .setAll(IntStream.range(0, rows.size()).mapToObj(i -> new Row(i + 2, rows.get(i))).toList());
+        .setAll(
+            IntStream.range(0, rows.size()).mapToObj(i -> new Row(i + 2, rows.get(i))).toList());
   }
 
   private static TableColumn<Row, String> column(
