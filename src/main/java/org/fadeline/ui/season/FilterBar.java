@@ -124,7 +124,7 @@ final class FilterBar {
     CheckComboBox<T> box = new CheckComboBox<>();
     box.setId(id);
     box.setTitle(title);
-    box.setShowCheckedCount(true);
+    box.getStyleClass().add("filter-choice");
     box.setAccessibleText(title);
     return box;
   }
@@ -184,7 +184,11 @@ final class FilterBar {
   }
 
   private <T> void follow(CheckComboBox<T> box) {
-    ListChangeListener<T> listener = change -> tell();
+    ListChangeListener<T> listener =
+        change -> {
+          box.setShowCheckedCount(!box.getCheckModel().isEmpty());
+          tell();
+        };
     box.getCheckModel().getCheckedItems().addListener(listener);
   }
 

@@ -178,7 +178,7 @@ final class SeasonTables {
             r -> Say.span(Math.round(r.cell().fishedHours() * 3_600_000)))
         .numbers(
             "Weight an hour",
-            190,
+            240,
             r -> r.cell().weight().perHour(),
             r ->
                 Say.roughWeight(known(r.cell().weight().perHour()), units)
