@@ -1,0 +1,134 @@
+package org.fadeline.ui.replay;
+
+import static java.util.Objects.requireNonNull;
+import static org.fadeline.ui.HandMade.minute;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Set;
+import javafx.geometry.Point2D;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.figure.TimelineLayout;
+import org.fadeline.ui.HandMade;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.state.DirectTaskService;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The pointer on the timeline: hover, pick, drag in time, scrub. */
+// TestFX calls start before each test, which sets every field.
+@SuppressWarnings("NullAway.Init")
+@ExtendWith(ApplicationExtension.class)
+class TimelineGesturesTest {
+  private Workbench bench;
+  private ReplayScreen screen;
+
+  @Start
+  void start(Stage stage) {
+    Fonts.load();
+    bench =
+        new Workbench(
+            new FakeDesk().with("a", HandMade.session()),
+            Reviewer::review,
+            new DirectTaskService(),
+            () -> {});
+    screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
+    screen
+        .view()
+        .setStyle(
+            "-fl-hairline: gray; -fl-line-0: blue; -fl-line-1: blue; -fl-line-2: blue;"
+                + " -fl-line-3: blue; -fl-line-4: blue;");
+    stage.setScene(new Scene((javafx.scene.Parent) screen.view(), 1200, 700));
+    stage.show();
+    bench.open(Path.of("a"));
+    bench.hindsight(true);
+    screen.shown(true);
+  }
+
+  @AfterEach
+  void closeWindows() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private TimelinePane pane() {
+    WaitForAsyncUtils.waitForFxEvents();
+    return (TimelinePane) screen.timeline();
+  }
+
+  private TimelineLayout layout() {
+    return requireNonNull(pane().layoutProperty().get());
+  }
+
+  /** Returns where a fish of a line stands on the screen: a little right of its instant. */
+  private Point2D fish(String lineId, double minute) {
+    TimelineLayout layout = layout();
+    TimelineLayout.Lane lane =
+        layout.lanes().stream().filter(l -> l.lineId().equals(lineId)).findFirst().orElseThrow();
+    return pane().localToScreen(layout.xOf(minute(minute)) + 3, lane.stringY());
+  }
+
+  private long eventAt(String id) {
+    return requireNonNull(bench.state().open()).session().events().stream()
+        .filter(e -> e.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .at();
+  }
+
+  @Test
+  void hoverShowsTheExactValues(FxRobot robot) {
+    robot.moveTo(fish("shallow", 30));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(
+        robot.lookup(n -> n instanceof javafx.scene.control.Label l
+                && l.getText().startsWith("10:30:00")).tryQuery().isPresent(),
+        "the time to the second");
+  }
+
+  @Test
+  void clickPicksAndShiftExtends(FxRobot robot) {
+    robot.clickOn(fish("shallow", 30));
+    assertEquals(Set.of("w0"), bench.state().selection().events());
+    robot.press(KeyCode.SHIFT);
+    robot.clickOn(fish("shallow", 42));
+    robot.release(KeyCode.SHIFT);
+    Set<String> picked = bench.state().selection().events();
+    assertTrue(picked.containsAll(Set.of("w0", "w1", "w2")), picked::toString);
+  }
+
+  @Test
+  void aDragMovesAnEventInTimeAndIsOneStepToUndo(FxRobot robot) {
+    Point2D from = fish("shallow", 30);
+    Point2D to = fish("shallow", 33);
+    robot.moveTo(from).press(MouseButton.PRIMARY);
+    robot.moveTo(to).release(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents();
+    // A pointer is no finer than a pixel.
+    double pixel = 60_000 / (layout().xOf(minute(1)) - layout().xOf(minute(0)));
+    assertEquals(minute(33), eventAt("w0"), 2 * pixel);
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(minute(30), eventAt("w0"));
+  }
+
+  @Test
+  void theClockScrubs(FxRobot robot) {
+    TimelineLayout layout = layout();
+    robot.clickOn(pane().localToScreen(layout.xOf(minute(120)), layout.plotArea().getMinY() - 8));
+    assertEquals(minute(120), bench.state().playhead().at(), 120_000);
+  }
+}
