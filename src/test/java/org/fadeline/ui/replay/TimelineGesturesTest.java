@@ -95,8 +95,12 @@ class TimelineGesturesTest {
     robot.moveTo(fish("shallow", 30));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(
-        robot.lookup(n -> n instanceof javafx.scene.control.Label l
-                && l.getText().startsWith("10:30:00")).tryQuery().isPresent(),
+        robot
+            .lookup(
+                n ->
+                    n instanceof javafx.scene.control.Label l && l.getText().startsWith("10:30:00"))
+            .tryQuery()
+            .isPresent(),
         "the time to the second");
   }
 
