@@ -124,7 +124,7 @@ class TimelineGesturesTest {
     WaitForAsyncUtils.waitForFxEvents();
     // A pointer is no finer than a pixel.
     double pixel = 60_000 / (layout().xOf(minute(1)) - layout().xOf(minute(0)));
-    assertEquals(minute(33), eventAt("w0"), 2 * pixel);
+    assertEquals((double) minute(33), (double) eventAt("w0"), 2 * pixel);
     robot.interact(() -> bench.editing().undo());
     assertEquals(minute(30), eventAt("w0"));
   }
@@ -133,6 +133,6 @@ class TimelineGesturesTest {
   void theClockScrubs(FxRobot robot) {
     TimelineLayout layout = layout();
     robot.clickOn(pane().localToScreen(layout.xOf(minute(120)), layout.plotArea().getMinY() - 8));
-    assertEquals(minute(120), bench.state().playhead().at(), 120_000);
+    assertEquals((double) minute(120), (double) bench.state().playhead().at(), 120_000);
   }
 }
