@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.CompareCatchFigure;
+import org.fadeline.figure.CompareFirstBitesFigure;
+import org.fadeline.figure.ComparePegsFigure;
 import org.fadeline.figure.CompareTimelinesFigure;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureSheet;
@@ -28,6 +30,12 @@ public final class CompareFigureSet {
     figures.put(
         "compare-catch",
         FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
+    figures.put(
+        "compare-pegs",
+        FigureSheet.of(new ComparePegsFigure(comparison, style), comparison, true));
+    figures.put(
+        "compare-first-bites",
+        FigureSheet.of(new CompareFirstBitesFigure(comparison, style), comparison, true));
     return figures;
   }
 

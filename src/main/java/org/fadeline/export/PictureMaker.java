@@ -5,6 +5,8 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.CatchWeightsFigure;
 import org.fadeline.figure.CompareCatchFigure;
+import org.fadeline.figure.CompareFirstBitesFigure;
+import org.fadeline.figure.ComparePegsFigure;
 import org.fadeline.figure.CompareTimelinesFigure;
 import org.fadeline.figure.FeedResponseFigure;
 import org.fadeline.figure.Figure;
@@ -72,9 +74,12 @@ public final class PictureMaker {
   }
 
   private static Figure compared(Picture.Kind kind, Comparison comparison, FigureStyle style) {
-    return kind == Picture.Kind.COMPARE_CATCH
-        ? new CompareCatchFigure(comparison, style)
-        : new CompareTimelinesFigure(comparison, style);
+    return switch (kind) {
+      case COMPARE_CATCH -> new CompareCatchFigure(comparison, style);
+      case COMPARE_PEGS -> new ComparePegsFigure(comparison, style);
+      case COMPARE_FIRST_BITES -> new CompareFirstBitesFigure(comparison, style);
+      default -> new CompareTimelinesFigure(comparison, style);
+    };
   }
 
   private static Figure reviewed(Picture picture, Review review, FigureStyle style) {
@@ -88,7 +93,7 @@ public final class PictureMaker {
       case QUARTER_HOURS -> new QuarterHourFigure(review, style);
       case CATCH_WEIGHTS -> new CatchWeightsFigure(review, style);
       case MATCH_PAGE -> new MatchPageFigure(review, style);
-      case COMPARE_TIMELINES, COMPARE_CATCH ->
+      case COMPARE_TIMELINES, COMPARE_CATCH, COMPARE_PEGS, COMPARE_FIRST_BITES ->
           throw new IllegalArgumentException(picture.kind().word() + " is of two sessions");
     };
   }

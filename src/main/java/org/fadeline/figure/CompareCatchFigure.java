@@ -18,7 +18,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CompareCatchFigure implements Figure {
   private static final float[] WHOLE = {};
-  private static final float[] DASHED = {3.5f, 2};
 
   private final Comparison comparison;
   private final FigureStyle style;
@@ -122,8 +121,8 @@ public final class CompareCatchFigure implements Figure {
     Pen pen = plot.pen;
     Path2D one = steps(plot, points, true);
     Path2D other = steps(plot, points, false);
-    pen.stroke(pen.theme.ink(), 2.2, WHOLE, one);
-    pen.stroke(pen.theme.ink(), 2.2, DASHED, other);
+    pen.stroke(pen.theme.ink(), 2.2, SessionStroke.FIRST.dash(), one);
+    pen.stroke(pen.theme.ink(), 2.2, SessionStroke.SECOND.dash(), other);
     Double first = points.isEmpty() ? null : value(points.get(points.size() - 1).first());
     Double second = points.isEmpty() ? null : value(points.get(points.size() - 1).second());
     double[] wanted = {plot.y(first == null ? 0 : first), plot.y(second == null ? 0 : second)};

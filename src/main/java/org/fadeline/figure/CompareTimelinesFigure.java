@@ -4,7 +4,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
@@ -14,7 +13,7 @@ import org.fadeline.analysis.compare.Comparison.Side;
 /**
  * Two matches over time, one above the other, on one axis and one scale: what lies at the same x
  * happened at the same place of the alignment. Paired lines have the same hue and letter and come
- * first, in the first session's order.
+ * first, in the first session's order; its hues are those it has everywhere else.
  */
 public final class CompareTimelinesFigure implements Figure {
   private final Comparison comparison;
@@ -32,51 +31,37 @@ public final class CompareTimelinesFigure implements Figure {
     double low =
         Math.min(alignment.firstMinutes(one.from()), alignment.secondMinutes(other.from()));
     double high = Math.max(alignment.firstMinutes(one.to()), alignment.secondMinutes(other.to()));
+    PairedHues hues = PairedHues.of(comparison);
     TimelineFigure above =
-        timeline(
+        TimelineFigure.withHues(
             comparison.first(),
-            order(comparison, true),
-            one.withRange(alignment.firstInstant(low), alignment.firstInstant(high)),
-            style);
+            style,
+            one.withRange(alignment.firstInstant(low), alignment.firstInstant(high))
+                .withLanes(order(comparison, true)),
+            hues.first());
     TimelineFigure below =
-        timeline(
+        TimelineFigure.withHues(
             comparison.second(),
-            order(comparison, false),
-            other.withRange(alignment.secondInstant(low), alignment.secondInstant(high)),
-            style);
+            style,
+            other
+                .withRange(alignment.secondInstant(low), alignment.secondInstant(high))
+                .withLanes(order(comparison, false)),
+            hues.second());
     double top =
         Math.max(above.highest(Knowledge.hindsight()), below.highest(Knowledge.hindsight()));
     this.first = above.withScaleTo(top);
     this.second = below.withScaleTo(top);
   }
 
-  private static List<LineReview> order(Comparison comparison, boolean ofFirst) {
-    List<LineReview> lines = new ArrayList<>();
+  private static List<String> order(Comparison comparison, boolean ofFirst) {
+    List<String> lines = new ArrayList<>();
     for (PairedLines pair : comparison.lines().pairs()) {
-      lines.add((ofFirst ? pair.first() : pair.second()).line());
+      lines.add((ofFirst ? pair.first() : pair.second()).line().line().id());
     }
     for (Side side : ofFirst ? comparison.lines().onlyFirst() : comparison.lines().onlySecond()) {
-      lines.add(side.line());
+      lines.add(side.line().line().id());
     }
     return lines;
-  }
-
-  private static TimelineFigure timeline(
-      Review review, List<LineReview> lines, TimelineView view, FigureStyle style) {
-    // A line's hue is its place in the review: the same place for both lines of a pair.
-    Review ordered =
-        new Review(
-            review.session(),
-            review.settings(),
-            review.summary(),
-            lines,
-            review.stays(),
-            review.course());
-    return new TimelineFigure(
-        ordered,
-        style,
-        view.withLanes(lines.stream().map(l -> l.line().id()).toList()),
-        Knowledge.hindsight());
   }
 
   /** Returns the first session's timeline, for a screen that draws its layers apart. */
@@ -127,25 +112,18 @@ public final class CompareTimelinesFigure implements Figure {
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     double head = pen.bodyRow() * 1.4;
     double half = height / 2;
-    paint(g, first, "First: " + name(comparison.first()), new double[] {0, width, half, head});
-    paint(
-        g, second, "Second: " + name(comparison.second()), new double[] {half, width, half, head});
+    paint(g, first, SessionStroke.FIRST, new double[] {0, width, half, head});
+    paint(g, second, SessionStroke.SECOND, new double[] {half, width, half, head});
   }
 
   /** Paints one timeline under its heading; the box is top, width, height and heading. */
-  private void paint(Graphics2D g, TimelineFigure figure, String heading, double[] box) {
+  private void paint(Graphics2D g, TimelineFigure figure, SessionStroke which, double[] box) {
     AffineTransform before = g.getTransform();
     java.awt.Shape clip = g.getClip();
     g.translate(0, box[0] + box[3]);
     figure.paint(g, box[1], box[2] - box[3]);
     g.setTransform(before);
     g.setClip(clip);
-    Pen pen = new Pen(g, style);
-    pen.text(
-        Pen.shortened(pen.strong, box[1] - 20, heading),
-        10,
-        box[0] + box[3] * 0.75,
-        pen.strong,
-        pen.theme.ink());
+    which.paintHeading(new Pen(g, style), figure.review().session(), 10, box[0] + box[3] * 0.75, box[1] - 20);
   }
 }

@@ -77,6 +77,11 @@ final class LaneRecord {
   record Lanes(Map<String, LaneRecord> byLine, Sorted around) {}
 
   static Lanes of(Review review) {
+    return of(review, Map.of());
+  }
+
+  /** Lays a review out with hues by line id; a line not named has its place in the review. */
+  static Lanes of(Review review, Map<String, Integer> hues) {
     Map<String, List<SessionEvent>> marks = new LinkedHashMap<>();
     Map<String, List<SessionEvent>> feeds = new LinkedHashMap<>();
     for (LineReview line : review.lines()) {
@@ -107,7 +112,7 @@ final class LaneRecord {
           id,
           new LaneRecord(
               line,
-              i,
+              hues.getOrDefault(id, i),
               marks.getOrDefault(id, List.of()),
               feeds.getOrDefault(id, List.of()),
               rolling(review, id)));

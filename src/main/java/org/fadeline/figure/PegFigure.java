@@ -91,6 +91,6 @@ public final class PegFigure implements Figure {
    * @param height pixels, above 0
    */
   public PegLayout layout(double width, double height) {
-    return new PegLayout(session, style, width, height);
+    return new PegLayout(session, style, PegLook.ALONE, width, height);
   }
 }

@@ -30,6 +30,7 @@ public final class PegLayout {
 
   final Session session;
   final FigureStyle style;
+  final PegLook look;
   final Words words;
   final double width;
   final double height;
@@ -38,9 +39,10 @@ public final class PegLayout {
   private final double bankTop;
   private final boolean weatherRight;
 
-  PegLayout(Session session, FigureStyle style, double width, double height) {
+  PegLayout(Session session, FigureStyle style, PegLook look, double width, double height) {
     this.session = session;
     this.style = style;
+    this.look = look;
     this.words = new Words(session, style.units());
     this.width = width;
     this.height = height;
@@ -52,7 +54,8 @@ public final class PegLayout {
     boolean leftTaken = isTaken(false, fitted, scale);
     boolean bothTaken = leftTaken && isTaken(true, fitted, scale);
     // With a line under either corner, the water starts below the words on the weather.
-    this.pixelsPerMetre = bothTaken ? fit(scale, (isWeatherShort() ? 66 : 92) * scale) : fitted;
+    double own = bothTaken ? fit(scale, (isWeatherShort() ? 66 : 92) * scale) : fitted;
+    this.pixelsPerMetre = Math.min(own, look.mostPixelsPerMetre());
     this.weatherRight = leftTaken && !bothTaken;
   }
 
@@ -124,6 +127,11 @@ public final class PegLayout {
 
   List<Line> unplaced() {
     return session.lines().stream().filter(l -> l.place().distanceM() == null).toList();
+  }
+
+  /** Returns the place of a line among the hues. */
+  int hue(Line line) {
+    return look.hues().getOrDefault(line.id(), session.lines().indexOf(line));
   }
 
   /** Returns where a spot lies, pixels. */

@@ -3,6 +3,7 @@ package org.fadeline.figure;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -58,15 +59,11 @@ final class PegState {
         .peg()
         .features()
         .forEach(feature -> layout.features().nameOf(feature).ifPresent(taken::add));
-    for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      int index = i;
-      layout.pointOf(line).ifPresent(at -> paintCatch(line, index, at));
+    for (Line line : lines) {
+      layout.pointOf(line).ifPresent(at -> paintCatch(line, layout.hue(line), at));
     }
-    for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      int index = i;
-      layout.pointOf(line).ifPresent(at -> paintName(line, index, at));
+    for (Line line : lines) {
+      layout.pointOf(line).ifPresent(at -> paintName(line, layout.hue(line), at));
     }
   }
 
@@ -91,7 +88,7 @@ final class PegState {
     }
     double minutes = (frame.at() - state.lastFed()) / 60_000.0;
     double fresh = Math.pow(0.5, minutes / 15);
-    Color hue = pen.theme.line(layout.session.lines().indexOf(line));
+    Color hue = pen.theme.line(layout.hue(line));
     double radius = radius(line);
     pen.disc(Pen.alpha(hue, 0.30 * fresh), at.getX(), at.getY(), radius + 13);
     pen.disc(Pen.alpha(hue, 0.35 * fresh), at.getX(), at.getY(), radius + 7);
@@ -141,13 +138,21 @@ final class PegState {
       pen.disc(pen.theme.panel(), x, y, radius);
       pen.ring(hue, x, y, radius - 1, 2.6);
     } else {
-      pen.disc(hue, x, y, radius);
+      boolean outlined = layout.look.outlined();
+      if (outlined) {
+        pen.disc(pen.theme.panel(), x, y, radius);
+        Ellipse2D rim =
+            new Ellipse2D.Double(x - radius + 1, y - radius + 1, 2 * radius - 2, 2 * radius - 2);
+        pen.stroke(hue, 2.6, SessionStroke.SECOND.dash(), rim);
+      } else {
+        pen.disc(hue, x, y, radius);
+      }
       pen.text(
           Integer.toString(state.fish()),
           x,
           y + Type.ascent(pen.smallStrong) * 0.46,
           pen.smallStrong,
-          pen.theme.on(hue),
+          outlined ? pen.theme.ink() : pen.theme.on(hue),
           Pen.Align.MIDDLE);
     }
     if (fished) {

@@ -3,6 +3,7 @@ package org.fadeline.figure;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.LineReview;
@@ -38,13 +39,18 @@ public final class TimelineFigure implements Figure {
 
   /** Makes a timeline. */
   public TimelineFigure(Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
-    this(
-        review,
-        style,
-        view,
-        knowledge,
-        new Shared(LaneRecord.of(review), ReplayTrack.of(review.session())),
-        0);
+    this(review, style, view, knowledge, shared(review, Map.of()), 0);
+  }
+
+  /** Makes a timeline with hues by line id, for drawing beside another as it looks afterwards. */
+  static TimelineFigure withHues(
+      Review review, FigureStyle style, TimelineView view, Map<String, Integer> hues) {
+    return new TimelineFigure(
+        review, style, view, Knowledge.hindsight(), shared(review, hues), 0);
+  }
+
+  private static Shared shared(Review review, Map<String, Integer> hues) {
+    return new Shared(LaneRecord.of(review, hues), ReplayTrack.of(review.session()));
   }
 
   private TimelineFigure(

@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.analysis.compare.LinePairing;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.model.Session;
@@ -51,17 +55,94 @@ class CompareFiguresTest {
   }
 
   @Test
-  void pairedLinesHaveTheSamePlaceAndSoTheSameHue() {
-    Comparison comparison = compare(A, B, Alignment.byAllIn(A, B));
-    CompareTimelinesFigure figure = new CompareTimelinesFigure(comparison, STYLE);
-    for (int i = 0; i < comparison.lines().pairs().size(); i++) {
-      assertEquals(
-          comparison.lines().pairs().get(i).pair().first().id(),
-          figure.first().review().lines().get(i).line().id());
-      assertEquals(
-          comparison.lines().pairs().get(i).pair().second().id(),
-          figure.second().review().lines().get(i).line().id());
+  void pairedLinesHaveTheFirstSessionsHueAndOthersOneOfTheirOwn() {
+    LinePairing unpaired =
+        LinePairing.of(
+            A, B, List.of(new LinePairing.Choice(A.lines().get(0).id(), null),
+                new LinePairing.Choice(null, B.lines().get(0).id())));
+    Comparison comparison =
+        Comparer.compare(
+            Reviewer.review(A, ReviewSettings.DEFAULT),
+            Reviewer.review(B, ReviewSettings.DEFAULT),
+            ComparisonSetup.usual(A, B).withPairing(unpaired),
+            Units.LB_OZ_AND_METRES);
+    PairedHues hues = PairedHues.of(comparison);
+    for (int i = 0; i < A.lines().size(); i++) {
+      assertEquals(i, hues.first().get(A.lines().get(i).id()), "as it is by itself");
     }
+    comparison
+        .lines()
+        .pairs()
+        .forEach(
+            p ->
+                assertEquals(
+                    hues.first().get(p.pair().first().id()),
+                    hues.second().get(p.pair().second().id())));
+    assertTrue(hues.second().get(B.lines().get(0).id()) >= A.lines().size());
+    assertEquals(B.lines().size(), Set.copyOf(hues.second().values()).size());
+    CompareTimelinesFigure figure = new CompareTimelinesFigure(comparison, STYLE);
+    figure
+        .second()
+        .lanes()
+        .forEach(lane -> assertEquals(hues.second().get(lane.id()), lane.index, lane.id()));
+  }
+
+  @Test
+  void wordsStayInsideAndApart() {
+    for (Alignment alignment : List.of(Alignment.byClock(A, B), Alignment.byHand(A, B, 45))) {
+      Comparison comparison = compare(A, B, alignment);
+      for (double scale : new double[] {0.8, 1, 1.4}) {
+        FigureStyle style = STYLE.withTextScale(scale);
+        for (Figure figure :
+            List.of(
+                new ComparePegsFigure(comparison, style),
+                new CompareFirstBitesFigure(comparison, style),
+                new CompareCatchFigure(comparison, style),
+                new CompareTimelinesFigure(comparison, style))) {
+          for (double width : new double[] {860, 1280}) {
+            RecordingGraphics g = new RecordingGraphics();
+            figure.paint(g, width, width / figure.aspect());
+            String which = figure.title() + " " + scale + " " + width + ": ";
+            assertTrue(g.texts.size() > 5, which);
+            assertEquals(which + "[]", which + g.outside(width, width / figure.aspect()));
+            assertEquals(which + "[]", which + g.overlaps());
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void pegsHaveOneScaleAndSayWhichIsWhich() {
+    ComparePegsFigure figure =
+        new ComparePegsFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE);
+    assertTrue(figure.description().startsWith("Left, first session: "), figure.description());
+    assertTrue(figure.description().contains("Right, second session"), figure.description());
+    PegLayout wide = new PegLayout(A, STYLE, PegLook.ALONE, 400, 400);
+    PegLook half = PegLook.ALONE.withMostPixelsPerMetre(wide.pixelsPerMetre() / 2);
+    assertEquals(
+        wide.pixelsPerMetre() / 2,
+        new PegLayout(A, STYLE, half, 400, 400).pixelsPerMetre(),
+        1e-9);
+  }
+
+  @Test
+  void firstBitesTellEveryPairAndTheTest() {
+    Comparison comparison = compare(A, B, Alignment.byAllIn(A, B));
+    CompareFirstBitesFigure figure = new CompareFirstBitesFigure(comparison, STYLE);
+    comparison.lines().pairs().stream()
+        .filter(p -> !p.first().line().firstBite().rows().isEmpty())
+        .forEach(
+            p ->
+                assertTrue(
+                    figure.description().contains(Words.capital(p.pair().name())),
+                    figure.description()));
+    Double p = comparison.lines().firstBites().p();
+    assertTrue(p != null, "the fixture lets the pairs be tested");
+    assertTrue(
+        figure.description().contains(String.format(Locale.ROOT, "%.3f", p))
+            || figure.description().contains("under 0.001"),
+        figure.description());
   }
 
   /** A session against itself has no difference: below the curves only the zero rule is drawn. */

@@ -58,7 +58,12 @@ public record Picture(
     /** Two matches over time. */
     COMPARE_TIMELINES("compare-timelines", "Two matches, line by line", Needs.TWO_SESSIONS),
     /** Running catch of two matches. */
-    COMPARE_CATCH("compare-catch", "Running catch of two matches", Needs.TWO_SESSIONS);
+    COMPARE_CATCH("compare-catch", "Running catch of two matches", Needs.TWO_SESSIONS),
+    /** Both pegs on one scale. */
+    COMPARE_PEGS("compare-pegs", "Two pegs on one scale", Needs.TWO_SESSIONS),
+    /** First bites after feeding of two matches. */
+    COMPARE_FIRST_BITES(
+        "compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS);
 
     private final String word;
     private final String label;
