@@ -31,8 +31,7 @@ public final class CompareFigureSet {
         "compare-catch",
         FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
     figures.put(
-        "compare-pegs",
-        FigureSheet.of(new ComparePegsFigure(comparison, style), comparison, true));
+        "compare-pegs", FigureSheet.of(new ComparePegsFigure(comparison, style), comparison, true));
     figures.put(
         "compare-first-bites",
         FigureSheet.of(new CompareFirstBitesFigure(comparison, style), comparison, true));

@@ -92,7 +92,11 @@ public final class CompareFirstBitesFigure implements Figure {
     FirstBite.Median median = first.median();
     String feeds = first.tally().episodes() + (first.tally().episodes() == 1 ? " feed" : " feeds");
     if (first.curve().isEmpty()) {
-      return "too few feeds for a curve (" + feeds + ", " + Words.bites(first.tally().bites()) + ")";
+      return "too few feeds for a curve ("
+          + feeds
+          + ", "
+          + Words.bites(first.tally().bites())
+          + ")";
     }
     return median == null
         ? "fewer than half bitten (" + feeds + ")"
@@ -104,9 +108,7 @@ public final class CompareFirstBitesFigure implements Figure {
     return test.p() == null
         ? "too little to tell them apart"
         : "log-rank p "
-            + (test.p() < 0.001
-                ? "under 0.001"
-                : String.format(Locale.ROOT, "= %.3f", test.p()))
+            + (test.p() < 0.001 ? "under 0.001" : String.format(Locale.ROOT, "= %.3f", test.p()))
             + ", of these two days alone";
   }
 
@@ -133,8 +135,7 @@ public final class CompareFirstBitesFigure implements Figure {
     double longest = longest();
     for (int k = 0; k < shown.size(); k++) {
       Rectangle2D box =
-          new Rectangle2D.Double(
-              k % columns * across, head + k / columns * down, across - 6, down);
+          new Rectangle2D.Double(k % columns * across, head + k / columns * down, across - 6, down);
       paint(pen, shown.get(k), box, longest);
     }
   }
@@ -204,8 +205,7 @@ public final class CompareFirstBitesFigure implements Figure {
         pen.strong,
         pen.theme.ink());
     Plot plot = new Plot(pen, area, 0, longest, 100);
-    boolean curves =
-        !bites(pair, true).curve().isEmpty() || !bites(pair, false).curve().isEmpty();
+    boolean curves = !bites(pair, true).curve().isEmpty() || !bites(pair, false).curve().isEmpty();
     paintScales(plot, curves);
     Color colour = pen.theme.line(hue);
     paintLine(plot, bites(pair, true), colour, SessionStroke.FIRST);

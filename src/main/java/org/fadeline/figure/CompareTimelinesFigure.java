@@ -124,6 +124,7 @@ public final class CompareTimelinesFigure implements Figure {
     figure.paint(g, box[1], box[2] - box[3]);
     g.setTransform(before);
     g.setClip(clip);
-    which.paintHeading(new Pen(g, style), figure.review().session(), 10, box[0] + box[3] * 0.75, box[1] - 20);
+    which.paintHeading(
+        new Pen(g, style), figure.review().session(), 10, box[0] + box[3] * 0.75, box[1] - 20);
   }
 }

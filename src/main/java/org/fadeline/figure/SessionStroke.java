@@ -33,8 +33,7 @@ enum SessionStroke {
   void paintHeading(Pen pen, Session session, double x, double baseline, double width) {
     double length = 26 * pen.style.textScale();
     double middle = baseline - Type.ascent(pen.strong) * 0.46;
-    pen.stroke(
-        pen.theme.ink(), 2.2, dash(), new Line2D.Double(x, middle, x + length, middle));
+    pen.stroke(pen.theme.ink(), 2.2, dash(), new Line2D.Double(x, middle, x + length, middle));
     pen.text(
         Pen.shortened(
             pen.strong,

@@ -45,8 +45,7 @@ public final class TimelineFigure implements Figure {
   /** Makes a timeline with hues by line id, for drawing beside another as it looks afterwards. */
   static TimelineFigure withHues(
       Review review, FigureStyle style, TimelineView view, Map<String, Integer> hues) {
-    return new TimelineFigure(
-        review, style, view, Knowledge.hindsight(), shared(review, hues), 0);
+    return new TimelineFigure(review, style, view, Knowledge.hindsight(), shared(review, hues), 0);
   }
 
   private static Shared shared(Review review, Map<String, Integer> hues) {

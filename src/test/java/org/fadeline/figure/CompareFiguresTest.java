@@ -58,7 +58,10 @@ class CompareFiguresTest {
   void pairedLinesHaveTheFirstSessionsHueAndOthersOneOfTheirOwn() {
     LinePairing unpaired =
         LinePairing.of(
-            A, B, List.of(new LinePairing.Choice(A.lines().get(0).id(), null),
+            A,
+            B,
+            List.of(
+                new LinePairing.Choice(A.lines().get(0).id(), null),
                 new LinePairing.Choice(null, B.lines().get(0).id())));
     Comparison comparison =
         Comparer.compare(
@@ -114,16 +117,13 @@ class CompareFiguresTest {
 
   @Test
   void pegsHaveOneScaleAndSayWhichIsWhich() {
-    ComparePegsFigure figure =
-        new ComparePegsFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE);
+    ComparePegsFigure figure = new ComparePegsFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE);
     assertTrue(figure.description().startsWith("Left, first session: "), figure.description());
     assertTrue(figure.description().contains("Right, second session"), figure.description());
     PegLayout wide = new PegLayout(A, STYLE, PegLook.ALONE, 400, 400);
     PegLook half = PegLook.ALONE.withMostPixelsPerMetre(wide.pixelsPerMetre() / 2);
     assertEquals(
-        wide.pixelsPerMetre() / 2,
-        new PegLayout(A, STYLE, half, 400, 400).pixelsPerMetre(),
-        1e-9);
+        wide.pixelsPerMetre() / 2, new PegLayout(A, STYLE, half, 400, 400).pixelsPerMetre(), 1e-9);
   }
 
   @Test

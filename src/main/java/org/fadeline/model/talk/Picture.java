@@ -62,8 +62,7 @@ public record Picture(
     /** Both pegs on one scale. */
     COMPARE_PEGS("compare-pegs", "Two pegs on one scale", Needs.TWO_SESSIONS),
     /** First bites after feeding of two matches. */
-    COMPARE_FIRST_BITES(
-        "compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS);
+    COMPARE_FIRST_BITES("compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS);
 
     private final String word;
     private final String label;
