@@ -10,6 +10,7 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.CompareCatchFigure;
 import org.fadeline.figure.CompareFirstBitesFigure;
 import org.fadeline.figure.ComparePegsFigure;
+import org.fadeline.figure.CompareRatesFigure;
 import org.fadeline.figure.CompareTimelinesFigure;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureSheet;
@@ -32,6 +33,9 @@ public final class CompareFigureSet {
         FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
     figures.put(
         "compare-pegs", FigureSheet.of(new ComparePegsFigure(comparison, style), comparison, true));
+    figures.put(
+        "compare-rates",
+        FigureSheet.of(new CompareRatesFigure(comparison, style), comparison, true));
     figures.put(
         "compare-first-bites",
         FigureSheet.of(new CompareFirstBitesFigure(comparison, style), comparison, true));

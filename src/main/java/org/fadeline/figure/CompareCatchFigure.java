@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.RunningCatch.Point;
@@ -23,10 +22,24 @@ public final class CompareCatchFigure implements Figure {
   private final FigureStyle style;
   private final Words words;
   private final boolean weights;
+  private final List<Point> known;
 
   /** Makes the figure, in weight where both sessions carry weights, else in fish. */
   public CompareCatchFigure(Comparison comparison, FigureStyle style) {
+    this(comparison, style, null);
+  }
+
+  /**
+   * Makes the figure as it was known at a place of the axis.
+   *
+   * @param until the place, minutes on the axis; null with hindsight
+   */
+  public CompareCatchFigure(Comparison comparison, FigureStyle style, @Nullable Double until) {
     this.comparison = comparison;
+    this.known =
+        comparison.running().points().stream()
+            .filter(p -> until == null || p.minutes() <= until)
+            .toList();
     this.style = style;
     this.words = new Words(comparison.first().session(), style.units());
     this.weights =
@@ -54,17 +67,22 @@ public final class CompareCatchFigure implements Figure {
   public String description() {
     return comparison.setup().alignment().stated()
         + " First session, whole stroke: "
-        + total(comparison.first())
+        + total(true)
         + ". Second session, dashed stroke: "
-        + total(comparison.second())
+        + total(false)
         + ". Below, the first less the second.";
   }
 
-  private String total(Review review) {
-    int fish = review.summary().caught().landed();
-    return weights
-        ? words.weight(review.summary().caught().weightG()) + ", " + Words.fish(fish)
-        : Words.fish(fish);
+  private String total(boolean ofFirst) {
+    Point last = known.isEmpty() ? null : known.get(known.size() - 1);
+    SoFar soFar = last == null ? null : ofFirst ? last.first() : last.second();
+    if (soFar == null) {
+      return "not begun";
+    }
+    Double grams = soFar.grams();
+    return weights && grams != null && soFar.fish() > 0
+        ? words.weight(grams) + ", " + Words.fish(soFar.fish())
+        : Words.fish(soFar.fish());
   }
 
   private @Nullable Double value(@Nullable SoFar soFar) {
@@ -102,8 +120,8 @@ public final class CompareCatchFigure implements Figure {
             whole.getMaxY() - above.getMaxY() - gap);
     double low = points.isEmpty() ? 0 : points.get(0).minutes();
     double high = points.isEmpty() ? 1 : points.get(points.size() - 1).minutes();
-    paintCurves(new Plot(pen, above, low, high, most(points) * 1.08), points);
-    paintDifference(new Plot(pen, below, low, high, 1), points);
+    paintCurves(new Plot(pen, above, low, high, most(known) * 1.08), known);
+    paintDifference(new Plot(pen, below, low, high, 1), known);
   }
 
   private double most(List<Point> points) {
@@ -132,8 +150,8 @@ public final class CompareCatchFigure implements Figure {
     wanted[firstHigher ? 1 : 0] += pen.bodyRow();
     double[] at = Plot.apart(wanted, pen.bodyRow(), plot.area.getY() + 12, plot.area.getMaxY() - 4);
     double right = plot.area.getMaxX() - 4;
-    label(pen, "first: " + total(comparison.first()), right, at[0]);
-    label(pen, "second (dashed): " + total(comparison.second()), right, at[1]);
+    label(pen, "first: " + total(true), right, at[0]);
+    label(pen, "second (dashed): " + total(false), right, at[1]);
   }
 
   /** Writes on a patch of ground, so that a stroke below does not run through the letters. */

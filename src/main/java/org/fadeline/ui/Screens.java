@@ -1,6 +1,7 @@
 package org.fadeline.ui;
 
 import java.util.List;
+import org.fadeline.ui.compare.CompareScreen;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.imports.ImportScreen;
@@ -22,6 +23,7 @@ final class Screens {
     return List.of(
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
+        new CompareScreen(bench, preferences),
         new LogScreen(bench, preferences),
         new SetupScreen(bench, preferences),
         new ImportScreen(bench, preferences, navigation),

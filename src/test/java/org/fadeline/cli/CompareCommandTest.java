@@ -42,7 +42,7 @@ class CompareCommandTest extends CommandHarness {
     assertEquals(
         0, run("compare", FIRST, SECOND, "--json", "-", "--figures", figures.toString()), err());
     JsonMapper.builder().build().readTree(out());
-    assertTrue(err().contains("8 figures written to "), err());
+    assertTrue(err().contains("10 figures written to "), err());
     assertTrue(Files.readString(figures.resolve("compare-catch.svg")).contains("<svg"));
     assertTrue(Files.size(figures.resolve("compare-timelines.png")) > 20_000);
     Path blocked = Files.writeString(folder.resolve("file"), "");

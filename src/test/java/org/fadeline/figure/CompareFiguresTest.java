@@ -100,6 +100,7 @@ class CompareFiguresTest {
             List.of(
                 new ComparePegsFigure(comparison, style),
                 new CompareFirstBitesFigure(comparison, style),
+                new CompareRatesFigure(comparison, style),
                 new CompareCatchFigure(comparison, style),
                 new CompareTimelinesFigure(comparison, style))) {
           for (double width : new double[] {860, 1280}) {

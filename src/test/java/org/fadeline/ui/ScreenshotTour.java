@@ -30,7 +30,8 @@ import org.fadeline.ui.state.Workbench;
  * manual, and for judging the screens by eye. Needs a display.
  *
  * <p>Arguments: the session, the folder for the pictures, the sizes such as {@code 1280x800}, and
- * optionally {@code text=150} for another text size.
+ * optionally {@code --text=150} for another text size and {@code --second=FILE} for the match to
+ * compare with.
  */
 // JavaFX makes the object and calls start, which sets every field first of all.
 @SuppressWarnings("NullAway.Init")
@@ -90,7 +91,10 @@ public final class ScreenshotTour extends Application {
     Path session = Path.of(arguments.get(0));
     folder = Path.of(arguments.get(1));
     int text = Integer.parseInt(getParameters().getNamed().getOrDefault("text", "100"));
-    preferences = new PreferenceStore(Preferences.DEFAULT.withTextPercent(text), changed -> {});
+    Preferences wanted = Preferences.DEFAULT.withTextPercent(text);
+    String second = getParameters().getNamed().get("second");
+    preferences =
+        new PreferenceStore(second == null ? wanted : wanted.withRecent(second), changed -> {});
     bench =
         new Workbench(
             new FileDesk(folder),
@@ -157,6 +161,7 @@ public final class ScreenshotTour extends Application {
         steps.add(() -> window.showScreen(screen));
         steps.add(() -> picture(screen.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
       }
+      visitCompare(name);
       visitTalk(name);
       steps.add(() -> importing("their-2026-08-15.csv", THEIR_TABLE));
       steps.add(() -> picture("import-table-" + name));
@@ -189,6 +194,24 @@ public final class ScreenshotTour extends Application {
           .forEach(screen -> screen.take(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Visits the comparison with the first match it offers, which is one opened before. */
+  private void visitCompare(String name) {
+    steps.add(() -> window.showScreen("Compare"));
+    steps.add(() -> picture("compare-invitation-" + name));
+    steps.add(
+        () ->
+            window.scene().getRoot().lookupAll(".row-button").stream()
+                .filter(b -> b.localToScene(b.getBoundsInLocal()).getWidth() > 0)
+                .findFirst()
+                .ifPresent(b -> ((javafx.scene.control.Button) b).fire()));
+    for (String page :
+        List.of("Timelines", "Pegs", "Catch", "Rates", "First bites", "Line by line", "Pairing")) {
+      steps.add(() -> run(page));
+      steps.add(
+          () -> picture("compare-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
     }
   }
 

@@ -1,0 +1,224 @@
+package org.fadeline.ui.compare;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.compare.Comparer;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.io.Problem;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.io.ReadResult;
+import org.fadeline.io.open.SessionFiles;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.Desk;
+import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the comparison's state changes: reads the second session, works the comparison out again
+ * when either session, the alignment, the pairing or the units change. All of it in the background.
+ */
+final class CompareBench {
+  private static final String READING = "compare-read";
+  private static final String COMPARING = "compare";
+
+  private final Workbench bench;
+  private final ReadOnlyObjectWrapper<CompareState> state =
+      new ReadOnlyObjectWrapper<>(CompareState.EMPTY);
+  private boolean followed;
+
+  CompareBench(Workbench bench) {
+    this.bench = bench;
+  }
+
+  ReadOnlyObjectProperty<CompareState> stateProperty() {
+    return state.getReadOnlyProperty();
+  }
+
+  CompareState state() {
+    return state.get();
+  }
+
+  /** Compares again whenever the match in hand, its review or the units change, from now on. */
+  void follow() {
+    if (!followed) {
+      followed = true;
+      bench.stateProperty().addListener((p, before, after) -> followed(before, after));
+    }
+    compare();
+  }
+
+  private void followed(WorkbenchState before, WorkbenchState after) {
+    if (!Objects.equals(before.review().latest(), after.review().latest())) {
+      compare();
+    }
+  }
+
+  private void change(UnaryOperator<CompareState> step) {
+    state.set(step.apply(state.get()));
+  }
+
+  /** Reads the session to compare with; what is shown stays until that has worked. */
+  void open(Path path) {
+    String name = String.valueOf(path.getFileName());
+    ReviewSettings settings = bench.state().choices().settings();
+    Units units = bench.state().choices().units();
+    change(s -> s.withWork(s.work().comparison(), "Reading " + name));
+    bench
+        .tasks()
+        .submit(
+            READING,
+            "Reading " + name,
+            progress ->
+                new CompareState.Second(name, Reviewer.review(read(path, name), settings, units)),
+            new TaskService.Answer<>(this::install, this::refused));
+  }
+
+  private static Session read(Path path, String name) throws Desk.Refusal {
+    ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+    return result
+        .session()
+        .orElseThrow(
+            () ->
+                new Desk.Refusal(
+                    new Activity.Trouble(
+                        name + " cannot be compared with",
+                        "Nothing was changed: neither the file nor what is open here.",
+                        problems(result),
+                        null)));
+  }
+
+  private static List<Activity.Problem> problems(ReadResult result) {
+    return result.report().problems().stream().map(CompareBench::problem).toList();
+  }
+
+  private static Activity.Problem problem(Problem p) {
+    String field = p.field() == null || p.field().isEmpty() ? "" : ", " + p.field();
+    return new Activity.Problem(p.file() + ", row " + p.row() + field, p.what(), p.whatToDo());
+  }
+
+  private void install(CompareState.Second second) {
+    change(s -> s.withSecond(second));
+    compare();
+  }
+
+  private void refused(Exception failure) {
+    change(s -> s.withWork(s.work().comparison(), null));
+    bench.report(
+        failure instanceof Desk.Refusal refusal
+            ? refusal.trouble()
+            : Activity.Trouble.of(
+                "The second match could not be read",
+                failure instanceof IOException
+                    ? "The disk refused: " + failure.getMessage() + "."
+                    : "Something went wrong that Fadeline did not foresee ("
+                        + failure.getClass().getSimpleName()
+                        + "). What was open is unchanged."));
+  }
+
+  /** Puts the second session away. */
+  void close() {
+    bench.tasks().cancel(READING);
+    bench.tasks().cancel(COMPARING);
+    change(s -> s.withSecond(null));
+  }
+
+  /** Gives up reading. */
+  void cancel() {
+    bench.tasks().cancel(READING);
+    change(s -> s.withWork(s.work().comparison(), null));
+  }
+
+  /** Lays the two otherwise. */
+  void lay(Laying laying) {
+    if (!laying.equals(state().laying())) {
+      change(s -> s.withLaying(laying));
+      compare();
+    }
+  }
+
+  /** Moves the second session by hand from where it lies now. */
+  void shift(double minutes) {
+    Comparison now = state().work().comparison();
+    if (now != null) {
+      lay(state().laying().byHand(lag(now) + minutes));
+    }
+  }
+
+  /** Returns how many minutes after the first session's all in the second's lies on the axis. */
+  static double lag(Comparison comparison) {
+    var alignment = comparison.setup().alignment();
+    return Math.round(
+            10
+                * (alignment.secondMinutes(comparison.second().session().match().allIn())
+                    - alignment.firstMinutes(comparison.first().session().match().allIn())))
+        / 10.0;
+  }
+
+  /** Pairs lines by hand, or keeps the one given without counterpart. */
+  void pair(@Nullable String first, @Nullable String second) {
+    change(s -> s.pair(first, second));
+    compare();
+  }
+
+  /** Keeps both lines of a pair without counterpart. */
+  void unpair(String first, String second) {
+    change(s -> s.unpair(first, second));
+    compare();
+  }
+
+  /** Forgets what was paired by hand. */
+  void pairByItself() {
+    change(CompareState::pairedByItself);
+    compare();
+  }
+
+  private void compare() {
+    Review first = bench.state().review().latest();
+    CompareState now = state();
+    CompareState.Second second = now.second();
+    if (first == null || second == null) {
+      change(s -> s.withWork(null, s.work().doing()));
+      return;
+    }
+    ReviewSettings settings = first.settings();
+    Units units = bench.state().choices().units();
+    change(s -> s.withWork(s.work().comparison(), "Comparing the two matches"));
+    bench
+        .tasks()
+        .submit(
+            COMPARING,
+            "Comparing the two matches",
+            progress -> {
+              Review other =
+                  second.review().settings().equals(settings)
+                      ? second.review()
+                      : Reviewer.review(second.session(), settings, units);
+              return Comparer.compare(
+                  first, other, now.setup(first.session(), other.session()), units);
+            },
+            new TaskService.Answer<>(
+                comparison -> change(s -> s.withWork(comparison, null)), this::notCompared));
+  }
+
+  private void notCompared(Exception failure) {
+    change(s -> s.withWork(null, null));
+    bench.report(
+        Activity.Trouble.of(
+            "The two matches could not be compared",
+            "Something went wrong that Fadeline did not foresee ("
+                + failure.getClass().getSimpleName()
+                + "). Both records are unchanged."));
+  }
+}

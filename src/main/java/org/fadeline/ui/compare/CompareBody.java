@@ -1,0 +1,232 @@
+package org.fadeline.ui.compare;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Workbench;
+
+/** What the screen shows: the invitation, or both matches side by side. */
+final class CompareBody {
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final CompareBench compare;
+  private final SecondChooser chooser;
+  private final CompareSaves saves;
+  private final LayingBar laying;
+  private final ComparePages pages;
+  private final CompareTransport transport;
+  private final Segments<String> choice;
+  private final VBox findings = new VBox(10);
+  private final StackPane page = new StackPane();
+  private final BorderPane beside = new BorderPane();
+  private final StackPane invitation = new StackPane();
+  private final Label doing = new Label();
+  private final HBox busy;
+  private final StackPane view;
+  private String open = ComparePages.NAMES.get(0);
+  private boolean visible;
+
+  CompareBody(Workbench bench, PreferenceStore preferences) {
+    this.bench = bench;
+    this.preferences = preferences;
+    compare = new CompareBench(bench);
+    chooser = new SecondChooser(bench, preferences, compare);
+    saves = new CompareSaves(bench, preferences, compare);
+    laying = new LayingBar(compare);
+    pages =
+        new ComparePages(
+            compare,
+            laying,
+            at -> {
+              bench.transport().pause();
+              bench.transport().seek(at);
+            });
+    transport = new CompareTransport(bench);
+    choice = new Segments<>("Show", ComparePages.NAMES, name -> name, this::open);
+    busy = busy();
+    layOut();
+    view = new StackPane(beside, invitation, busy);
+    StackPane.setAlignment(busy, Pos.TOP_CENTER);
+    chooser.acceptDrops(view);
+    open(open);
+    compare.follow();
+    Watch.part(compare.stateProperty(), s -> s, this::show);
+    Watch.part(
+        preferences.property(),
+        p -> List.of(p.look(), p.textPercent(), p.units()),
+        p -> show(compare.state()));
+    Watch.part(
+        bench.stateProperty(),
+        s -> List.of(s.playhead().at(), s.choices().hindsight()),
+        s -> follow());
+  }
+
+  private HBox busy() {
+    ProgressIndicator turning = new ProgressIndicator();
+    turning.setMaxSize(20, 20);
+    Button cancel = new Button("Give up");
+    cancel.setOnAction(e -> compare.cancel());
+    HBox box = new HBox(10, turning, doing, cancel);
+    box.setAlignment(Pos.CENTER);
+    box.getStyleClass().add("readout");
+    box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    return box;
+  }
+
+  private void layOut() {
+    MenuButton menu = chooser.menu();
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox tabs = new HBox(10, choice, gap, menu, saves.menu());
+    tabs.setAlignment(Pos.CENTER_LEFT);
+    VBox right = new VBox(10, tabs, page);
+    right.getStyleClass().add("panel");
+    right.setStyle("-fx-padding: 0.8em;");
+    right.setMinWidth(0);
+    VBox.setVgrow(page, Priority.ALWAYS);
+    page.setMinHeight(0);
+    page.setAlignment(Pos.TOP_LEFT);
+    HBox.setHgrow(right, Priority.ALWAYS);
+    ScrollPane told = new ScrollPane(findings);
+    told.setFitToWidth(true);
+    told.getStyleClass().add("plain-scroll");
+    VBox left = new VBox(told);
+    left.getStyleClass().add("panel");
+    left.setStyle("-fx-padding: 0.8em;");
+    left.setMinWidth(230);
+    left.prefWidthProperty().bind(beside.widthProperty().multiply(0.2));
+    left.setMaxWidth(340);
+    HBox middle = new HBox(10, left, right);
+    middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
+    VBox top = new VBox(laying.view());
+    top.setStyle("-fx-padding: 0.7em 0.9em 0.7em 0.9em;");
+    beside.setTop(top);
+    beside.setCenter(middle);
+    beside.setBottom(transport.view());
+    invitation.setStyle("-fx-padding: 2em;");
+  }
+
+  Node view() {
+    return view;
+  }
+
+  CompareBench compare() {
+    return compare;
+  }
+
+  CompareSaves saves() {
+    return saves;
+  }
+
+  ComparePages pages() {
+    return pages;
+  }
+
+  void choose() {
+    chooser.choose(view);
+  }
+
+  void openSecond(Path path) {
+    compare.open(path);
+  }
+
+  void focusShift() {
+    laying.focusShift();
+  }
+
+  void open(String name) {
+    open = name;
+    choice.choose(name);
+    page.getChildren().setAll(pages.node(name));
+  }
+
+  void takeFocus() {
+    if (compare.state().work().comparison() == null) {
+      invitation.lookupAll("#choose-second").forEach(Node::requestFocus);
+    } else {
+      choice.button(open).requestFocus();
+    }
+  }
+
+  void shown(boolean nowShown) {
+    visible = nowShown;
+    if (visible) {
+      show(compare.state());
+    }
+  }
+
+  private FigureStyle style() {
+    Preferences now = preferences.get();
+    return Looks.style(now.look(), now.units(), now.textPercent());
+  }
+
+  private void show(CompareState state) {
+    Comparison comparison = state.work().comparison();
+    busy.setVisible(state.work().doing() != null);
+    doing.setText(state.work().doing() == null ? "" : state.work().doing());
+    beside.setVisible(comparison != null);
+    invitation.setVisible(comparison == null);
+    if (!visible) {
+      return;
+    }
+    if (comparison == null) {
+      invitation.getChildren().setAll(chooser.invitation());
+      return;
+    }
+    laying.show(state.laying(), comparison);
+    pages.show(comparison, style());
+    transport.show(comparison);
+    showFindings(comparison);
+    follow();
+  }
+
+  private void showFindings(Comparison comparison) {
+    Label heading = new Label("What differed most");
+    heading.getStyleClass().add("strong");
+    findings.getChildren().setAll(heading);
+    comparison.findings().sentences().forEach(f -> findings.getChildren().add(words(f.text(), "")));
+    findings.getChildren().add(words(comparison.findings().caution(), "quiet"));
+    findings
+        .getChildren()
+        .add(words("Told with hindsight: none of it was known in full then.", "quiet"));
+    String withheld = comparison.lines().bitesWithheld();
+    if (withheld != null) {
+      findings.getChildren().add(words(withheld, "quiet"));
+    }
+  }
+
+  private static Label words(String text, String style) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    if (!style.isEmpty()) {
+      label.getStyleClass().add(style);
+    }
+    return label;
+  }
+
+  private void follow() {
+    if (visible && bench.state().open() != null) {
+      pages.follow(bench.state().playhead().at(), bench.state().choices().hindsight());
+    }
+  }
+}

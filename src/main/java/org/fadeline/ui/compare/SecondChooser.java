@@ -1,0 +1,165 @@
+package org.fadeline.ui.compare;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.stage.FileChooser.ExtensionFilter;
+import org.fadeline.io.open.SampleSessions;
+import org.fadeline.ui.control.Say;
+import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Workbench;
+
+/** Chooses the second match: a file, a recent one, a sample, or one dropped here. */
+final class SecondChooser {
+  private static final int MOST = 6;
+
+  private final Workbench bench;
+  private final PreferenceStore preferences;
+  private final CompareBench compare;
+
+  SecondChooser(Workbench bench, PreferenceStore preferences, CompareBench compare) {
+    this.bench = bench;
+    this.preferences = preferences;
+    this.compare = compare;
+  }
+
+  /** Asks for a file. */
+  void choose(Node owner) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Choose the second match");
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new ExtensionFilter("Sessions and event tables", "*.session.json", "*.csv"),
+            new ExtensionFilter("All files", "*"));
+    offered().stream()
+        .map(path -> path.toAbsolutePath().getParent())
+        .filter(folder -> folder != null && Files.isDirectory(folder))
+        .findFirst()
+        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
+    File chosen = chooser.showOpenDialog(owner.getScene().getWindow());
+    if (chosen != null) {
+      compare.open(chosen.toPath());
+    }
+  }
+
+  /** Returns recent matches and samples but for the one in hand. */
+  private List<Path> offered() {
+    List<Path> all = new ArrayList<>();
+    preferences.get().recent().stream().map(Path::of).limit(MOST).forEach(all::add);
+    all.addAll(SampleSessions.find());
+    OpenSession open = bench.state().open();
+    Path inHand =
+        open == null || open.source().path() == null
+            ? null
+            : Objects.requireNonNull(open.source().path()).toAbsolutePath();
+    return all.stream()
+        .map(Path::toAbsolutePath)
+        .filter(path -> !path.equals(inHand))
+        .filter(Files::isRegularFile)
+        .distinct()
+        .limit(2L * MOST)
+        .toList();
+  }
+
+  private static String title(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return Say.capital(
+        name.replaceFirst("\\.(session\\.json|csv)$", "").replace('-', ' ').replace('_', ' '));
+  }
+
+  /** Returns the menu of the head; its items are made when it opens. */
+  MenuButton menu() {
+    MenuButton menu = new MenuButton("Second match");
+    menu.setId("second-match");
+    menu.setAccessibleText("Choose the second match, exchange or put it away");
+    menu.setMinWidth(Region.USE_PREF_SIZE);
+    menu.getItems().add(new MenuItem("…"));
+    menu.setOnShowing(e -> menu.getItems().setAll(items(menu)));
+    return menu;
+  }
+
+  private List<MenuItem> items(Node owner) {
+    List<MenuItem> items = new ArrayList<>();
+    items.add(item("From a file…", () -> choose(owner)));
+    items.add(new SeparatorMenuItem());
+    offered().forEach(path -> items.add(item(title(path), () -> compare.open(path))));
+    items.add(new SeparatorMenuItem());
+    items.add(item("Put the second match away", compare::close));
+    return items;
+  }
+
+  private static MenuItem item(String text, Runnable action) {
+    MenuItem item = new MenuItem(text);
+    item.setOnAction(e -> action.run());
+    return item;
+  }
+
+  /** Returns what is shown while there is no second match. */
+  VBox invitation() {
+    Label title = new Label("Set another match beside this one");
+    title.getStyleClass().add("title");
+    Label what =
+        new Label(
+            "Both on one axis and replayed together: what each line paid an hour and how sure the"
+                + " difference is, first bites after feeding, feed, spells, fades and stays, and"
+                + " what differed most. Two days differ in more than this: weather, peg, fish and"
+                + " company.");
+    what.setWrapText(true);
+    Button file = new Button("Choose the second match…");
+    file.setId("choose-second");
+    file.getStyleClass().add("main-button");
+    file.setOnAction(e -> choose(file));
+    Label drop = new Label("or drop its file here, or take one of these:");
+    drop.getStyleClass().add("quiet");
+    VBox rows = new VBox(2);
+    for (Path path : offered()) {
+      Button row = new Button(title(path));
+      row.getStyleClass().add("row-button");
+      row.setAccessibleHelp(path.toString());
+      row.setOnAction(e -> compare.open(path));
+      rows.getChildren().add(row);
+    }
+    VBox card = new VBox(12, title, what, file, drop, rows);
+    card.getStyleClass().add("sheet");
+    card.setMaxSize(560, Region.USE_PREF_SIZE);
+    card.setAlignment(Pos.CENTER_LEFT);
+    return card;
+  }
+
+  /** Takes files dropped on the screen as the second match. */
+  void acceptDrops(StackPane screen) {
+    screen.setOnDragOver(
+        e -> {
+          if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+          }
+          e.consume();
+        });
+    screen.setOnDragDropped(
+        e -> {
+          List<File> files = e.getDragboard().getFiles();
+          if (!files.isEmpty()) {
+            compare.open(files.get(0).toPath());
+          }
+          e.setDropCompleted(!files.isEmpty());
+          e.consume();
+        });
+  }
+}

@@ -1,0 +1,192 @@
+package org.fadeline.ui.compare;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.DoubleConsumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
+import org.fadeline.figure.Knowledge;
+import org.fadeline.figure.TimelineFigure;
+import org.fadeline.figure.TimelineLayout;
+import org.fadeline.ui.control.FigureCanvas;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One of the two timelines: what does not move is drawn on canvases when it would look different;
+ * the playhead and the cover of what was not known yet are nodes above.
+ */
+final class TimelineStrip extends Pane {
+  private final FigureCanvas base = new FigureCanvas();
+  private final FigureCanvas figures = new FigureCanvas();
+  private final Pane covers = new Pane();
+  private final Line playhead = new Line();
+  private @Nullable TimelineFigure figure;
+  private @Nullable TimelineLayout layout;
+  private @Nullable Version shown;
+  private List<List<String>> figuresShown = List.of();
+  private long at;
+  private boolean hindsight = true;
+  private double pressedX;
+
+  /** What the picture below the playhead depends on. */
+  private record Version(TimelineLayout.BaseVersion base, int fades) {}
+
+  TimelineStrip(String id) {
+    setId(id);
+    setMinSize(0, 90);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    for (Pane layer : List.of(base, figures, covers)) {
+      layer.setMouseTransparent(true);
+      layer.setManaged(false);
+    }
+    playhead.getStyleClass().add("playhead-line");
+    playhead.setManaged(false);
+    playhead.setMouseTransparent(true);
+    getChildren().addAll(base, covers, figures, playhead);
+    Rectangle clip = new Rectangle();
+    clip.widthProperty().bind(widthProperty());
+    clip.heightProperty().bind(heightProperty());
+    setClip(clip);
+  }
+
+  /** Shows another timeline, or none yet. */
+  void show(@Nullable TimelineFigure newFigure) {
+    figure = newFigure;
+    layout = null;
+    requestLayout();
+  }
+
+  /** Takes the playhead to the instant pressed or dragged to. */
+  void onSeek(java.util.function.LongConsumer seek) {
+    javafx.event.EventHandler<MouseEvent> go =
+        e -> {
+          TimelineLayout now = layout;
+          if (now != null) {
+            seek.accept(now.instantAt(e.getX()));
+          }
+        };
+    setOnMousePressed(go);
+    setOnMouseDragged(go);
+  }
+
+  /**
+   * Lets the timeline be dragged along the axis.
+   *
+   * @param moving is told how many minutes it would be moved while it is dragged
+   * @param moved is told when it is let go
+   */
+  void onShift(DoubleConsumer moving, DoubleConsumer moved) {
+    setCursor(Cursor.H_RESIZE);
+    setOnMousePressed(e -> pressedX = e.getX());
+    setOnMouseDragged(
+        e -> {
+          base.setTranslateX(e.getX() - pressedX);
+          moving.accept(minutes(e.getX() - pressedX));
+        });
+    setOnMouseReleased(
+        e -> {
+          base.setTranslateX(0);
+          double minutes = minutes(e.getX() - pressedX);
+          if (Math.abs(e.getX() - pressedX) >= 3) {
+            moved.accept(minutes);
+          }
+        });
+  }
+
+  private double minutes(double pixels) {
+    TimelineLayout now = layout;
+    return now == null ? 0 : Math.rint((now.instantAt(pixels) - now.instantAt(0)) / 60_000.0);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double w = Math.floor(getWidth());
+    double h = Math.floor(getHeight());
+    TimelineFigure now = figure;
+    if (now == null || w < 60 || h < 40) {
+      base.show(null, "");
+      figures.show(null, "");
+    } else if (layout == null || base.getWidth() != w || base.getHeight() != h) {
+      layout = now.layout(w, h);
+      shown = null;
+      figuresShown = List.of();
+    }
+    for (Pane layer : List.of(base, figures, covers)) {
+      layer.resizeRelocate(0, 0, w, h);
+    }
+    follow(at, hindsight);
+  }
+
+  /** Stands at an instant of its session, as known then or with hindsight. */
+  void follow(long newAt, boolean newHindsight) {
+    at = newAt;
+    hindsight = newHindsight;
+    TimelineLayout now = layout;
+    TimelineFigure drawn = figure;
+    if (now == null || drawn == null) {
+      playhead.setVisible(false);
+      return;
+    }
+    Knowledge knowledge = hindsight ? Knowledge.hindsight() : Knowledge.asKnownAt(at);
+    Version version = new Version(now.baseVersion(knowledge), now.fadesVersion(knowledge));
+    if (!Objects.equals(version, shown)) {
+      shown = version;
+      base.show(
+          (g, w, h) -> {
+            now.paintBase(g, knowledge);
+            now.paintFades(g, knowledge);
+          },
+          "");
+      setAccessibleText(drawn.with(knowledge).description());
+    }
+    List<List<String>> told = now.figures(knowledge);
+    if (!told.equals(figuresShown)) {
+      figuresShown = told;
+      figures.show((g, w, h) -> now.paintFigures(g, knowledge), "");
+    }
+    double x = now.xOf(at);
+    Rectangle2D area = now.plotArea();
+    playhead.setVisible(x >= area.getMinX() - 0.5 && x <= area.getMaxX() + 0.5);
+    playhead.setStartX(x);
+    playhead.setEndX(x);
+    playhead.setStartY(area.getMinY() - 4);
+    playhead.setEndY(area.getMaxY());
+    cover(now, x);
+  }
+
+  private void cover(TimelineLayout now, double x) {
+    covers.setVisible(!hindsight);
+    if (hindsight) {
+      return;
+    }
+    double from = Math.max(now.plotArea().getMinX(), x);
+    List<Rectangle> needed = new ArrayList<>();
+    for (TimelineLayout.Lane lane : now.lanes()) {
+      Rectangle2D plot = lane.plot();
+      needed.add(cover("future-margin", from, getWidth(), plot.getMinY() - 1, plot.getMaxY() + 2));
+      needed.add(cover("future", from, plot.getMaxX(), plot.getMinY(), plot.getMaxY()));
+    }
+    Rectangle2D strip = now.aroundStrip();
+    needed.add(cover("future-margin", from, getWidth(), strip.getMinY(), strip.getMaxY()));
+    covers.getChildren().setAll(needed);
+  }
+
+  private static Rectangle cover(
+      String style, double left, double right, double top, double bottom) {
+    Rectangle cover =
+        new Rectangle(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
+    cover.getStyleClass().add(style);
+    return cover;
+  }
+
+  /** Returns how often what does not move was drawn. */
+  long staticDraws() {
+    return base.draws();
+  }
+}
