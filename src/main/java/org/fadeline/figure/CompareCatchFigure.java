@@ -2,6 +2,7 @@ package org.fadeline.figure;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -141,29 +142,34 @@ public final class CompareCatchFigure implements Figure {
     Path2D other = steps(plot, points, false);
     pen.stroke(pen.theme.ink(), 2.2, SessionStroke.FIRST.dash(), one);
     pen.stroke(pen.theme.ink(), 2.2, SessionStroke.SECOND.dash(), other);
-    Double first = points.isEmpty() ? null : value(points.get(points.size() - 1).first());
-    Double second = points.isEmpty() ? null : value(points.get(points.size() - 1).second());
-    double[] wanted = {plot.y(first == null ? 0 : first), plot.y(second == null ? 0 : second)};
-    // Above the higher curve and below the lower one, clear of both.
-    boolean firstHigher = wanted[0] <= wanted[1];
-    wanted[firstHigher ? 0 : 1] -= 6;
-    wanted[firstHigher ? 1 : 0] += pen.bodyRow();
-    double[] at = Plot.apart(wanted, pen.bodyRow(), plot.area.getY() + 12, plot.area.getMaxY() - 4);
-    double right = plot.area.getMaxX() - 4;
-    label(pen, "first: " + total(true), right, at[0]);
-    label(pen, "second (dashed): " + total(false), right, at[1]);
+    double right = plot.area.getMaxX();
+    double unit = Type.width(pen.small, weights ? words.axisUnit() : "fish");
+    double room = (right - plot.area.getX() - unit - 24) / 2;
+    right -= label(plot, SessionStroke.SECOND, total(false), right, room) + 18;
+    label(plot, SessionStroke.FIRST, total(true), right, room);
   }
 
-  /** Writes on a patch of ground, so that a stroke below does not run through the letters. */
-  private static void label(Pen pen, String text, double right, double baseline) {
-    double width = Type.width(pen.strong, text);
-    pen.fill(
-        Pen.alpha(pen.theme.panel(), 0.85),
-        right - width - 3,
-        baseline - pen.strong.getSize2D(),
-        width + 6,
-        pen.strong.getSize2D() * 1.3);
-    pen.text(text, right, baseline, pen.strong, pen.theme.ink(), Pen.Align.RIGHT);
+  /** Writes above the plot what a session came to, left of it a piece of its stroke. */
+  private static double label(
+      Plot plot, SessionStroke session, String total, double right, double room) {
+    Pen pen = plot.pen;
+    double sample = 24 * pen.style.textScale();
+    String text =
+        Pen.fitting(
+            pen.smallStrong,
+            room - sample - 24,
+            List.of(session.words() + ": " + total, total, session.words()));
+    double width = Type.width(pen.smallStrong, text);
+    double baseline = plot.area.getY() - 8;
+    double middle = baseline - Type.ascent(pen.smallStrong) * 0.46;
+    pen.text(text, right, baseline, pen.smallStrong, pen.theme.ink(), Pen.Align.RIGHT);
+    double left = right - width - sample - 6;
+    pen.stroke(
+        pen.theme.ink(),
+        2.2,
+        session.dash(),
+        new Line2D.Double(left, middle, left + sample, middle));
+    return width + sample + 6;
   }
 
   private Path2D steps(Plot plot, List<Point> points, boolean ofFirst) {

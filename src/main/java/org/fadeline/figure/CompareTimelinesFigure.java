@@ -33,20 +33,22 @@ public final class CompareTimelinesFigure implements Figure {
     double high = Math.max(alignment.firstMinutes(one.to()), alignment.secondMinutes(other.to()));
     PairedHues hues = PairedHues.of(comparison);
     TimelineFigure above =
-        TimelineFigure.withHues(
+        TimelineFigure.ofTwo(
             comparison.first(),
             style,
             one.withRange(alignment.firstInstant(low), alignment.firstInstant(high))
                 .withLanes(order(comparison, true)),
-            hues.first());
+            hues.first(),
+            SessionStroke.FIRST);
     TimelineFigure below =
-        TimelineFigure.withHues(
+        TimelineFigure.ofTwo(
             comparison.second(),
             style,
             other
                 .withRange(alignment.secondInstant(low), alignment.secondInstant(high))
                 .withLanes(order(comparison, false)),
-            hues.second());
+            hues.second(),
+            SessionStroke.SECOND);
     double top =
         Math.max(above.highest(Knowledge.hindsight()), below.highest(Knowledge.hindsight()));
     this.first = above.withScaleTo(top);

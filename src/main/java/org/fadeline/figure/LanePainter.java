@@ -152,7 +152,10 @@ final class LanePainter {
         previous = null;
       }
     }
-    pen.stroke(hue, 1.8, pen.theme.dash(record.index), path);
+    SessionStroke session = layout.figure.shared().session();
+    float[] dash =
+        session == SessionStroke.SECOND ? session.dash() : pen.theme.dash(record.index);
+    pen.stroke(hue, 1.8, dash, path);
   }
 
   private void paintScale() {

@@ -30,7 +30,7 @@ public final class TimelineFigure implements Figure {
   private final double leastScaleTop;
 
   /** What does not depend on view, style or knowledge, worked out once for a review. */
-  record Shared(LaneRecord.Lanes lanes, ReplayTrack track) {}
+  record Shared(LaneRecord.Lanes lanes, ReplayTrack track, SessionStroke session) {}
 
   /** Makes the timeline of a whole match as it looks afterwards. */
   public TimelineFigure(Review review, FigureStyle style) {
@@ -39,17 +39,22 @@ public final class TimelineFigure implements Figure {
 
   /** Makes a timeline. */
   public TimelineFigure(Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
-    this(review, style, view, knowledge, shared(review, Map.of()), 0);
+    this(review, style, view, knowledge, shared(review, Map.of(), SessionStroke.FIRST), 0);
   }
 
-  /** Makes a timeline with hues by line id, for drawing beside another as it looks afterwards. */
-  static TimelineFigure withHues(
-      Review review, FigureStyle style, TimelineView view, Map<String, Integer> hues) {
-    return new TimelineFigure(review, style, view, Knowledge.hindsight(), shared(review, hues), 0);
+  /** Makes one of two timelines set side by side, with hues by line id, as it looks afterwards. */
+  static TimelineFigure ofTwo(
+      Review review,
+      FigureStyle style,
+      TimelineView view,
+      Map<String, Integer> hues,
+      SessionStroke session) {
+    return new TimelineFigure(review, style, view, Knowledge.hindsight(), shared(review, hues, session), 0);
   }
 
-  private static Shared shared(Review review, Map<String, Integer> hues) {
-    return new Shared(LaneRecord.of(review, hues), ReplayTrack.of(review.session()));
+  private static Shared shared(
+      Review review, Map<String, Integer> hues, SessionStroke session) {
+    return new Shared(LaneRecord.of(review, hues), ReplayTrack.of(review.session()), session);
   }
 
   private TimelineFigure(

@@ -102,14 +102,18 @@ final class CompareBody {
     right.getStyleClass().add("panel");
     right.setStyle("-fx-padding: 0.8em;");
     right.setMinWidth(0);
+    right.setPrefWidth(100);
     VBox.setVgrow(page, Priority.ALWAYS);
     page.setMinHeight(0);
+    page.setFocusTraversable(true);
+    page.setAccessibleText("The comparison; Space plays both matches");
     page.setAlignment(Pos.TOP_LEFT);
     HBox.setHgrow(right, Priority.ALWAYS);
     ScrollPane told = new ScrollPane(findings);
     told.setFitToWidth(true);
     told.getStyleClass().add("plain-scroll");
     VBox left = new VBox(told);
+    VBox.setVgrow(told, Priority.ALWAYS);
     left.getStyleClass().add("panel");
     left.setStyle("-fx-padding: 0.8em;");
     left.setMinWidth(230);
@@ -163,7 +167,8 @@ final class CompareBody {
     if (compare.state().work().comparison() == null) {
       invitation.lookupAll("#choose-second").forEach(Node::requestFocus);
     } else {
-      choice.button(open).requestFocus();
+      // Not a button: it would keep the space bar to itself.
+      page.requestFocus();
     }
   }
 
@@ -191,6 +196,10 @@ final class CompareBody {
     if (comparison == null) {
       invitation.getChildren().setAll(chooser.invitation());
       return;
+    }
+    if (!invitation.getChildren().isEmpty()) {
+      invitation.getChildren().clear();
+      page.requestFocus();
     }
     laying.show(state.laying(), comparison);
     pages.show(comparison, style());

@@ -140,8 +140,8 @@ final class ComparePages {
     CompareTimelinesFigure timelines = new CompareTimelinesFigure(comparison, style);
     first.show(timelines.first());
     second.show(timelines.second());
-    firstName.setText("First, whole strokes and full marks: " + name(comparison, true));
-    secondName.setText("Second, dashed and open; drag it to move it: " + name(comparison, false));
+    firstName.setText("First, whole stroke: " + name(comparison, true));
+    secondName.setText("Second, dashed stroke (drag to move it): " + name(comparison, false));
     show(rates, new CompareRatesFigure(comparison, style));
     show(bites, new CompareFirstBitesFigure(comparison, style));
     days.setText(CompareWords.days(comparison));

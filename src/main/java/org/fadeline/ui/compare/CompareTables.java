@@ -54,7 +54,7 @@ final class CompareTables {
         .numbers("First", 150, r -> perHour(r.pair.first()), r -> rate(r, r.pair.first()))
         .numbers("Second", 150, r -> perHour(r.pair.second()), r -> rate(r, r.pair.second()))
         .numbers("Ratio", 60, CompareTables::ratio, r -> CompareWords.ratio(r.pair))
-        .words("On what was caught alone", 165, r -> CompareWords.exact(r.pair))
+        .words("On what was caught alone", 195, r -> CompareWords.exact(r.pair))
         .words("Allowing for days", 130, r -> CompareWords.wide(r.pair))
         .words("p", 60, r -> CompareWords.p(r.pair));
     running
@@ -92,7 +92,7 @@ final class CompareTables {
             r -> r.step.survival(),
             r -> Math.round(100 * r.step.survival()) + "%");
     sides
-        .words("Line", 110, r -> Say.capital(Say.line(r.side.line().line(), units)))
+        .words("Line", 150, r -> Say.capital(Say.line(r.side.line().line(), units)))
         .words("Match", 70, SideRow::session)
         .numbers(
             "Fish",
@@ -110,10 +110,10 @@ final class CompareTables {
             r -> r.side.line().fishedHours(),
             r -> String.valueOf(Math.round(60 * r.side.line().fishedHours())))
         .words("Put in", 170, r -> CompareWords.feed(r.side.feed()))
-        .words("Spells", 170, r -> CompareWords.spells(r.side, r.zone))
+        .words("Spells", 230, r -> CompareWords.spells(r.side, r.zone))
         .numbers(
             "Times left", 80, r -> (double) r.side.moves(), r -> String.valueOf(r.side.moves()))
-        .words("Fades", 260, r -> CompareWords.fades(r.side))
+        .words("Fades", 330, r -> CompareWords.fades(r.side))
         .words("Plain at", 90, r -> CompareWords.plain(r.side, r.zone))
         .numbers(
             "Min past plain",
@@ -153,7 +153,7 @@ final class CompareTables {
   }
 
   private static String signed(@Nullable Double value) {
-    return value == null ? "" : (value > 0 ? "+" : "") + Math.round(value);
+    return value == null ? "" : String.format("%+d", Math.round(value)).replace('-', '−');
   }
 
   private String weight(@Nullable Double grams) {
