@@ -70,8 +70,9 @@ public final class CompareRatesFigure implements Figure {
   public String description() {
     StringBuilder text =
         new StringBuilder(title())
-            .append(": the ratio with its limits at 95%, on what was caught alone and allowing for"
-                + " days that differ by themselves. ");
+            .append(
+                ": the ratio with its limits at 95%, on what was caught alone and allowing for"
+                    + " days that differ by themselves. ");
     for (Row row : rows) {
       text.append(row.name()).append(": ").append(words(row.pair())).append(". ");
     }

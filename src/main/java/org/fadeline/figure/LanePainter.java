@@ -153,8 +153,7 @@ final class LanePainter {
       }
     }
     SessionStroke session = layout.figure.shared().session();
-    float[] dash =
-        session == SessionStroke.SECOND ? session.dash() : pen.theme.dash(record.index);
+    float[] dash = session == SessionStroke.SECOND ? session.dash() : pen.theme.dash(record.index);
     pen.stroke(hue, 1.8, dash, path);
   }
 

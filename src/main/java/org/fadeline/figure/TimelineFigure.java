@@ -49,11 +49,11 @@ public final class TimelineFigure implements Figure {
       TimelineView view,
       Map<String, Integer> hues,
       SessionStroke session) {
-    return new TimelineFigure(review, style, view, Knowledge.hindsight(), shared(review, hues, session), 0);
+    return new TimelineFigure(
+        review, style, view, Knowledge.hindsight(), shared(review, hues, session), 0);
   }
 
-  private static Shared shared(
-      Review review, Map<String, Integer> hues, SessionStroke session) {
+  private static Shared shared(Review review, Map<String, Integer> hues, SessionStroke session) {
     return new Shared(LaneRecord.of(review, hues), ReplayTrack.of(review.session()), session);
   }
 

@@ -173,10 +173,7 @@ class CompareScreenTest extends WindowHarness {
   void anEditOfTheFirstMatchComparesAgain() {
     openBoth();
     robot.interact(
-        () ->
-            bench
-                .editing()
-                .edit("Take a fish out", s -> HandMade.of(without(s.events(), "z"))));
+        () -> bench.editing().edit("Take a fish out", s -> HandMade.of(without(s.events(), "z"))));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows("15 fish"));
   }
@@ -189,7 +186,8 @@ class CompareScreenTest extends WindowHarness {
   void unitsFollowTheOneSetting() {
     openBoth();
     assertTrue(shows(" lb"));
-    robot.interact(() -> preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
+    robot.interact(
+        () -> preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows(" kg"));
   }

@@ -71,7 +71,8 @@ public final class CompareScreen implements Screen {
               () -> compare().lay(compare().state().laying().withMode(mode)),
               "Alt+Shift+" + (i + 1)));
     }
-    all.add(Command.of(GROUP, "Second match a minute later", () -> compare().shift(1), "Alt+Right"));
+    all.add(
+        Command.of(GROUP, "Second match a minute later", () -> compare().shift(1), "Alt+Right"));
     all.add(
         Command.of(GROUP, "Second match a minute earlier", () -> compare().shift(-1), "Alt+Left"));
     all.add(Command.of(GROUP, "Type the shift", () -> body().focusShift(), "T"));

@@ -58,8 +58,7 @@ final class CompareTransport {
     view.setAlignment(Pos.CENTER);
     view.getStyleClass().add("foot");
     Watch.part(bench.stateProperty(), s -> s.choices().hindsight(), knowledge::choose);
-    Watch.part(
-        bench.stateProperty(), s -> s.playhead().motion().speed(), speeds::choose);
+    Watch.part(bench.stateProperty(), s -> s.playhead().motion().speed(), speeds::choose);
     Watch.part(bench.stateProperty(), s -> s.playhead(), this::follow);
   }
 

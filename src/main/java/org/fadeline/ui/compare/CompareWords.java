@@ -119,15 +119,14 @@ final class CompareWords {
             .map(e -> String.format(Locale.ROOT, "%.0f %s", e.getValue(), e.getKey().word()))
             .collect(Collectors.joining(", "));
     String without = feed.withoutAmount() > 0 ? feed.withoutAmount() + " with no amount" : "";
-    String joined = amounts.isEmpty() || without.isEmpty() ? amounts + without : amounts + ", " + without;
+    String joined =
+        amounts.isEmpty() || without.isEmpty() ? amounts + without : amounts + ", " + without;
     return Say.count(feed.feeds(), "feed") + ": " + joined;
   }
 
   static String spells(Side side, ZoneId zone) {
     return side.line().spells().stream()
-        .map(
-            s ->
-                Say.shortClock(s.span().from(), zone) + "–" + Say.shortClock(s.span().to(), zone))
+        .map(s -> Say.shortClock(s.span().from(), zone) + "–" + Say.shortClock(s.span().to(), zone))
         .collect(Collectors.joining(", "));
   }
 

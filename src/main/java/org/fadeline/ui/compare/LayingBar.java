@@ -73,7 +73,8 @@ final class LayingBar {
 
   private void typed() {
     try {
-      double minutes = Double.parseDouble(shift.getText().strip().replace('−', '-').replace("min", "").strip());
+      double minutes =
+          Double.parseDouble(shift.getText().strip().replace('−', '-').replace("min", "").strip());
       boolean fits = Math.abs(minutes) <= Laying.MOST_MINUTES;
       shift.pseudoClassStateChanged(PseudoClass.getPseudoClass("error"), !fits);
       if (fits) {

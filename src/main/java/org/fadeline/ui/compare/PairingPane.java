@@ -68,8 +68,7 @@ final class PairingPane {
           quiet("in the first match alone"));
     }
     for (Line line : comparison.setup().pairing().onlySecond()) {
-      grid.addRow(
-          row++, quiet("–"), name(line, units), quiet("in the second match alone"));
+      grid.addRow(row++, quiet("–"), name(line, units), quiet("in the second match alone"));
     }
   }
 

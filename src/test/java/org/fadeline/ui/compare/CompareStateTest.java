@@ -73,9 +73,7 @@ class CompareStateTest {
     }
     Alignment byHand = Laying.USUAL.byHand(12).of(A, B);
     assertEquals(
-        12,
-        byHand.secondMinutes(B.match().allIn()) - byHand.firstMinutes(A.match().allIn()),
-        1e-9);
+        12, byHand.secondMinutes(B.match().allIn()) - byHand.firstMinutes(A.match().allIn()), 1e-9);
     assertEquals(1440, Laying.USUAL.byHand(5000).minutes(), "a day at most");
   }
 
