@@ -134,8 +134,9 @@ public final class CompareFirstBitesFigure implements Figure {
     double down = (height - head) / rows;
     double longest = longest();
     for (int k = 0; k < shown.size(); k++) {
+      int row = k / columns;
       Rectangle2D box =
-          new Rectangle2D.Double(k % columns * across, head + k / columns * down, across - 6, down);
+          new Rectangle2D.Double(k % columns * across, head + row * down, across - 6, down);
       paint(pen, shown.get(k), box, longest);
     }
   }

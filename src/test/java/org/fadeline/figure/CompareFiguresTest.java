@@ -1,5 +1,6 @@
 package org.fadeline.figure;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -81,7 +82,7 @@ class CompareFiguresTest {
                 assertEquals(
                     hues.first().get(p.pair().first().id()),
                     hues.second().get(p.pair().second().id())));
-    assertTrue(hues.second().get(B.lines().get(0).id()) >= A.lines().size());
+    assertTrue(requireNonNull(hues.second().get(B.lines().get(0).id())) >= A.lines().size());
     assertEquals(B.lines().size(), Set.copyOf(hues.second().values()).size());
     CompareTimelinesFigure figure = new CompareTimelinesFigure(comparison, STYLE);
     figure

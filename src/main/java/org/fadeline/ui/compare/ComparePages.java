@@ -172,7 +172,7 @@ final class ComparePages {
     followPegs(now, now.first.frameAt(at), now.second.frameAt(other));
     // With hindsight the curves stand still.
     double known = known(now.comparison, place);
-    if (hindsight != catchHindsight || catchShown == null || !hindsight && known != catchShown) {
+    if (hindsight != catchHindsight || catchShown == null || (!hindsight && known != catchShown)) {
       catchHindsight = hindsight;
       catchShown = known;
       show(

@@ -73,8 +73,8 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
     List<Choice> kept = new ArrayList<>();
     for (Choice choice : choices) {
       boolean touches =
-          first != null && first.equals(choice.firstLine())
-              || second != null && second.equals(choice.secondLine());
+          (first != null && first.equals(choice.firstLine()))
+              || (second != null && second.equals(choice.secondLine()));
       if (!touches) {
         kept.add(choice);
       }
