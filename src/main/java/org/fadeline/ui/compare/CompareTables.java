@@ -153,7 +153,9 @@ final class CompareTables {
   }
 
   private static String signed(@Nullable Double value) {
-    return value == null ? "" : String.format(java.util.Locale.ROOT, "%+d", Math.round(value)).replace('-', '−');
+    return value == null
+        ? ""
+        : String.format(java.util.Locale.ROOT, "%+d", Math.round(value)).replace('-', '−');
   }
 
   private String weight(@Nullable Double grams) {
