@@ -84,15 +84,19 @@ abstract class WindowHarness {
     WaitForAsyncUtils.waitForFxEvents();
   }
 
+  /** Returns whether a text is seen; asked on the window's thread, where no node comes or goes. */
   final boolean shows(String text) {
-    return !robot
-        .lookup(
-            n ->
-                n instanceof Labeled label
-                    && NodeQueryUtils.isVisible().test(label)
-                    && String.valueOf(label.getText()).contains(text))
-        .queryAll()
-        .isEmpty();
+    return WaitForAsyncUtils.waitForAsyncFx(
+        10_000,
+        () ->
+            !robot
+                .lookup(
+                    n ->
+                        n instanceof Labeled label
+                            && NodeQueryUtils.isVisible().test(label)
+                            && String.valueOf(label.getText()).contains(text))
+                .queryAll()
+                .isEmpty());
   }
 
   final <T extends Node> T node(String id, Class<T> type) {

@@ -10,89 +10,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
-import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
-import org.fadeline.analysis.Reviewer;
-import org.fadeline.model.Session;
-import org.fadeline.ui.control.Fonts;
-import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.state.Activity;
-import org.fadeline.ui.state.DirectTaskService;
-import org.fadeline.ui.state.FakeDesk;
-import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
-import org.fadeline.ui.state.Workbench;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The window from outside: keys, pointer and what is seen. */
-// TestFX calls start before each test, which sets every field.
-@SuppressWarnings("NullAway.Init")
 @ExtendWith(ApplicationExtension.class)
-class WindowTest {
-  private static final Path FILE = Path.of("hand.session.json");
-
-  private Workbench bench;
-  private PreferenceStore preferences;
-  private MainWindow window;
-
-  @Start
-  void start(Stage stage) {
-    Fonts.load();
-    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
-    FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
-    bench =
-        new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
-    Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
-    navigation.leadTo(window::showScreen);
-    window.show();
-  }
-
-  @AfterEach
-  void closeWindows() throws Exception {
-    FxToolkit.cleanupStages();
-  }
-
+class WindowTest extends WindowHarness {
   private void open() {
-    new FxRobot().interact(() -> bench.open(FILE));
+    robot.interact(() -> bench.open(FILE));
     WaitForAsyncUtils.waitForFxEvents();
-  }
-
-  private Session session() {
-    return requireNonNull(bench.state().open()).session();
   }
 
   private long at() {
     return bench.state().playhead().at();
-  }
-
-  private void waitUntil(java.util.concurrent.Callable<Boolean> condition) throws Exception {
-    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
-    WaitForAsyncUtils.waitForFxEvents();
-  }
-
-  private static boolean shows(FxRobot robot, String text) {
-    return !robot
-        .lookup(
-            n ->
-                n instanceof Label label
-                    && org.testfx.util.NodeQueryUtils.isVisible().test(label)
-                    && label.getText().contains(text))
-        .queryAll()
-        .isEmpty();
   }
 
   private static ToggleButton tab(FxRobot robot, String title) {
@@ -102,24 +42,24 @@ class WindowTest {
   }
 
   @Test
-  void startsWithTheStartScreenAndReturnsToIt(FxRobot robot) throws Exception {
-    assertTrue(shows(robot, "Replay a match"));
+  void startsWithTheStartScreenAndReturnsToIt() throws Exception {
+    assertTrue(shows("Replay a match"));
     open();
-    assertFalse(shows(robot, "Replay a match"));
-    assertTrue(shows(robot, "Invented Pool, peg 14"));
+    assertFalse(shows("Replay a match"));
+    assertTrue(shows("Invented Pool, peg 14"));
     robot.push(KeyCode.CONTROL, KeyCode.W);
-    waitUntil(() -> shows(robot, "Replay a match"));
+    waitUntil(() -> shows("Replay a match"));
     assertNull(bench.state().open());
   }
 
   @Test
-  void theFirstScreenIsOneKeyAwayAndLeavesTheMatchOpen(FxRobot robot) throws Exception {
+  void theFirstScreenIsOneKeyAwayAndLeavesTheMatchOpen() throws Exception {
     ToggleButton replay = tab(robot, "Replay");
     assertTrue(replay.isDisabled(), "nothing to replay yet");
     open();
     assertFalse(replay.isDisabled());
     robot.push(KeyCode.CONTROL, KeyCode.M);
-    waitUntil(() -> shows(robot, "Replay a match"));
+    waitUntil(() -> shows("Replay a match"));
     assertTrue(tab(robot, "Matches").isSelected());
     assertEquals(HandMade.session(), session());
     robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
@@ -130,7 +70,7 @@ class WindowTest {
   }
 
   @Test
-  void helpOpensAtTheScreenAndEscapePutsItAway(FxRobot robot) throws Exception {
+  void helpOpensAtTheScreenAndEscapePutsItAway() throws Exception {
     open();
     robot.push(KeyCode.F1);
     ListView<?> pages =
@@ -145,7 +85,7 @@ class WindowTest {
   }
 
   @Test
-  void keysMoveThePlayhead(FxRobot robot) throws Exception {
+  void keysMoveThePlayhead() throws Exception {
     open();
     robot.push(KeyCode.RIGHT);
     assertEquals(minute(1), at());
@@ -169,17 +109,17 @@ class WindowTest {
   }
 
   @Test
-  void theClockAndWeightFollowThePlayhead(FxRobot robot) {
+  void theClockAndWeightFollowThePlayhead() {
     open();
     robot.interact(() -> bench.transport().seek(minute(15)));
-    assertTrue(shows(robot, "10:15:00"));
-    assertTrue(shows(robot, "4 lb 7 oz"), "1100 g and 900 g make 4 lb 7 oz (2000 / 453.59237)");
-    assertTrue(shows(robot, "2 fish"));
-    assertTrue(shows(robot, "4 h 45 min to go"));
+    assertTrue(shows("10:15:00"));
+    assertTrue(shows("4 lb 7 oz"), "1100 g and 900 g make 4 lb 7 oz (2000 / 453.59237)");
+    assertTrue(shows("2 fish"));
+    assertTrue(shows("4 h 45 min to go"));
   }
 
   @Test
-  void asKnownThenNothingLaterIsListedAndHindsightBringsIt(FxRobot robot) {
+  void asKnownThenNothingLaterIsListedAndHindsightBringsIt() {
     open();
     robot.interact(() -> bench.transport().seek(minute(30)));
     ListView<?> list = robot.lookup("#turning-points").query();
@@ -192,7 +132,7 @@ class WindowTest {
   }
 
   @Test
-  void aTurningPointChosenSeeks(FxRobot robot) {
+  void aTurningPointChosenSeeks() {
     open();
     robot.interact(() -> bench.transport().toEnd());
     ListView<?> list = robot.lookup("#turning-points").query();
@@ -207,7 +147,7 @@ class WindowTest {
   }
 
   @Test
-  void textFieldsKeepTheirKeys(FxRobot robot) {
+  void textFieldsKeepTheirKeys() {
     open();
     robot.push(KeyCode.G);
     TextField field = robot.lookup("#typed-time").query();
@@ -227,7 +167,7 @@ class WindowTest {
   }
 
   @Test
-  void aTimeThatIsNoneIsSaid(FxRobot robot) {
+  void aTimeThatIsNoneIsSaid() {
     open();
     robot.push(KeyCode.G);
     robot.write("noon");
@@ -237,12 +177,12 @@ class WindowTest {
   }
 
   @Test
-  void theListOfKeysOpensAndCloses(FxRobot robot) {
+  void theListOfKeysOpensAndCloses() {
     open();
     robot.push(KeyCode.SHIFT, KeyCode.SLASH);
-    assertTrue(shows(robot, "Play or pause"));
+    assertTrue(shows("Play or pause"));
     robot.push(KeyCode.ESCAPE);
-    assertFalse(shows(robot, "Play or pause"));
+    assertFalse(shows("Play or pause"));
   }
 
   @Test
@@ -254,14 +194,14 @@ class WindowTest {
   }
 
   @Test
-  void troubleIsShownWithItsPlaceAndTheSessionStays(FxRobot robot) {
+  void troubleIsShownWithItsPlaceAndTheSessionStays() {
     open();
     robot.interact(() -> bench.open(Path.of("gone.csv")));
     WaitForAsyncUtils.waitForFxEvents();
-    assertTrue(shows(robot, "No such file"));
+    assertTrue(shows("No such file"));
     assertNotNull(bench.state().open());
     robot.push(KeyCode.ESCAPE);
-    assertFalse(shows(robot, "No such file"));
+    assertFalse(shows("No such file"));
     assertNull(bench.state().activity().trouble());
   }
 
@@ -274,22 +214,22 @@ class WindowTest {
   }
 
   @Test
-  void otherUnitsAndThemesShowAtOnce(FxRobot robot) {
+  void otherUnitsAndThemesShowAtOnce() {
     open();
     robot.interact(
         () -> {
           bench.transport().seek(minute(15));
           preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES));
         });
-    assertTrue(shows(robot, "2.00 kg") || shows(robot, "2 kg"));
+    assertTrue(shows("2.00 kg") || shows("2 kg"));
     for (Preferences.Look look : Preferences.Look.values()) {
       robot.interact(() -> preferences.change(p -> p.withLook(look)));
-      assertTrue(shows(robot, "Invented Pool, peg 14"));
+      assertTrue(shows("Invented Pool, peg 14"));
     }
   }
 
   @Test
-  void whatIsPickedCanBeRetimedAndUndone(FxRobot robot) {
+  void whatIsPickedCanBeRetimedAndUndone() {
     open();
     robot.interact(() -> bench.picking().pick("w0"));
     robot.push(KeyCode.ENTER);
@@ -313,7 +253,7 @@ class WindowTest {
   }
 
   @Test
-  void deletesWhatIsPicked(FxRobot robot) {
+  void deletesWhatIsPicked() {
     open();
     int before = session().events().size();
     robot.interact(() -> bench.picking().pick("w0"));
@@ -333,17 +273,17 @@ class WindowTest {
   }
 
   @Test
-  void theCardsAtTheLanesFollowEveryMove(FxRobot robot) {
+  void theCardsAtTheLanesFollowEveryMove() {
     open();
     robot.interact(() -> bench.transport().seek(minute(2)));
     robot.interact(() -> bench.transport().seek(minute(60)));
     WaitForAsyncUtils.waitForFxEvents();
-    assertTrue(shows(robot, "left 10:25"));
-    assertTrue(shows(robot, "rested 35 min"), "a row that was empty before");
+    assertTrue(shows("left 10:25"));
+    assertTrue(shows("rested 35 min"), "a row that was empty before");
   }
 
   @Test
-  void lanesCanBeHiddenAndRenamed(FxRobot robot) {
+  void lanesCanBeHiddenAndRenamed() {
     open();
     javafx.scene.control.MenuButton menu = robot.lookup("#lines-menu").query();
     javafx.scene.control.Menu first = (javafx.scene.control.Menu) menu.getItems().get(0);
