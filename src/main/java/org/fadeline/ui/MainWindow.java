@@ -33,6 +33,7 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 
 /** The window: header with the screens' tabs, the screen shown, and what lies over it. */
@@ -95,6 +96,7 @@ public final class MainWindow {
         bench.stateProperty(),
         s -> s.open() == null ? null : s.open().source().path(),
         this::remember);
+    Watch.part(bench.stateProperty(), WorkbenchState::figuresBarred, this::leaveWhereBarred);
     acceptDrops();
     new PlayClock(bench);
     stage.setScene(scene);
@@ -115,7 +117,7 @@ public final class MainWindow {
     }
   }
 
-  private String windowTitle(org.fadeline.ui.state.WorkbenchState s) {
+  private String windowTitle(WorkbenchState s) {
     return s.open() == null ? "Fadeline" : Header.title(s.open()) + " – Fadeline";
   }
 
@@ -173,9 +175,25 @@ public final class MainWindow {
   /** Goes to a match that was opened from the first screen, and back where it was closed. */
   private void follow(boolean isOpen) {
     if (isOpen && shown == null) {
-      show(screens.get(0));
+      show(firstAllowed());
     } else if (!isOpen && (shown == null || shown.needsSession())) {
       showStart();
+    }
+  }
+
+  /** The first screen that may be shown of the match in hand. */
+  private org.fadeline.ui.control.Screen firstAllowed() {
+    boolean barred = bench.state().figuresBarred();
+    return screens.stream()
+        .filter(s -> !(barred && s.judges()))
+        .findFirst()
+        .orElseGet(() -> screens.get(0));
+  }
+
+  /** Leaves a screen that judges a match which is being logged as it happens. */
+  private void leaveWhereBarred(boolean barred) {
+    if (barred && shown != null && shown.judges()) {
+      show(firstAllowed());
     }
   }
 

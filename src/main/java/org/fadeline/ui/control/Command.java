@@ -30,7 +30,10 @@ public record Command(
   }
 
   private static List<KeyCombination> parse(String... keys) {
-    return java.util.Arrays.stream(keys).map(KeyCombination::valueOf).toList();
+    // JavaFX calls the key "Page Up"; by any other name it would wait for a typed character.
+    return java.util.Arrays.stream(keys)
+        .map(key -> KeyCombination.valueOf(key.replace('_', ' ')))
+        .toList();
   }
 
   /** Returns its keys as the list of keys shows them. */

@@ -33,6 +33,9 @@ final class LogDesk {
   /** How many events are listed. */
   static final int LISTED = 10;
 
+  /** Set up by the water, a match is as good as on, milliseconds. */
+  private static final long BEFORE_MILLIS = 60 * 60_000L;
+
   private final Workbench bench;
   private final LongSupplier now;
   private final ReadOnlyObjectWrapper<LogClock> clock;
@@ -63,14 +66,20 @@ final class LogDesk {
     return open == null ? Optional.empty() : Optional.of(open.session());
   }
 
-  /** Takes up a session: the clock stands where its recording starts, or at all in. */
+  /**
+   * Takes up a session: the clock stands where its recording starts, or at all in. A match that is
+   * on now is taken to be logged as it happens, also when the program was started anew meanwhile.
+   */
   void takeUp(Session session) {
     Alignment alignment =
         session.outcome().media().stream()
             .findFirst()
             .map(media -> Alignment.of(media, session.match()))
             .orElseGet(() -> new Alignment(session.match().allIn(), 1));
-    setClock(LogClock.recording(alignment, now.getAsLong()));
+    long at = now.getAsLong();
+    LogClock standing = LogClock.recording(alignment, at);
+    boolean isOn = at >= session.match().allIn() - BEFORE_MILLIS && at <= session.match().allOut();
+    setClock(isOn ? standing.live(at) : standing);
     inHand.set(null);
   }
 
