@@ -1,6 +1,7 @@
 package org.fadeline.ui.control;
 
 import java.util.List;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 
 /**
@@ -30,10 +31,24 @@ public record Command(
   }
 
   private static List<KeyCombination> parse(String... keys) {
-    // JavaFX calls the key "Page Up"; by any other name it would wait for a typed character.
-    return java.util.Arrays.stream(keys)
-        .map(key -> KeyCombination.valueOf(key.replace('_', ' ')))
-        .toList();
+    return java.util.Arrays.stream(keys).map(Command::key).toList();
+  }
+
+  /**
+   * Returns the keys of a text whose last part is a key as {@link KeyCode} spells it, in any case.
+   * JavaFX has names of its own ("Page Up", "Backspace") and would take any other text for a typed
+   * character.
+   */
+  private static KeyCombination key(String keys) {
+    int plus = keys.lastIndexOf('+');
+    String last = keys.substring(plus + 1);
+    String name =
+        java.util.Arrays.stream(KeyCode.values())
+            .filter(code -> code.name().equalsIgnoreCase(last))
+            .map(KeyCode::getName)
+            .findFirst()
+            .orElse(last);
+    return KeyCombination.valueOf(keys.substring(0, plus + 1) + name);
   }
 
   /** Returns its keys as the list of keys shows them. */
