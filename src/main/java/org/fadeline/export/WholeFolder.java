@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 
 /** Writes a folder of files whole or not at all. */
 final class WholeFolder {
@@ -31,7 +32,8 @@ final class WholeFolder {
       throw new IOException("not a folder that can be written: " + folder);
     }
     Files.createDirectories(parent);
-    Path part = Files.createTempDirectory(parent, ".fadeline-");
+    // Not a temporary folder of the JDK's making: that would be open to its owner alone.
+    Path part = Files.createDirectory(parent.resolve(".fadeline-" + UUID.randomUUID()));
     try {
       content.writeTo(part);
       moveInto(part, folder);

@@ -298,6 +298,13 @@ class ExportTest {
     List<String> names = left().stream().map(p -> p.getFileName().toString()).sorted().toList();
     assertEquals(talk.slides().size(), names.size());
     assertTrue(names.get(0).startsWith("01 "));
+    Path plain = Files.createDirectory(folder.resolve("plain"));
+    if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+      assertEquals(
+          Files.getPosixFilePermissions(plain),
+          Files.getPosixFilePermissions(target),
+          "others may read it as they may any folder");
+    }
     assertThrows(
         IOException.class,
         () -> TalkExport.pictures(talk, material, target, SVG, ExportMonitor.NONE));
