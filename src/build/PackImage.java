@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -23,9 +26,22 @@ final class PackImage {
       "java.base,java.desktop,java.logging,java.management,java.naming,java.net.http,java.prefs,"
           + "java.scripting,java.sql,java.xml,jdk.localedata,jdk.unsupported,jdk.zipfs";
 
+  /** The parts of JavaFX that make windows and draw in them. */
+  private static final Pattern WINDOW_CLASS =
+      Pattern.compile("com/sun/(glass/ui|prism/(es2|d3d|mtl|sw|ps|impl))/.*\\.class");
+
   private static final String NAME = "Fadeline";
   private static final List<String> OPTIONS =
-      List.of("-XX:SharedArchiveFile=$APPDIR/fadeline.jsa", "-Xshare:auto", "-XX:+UseSerialGC");
+      List.of(
+          "-XX:SharedArchiveFile=$APPDIR/fadeline.jsa",
+          "-Xshare:auto",
+          "-XX:+UseSerialGC",
+          // Ten times the usual: the costly compiler leaves the start alone and takes up what a
+          // long calculation repeats.
+          "-XX:Tier4InvocationThreshold=50000",
+          "-XX:Tier4MinInvocationThreshold=6000",
+          "-XX:Tier4CompileThreshold=150000",
+          "-XX:Tier4BackEdgeThreshold=400000");
 
   private final Path build;
   private final Path image;
@@ -153,11 +169,30 @@ final class PackImage {
         "--json",
         image.resolve("rehearsal.json").toString());
     Files.write(list, Files.readAllLines(reviewList), StandardOpenOption.APPEND);
+    Files.write(list, windowClasses(), StandardOpenOption.APPEND);
     run(
         runtimeJava().toString(),
         "-cp",
         appFolder().resolve("fadeline.jar").toString(),
         "org.fadeline.ui.StartArchive");
+  }
+
+  /** The classes that a real window needs and a rehearsal without a display cannot list. */
+  private List<String> windowClasses() throws IOException {
+    List<String> names = new ArrayList<>();
+    try (Stream<Path> libraries = Files.list(image.resolve("input/lib"))) {
+      for (Path jar :
+          libraries.filter(p -> p.getFileName().toString().contains("javafx-graphics")).toList()) {
+        try (JarFile file = new JarFile(jar.toFile())) {
+          file.stream()
+              .map(JarEntry::getName)
+              .filter(WINDOW_CLASS.asMatchPredicate())
+              .map(name -> name.substring(0, name.length() - ".class".length()))
+              .forEach(names::add);
+        }
+      }
+    }
+    return names;
   }
 
   private Path appFolder() {

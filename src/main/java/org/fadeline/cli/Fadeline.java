@@ -3,7 +3,10 @@ package org.fadeline.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -35,20 +38,33 @@ public final class Fadeline implements Callable<Integer> {
    */
   public static int run(Console console, WindowLauncher window, String... args) {
     CommandLine line = new CommandLine(new Fadeline(console, window));
-    line.addSubcommand(new OpenCommand(console, window));
-    line.addSubcommand(new ReviewCommand(console));
-    line.addSubcommand(new CompareCommand(console));
-    line.addSubcommand(new TalkCommand(console));
-    line.addSubcommand(new SeasonCommand(console));
-    line.addSubcommand(new MergeCommand(console));
-    line.addSubcommand(new SheetCommand(console));
-    line.addSubcommand(new CheckCommand(console));
-    line.addSubcommand(new ConvertCommand(console));
+    Map<String, Supplier<Object>> commands = commands(console, window);
+    // A command named first is made alone: making them all takes a good part of a start.
+    boolean named = args.length > 0 && commands.containsKey(args[0]);
+    if (args.length > 0) {
+      commands.entrySet().stream()
+          .filter(command -> !named || command.getKey().equals(args[0]))
+          .forEach(command -> line.addSubcommand(command.getValue().get()));
+    }
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler((failure, command, result) -> tell(console, failure));
     return line.execute(args);
+  }
+
+  private static Map<String, Supplier<Object>> commands(Console console, WindowLauncher window) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("open", () -> new OpenCommand(console, window));
+    commands.put("review", () -> new ReviewCommand(console));
+    commands.put("compare", () -> new CompareCommand(console));
+    commands.put("talk", () -> new TalkCommand(console));
+    commands.put("season", () -> new SeasonCommand(console));
+    commands.put("merge", () -> new MergeCommand(console));
+    commands.put("sheet", () -> new SheetCommand(console));
+    commands.put("check", () -> new CheckCommand(console));
+    commands.put("convert", () -> new ConvertCommand(console));
+    return commands;
   }
 
   private static int tell(Console console, Exception failure) {

@@ -1,8 +1,6 @@
 package org.fadeline.ui;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -13,6 +11,7 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.ThreadTaskService;
@@ -24,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 public final class FadelineApp extends Application {
   private static final long ARCHIVE_WAIT_MILLIS = 20_000;
 
+  private static volatile @Nullable HeadStart headStart;
+
   private @Nullable Workbench bench;
   private @Nullable PreferenceKeeper keeper;
   private @Nullable DiagnosticLog log;
@@ -31,8 +32,19 @@ public final class FadelineApp extends Application {
   /** Makes the application; JavaFX calls it. */
   public FadelineApp() {}
 
+  /** Says what the next window starts from: JavaFX makes the application by itself. */
+  static void startFrom(@Nullable HeadStart start) {
+    headStart = start;
+  }
+
+  /** Returns what opens the user's files. */
+  static Desk desk() {
+    return new FileDesk(PreferenceFile.usualFolder());
+  }
+
   @Override
   public void start(Stage stage) {
+    HeadStart from = headStart;
     Fonts.load();
     DiagnosticLog newLog = new DiagnosticLog(PreferenceFile.logFolder());
     log = newLog;
@@ -43,14 +55,18 @@ public final class FadelineApp extends Application {
     PreferenceStore preferences = new PreferenceStore(file.read(), kept::keep);
     Workbench workbench =
         new Workbench(
-            new FileDesk(PreferenceFile.usualFolder()),
-            Reviewer::review,
+            desk(),
+            from == null ? Reviewer::review : from::review,
             new ThreadTaskService(Platform::runLater, newLog::failed),
             FadelineApp::checkThread);
     bench = workbench;
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> tell(newLog, workbench, fault));
     // A newcomer sees the whole match first; what was known then is one switch away.
     workbench.hindsight(true);
+    noteFirstReview(newLog, workbench);
+    if (from != null) {
+      workbench.openWith(from.path(), "Opening ", desk -> from.held());
+    }
     Navigation navigation = new Navigation();
     MainWindow window =
         new MainWindow(
@@ -58,12 +74,7 @@ public final class FadelineApp extends Application {
     navigation.leadTo(window::showScreen);
     window.show();
     newLog.reached("window shown");
-    noteFirstReview(newLog, workbench);
     renewStartArchive(newLog);
-    List<String> arguments = getParameters().getUnnamed();
-    if (!arguments.isEmpty()) {
-      workbench.open(Path.of(arguments.get(0)));
-    }
   }
 
   private static void tell(DiagnosticLog log, Workbench workbench, Throwable fault) {

@@ -90,7 +90,7 @@ public final class MainWindow {
     // The match in hand opened once more from the first screen: nothing changes but this.
     Watch.part(
         bench.stateProperty(),
-        s -> s.activity().opening() == null && s.activity().trouble() == null,
+        s -> List.of(s.activity().opening() == null, s.activity().trouble() == null),
         settled -> follow(bench.state().open() != null));
     Watch.part(
         bench.stateProperty(),
@@ -176,9 +176,14 @@ public final class MainWindow {
   private void follow(boolean isOpen) {
     if (isOpen && shown == null) {
       show(firstAllowed());
-    } else if (!isOpen && (shown == null || shown.needsSession())) {
+    } else if (!isOpen && (shown == null || shown.needsSession()) && !isAboutToOpen()) {
       showStart();
     }
+  }
+
+  /** Whether the window was started on a match that is still being read. */
+  private boolean isAboutToOpen() {
+    return frame.getCenter() == null && bench.state().activity().opening() != null;
   }
 
   /** The first screen that may be shown of the match in hand. */

@@ -23,7 +23,15 @@ public final class WorkbenchLauncher {
     JAVAFX.setLevel(Level.SEVERE);
     // Figures measure text with AWT, which must not look for a display of its own.
     System.setProperty("java.awt.headless", "true");
-    String[] arguments = session.map(path -> new String[] {path.toString()}).orElse(new String[0]);
-    Application.launch(FadelineApp.class, arguments);
+    HeadStart start = session.map(HeadStart::on).orElse(null);
+    FadelineApp.startFrom(start);
+    try {
+      Application.launch(FadelineApp.class);
+    } catch (UnsupportedOperationException noDisplay) {
+      if (start != null) {
+        start.close();
+      }
+      throw noDisplay;
+    }
   }
 }

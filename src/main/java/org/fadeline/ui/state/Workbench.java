@@ -153,11 +153,23 @@ public final class Workbench implements AutoCloseable {
   }
 
   /** How a session comes into hand. */
-  interface Opener {
+  @FunctionalInterface
+  public interface Opener {
+    /**
+     * Returns the record; called on a background thread.
+     *
+     * @throws Desk.Refusal if it cannot be used
+     */
     Desk.Held open(Desk from) throws Desk.Refusal;
   }
 
-  void openWith(Path path, String verb, @Nullable Opener opener) {
+  /**
+   * Opens a session in the background as told; the one in hand stays until that has worked.
+   *
+   * @param path its file
+   * @param verb what is being done, with a blank after it, such as "Opening "
+   */
+  public void openWith(Path path, String verb, @Nullable Opener opener) {
     String name = String.valueOf(path.getFileName());
     change(s -> s.withActivity(s.activity().withOpening(name).withTrouble(null)));
     tasks.submit(

@@ -1,0 +1,117 @@
+package org.fadeline.ui;
+
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.figure.Type;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.ui.state.Desk;
+import org.fadeline.ui.state.PreferenceFile;
+import org.fadeline.ui.state.TaskService;
+
+/**
+ * Reads and reviews the match the program was started on while the window is still being put
+ * together, on threads of its own.
+ */
+final class HeadStart implements AutoCloseable {
+  private static final TaskService.Progress WAITED_FOR =
+      new TaskService.Progress() {
+        @Override
+        public void report(double done) {
+          // The window says that it reads, not how far it is.
+        }
+
+        @Override
+        public boolean cancelled() {
+          return false;
+        }
+      };
+
+  private final Path path;
+  private final Units units;
+  private final CompletableFuture<Desk.Held> held = new CompletableFuture<>();
+  private final CompletableFuture<Review> review = new CompletableFuture<>();
+
+  /**
+   * Sets off.
+   *
+   * @param path the match
+   * @param desk what opens it
+   * @param units the units of the review's words, as the window will ask for them
+   */
+  HeadStart(Path path, Desk desk, Units units) {
+    this.path = path;
+    this.units = units;
+    begin("head-start", () -> work(desk));
+    // Figures are measured in this typeface; reading it takes a while.
+    begin("typeface", () -> Type.width(Type.semiBold(12), "0"));
+  }
+
+  private static void begin(String name, Runnable work) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /** Sets off with a file, read as the window reads files, for the user's own units. */
+  static HeadStart on(Path path) {
+    return new HeadStart(path, FadelineApp.desk(), PreferenceFile.ofUser().read().units());
+  }
+
+  private void work(Desk desk) {
+    try {
+      Desk.Held opened = desk.open(path, WAITED_FOR);
+      held.complete(opened);
+      review.complete(Reviewer.review(opened.session(), ReviewSettings.DEFAULT, units));
+    } catch (Desk.Refusal | RuntimeException failure) {
+      held.completeExceptionally(failure);
+      review.completeExceptionally(failure);
+    }
+  }
+
+  /** Returns the path of the match. */
+  Path path() {
+    return path;
+  }
+
+  /**
+   * Returns the match once it is read.
+   *
+   * @throws Desk.Refusal if it cannot be used
+   */
+  Desk.Held held() throws Desk.Refusal {
+    try {
+      return held.join();
+    } catch (CompletionException failure) {
+      if (failure.getCause() instanceof Desk.Refusal refusal) {
+        throw refusal;
+      }
+      throw failure;
+    }
+  }
+
+  /** Returns the review of a session: the one begun here, or another where that is asked for. */
+  Review review(Session session, ReviewSettings settings, Units asked) {
+    boolean begun =
+        held.isDone()
+            && !held.isCompletedExceptionally()
+            && held.join().session().equals(session)
+            && settings.equals(ReviewSettings.DEFAULT)
+            && asked.equals(units);
+    return begun ? review.join() : Reviewer.review(session, settings, asked);
+  }
+
+  /** Lets the match go where no window came that could have taken it. */
+  @Override
+  public void close() {
+    try {
+      held().close();
+    } catch (Desk.Refusal refused) {
+      // Nothing is held.
+    }
+  }
+}
