@@ -20,8 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class HeadStartTest {
-  private static final Path SAMPLE =
-      Path.of("sample-sessions/evening-moves-and-fish.session.json");
+  private static final Path SAMPLE = Path.of("sample-sessions/evening-moves-and-fish.session.json");
 
   @TempDir private Path folder = Path.of("");
 
