@@ -3,6 +3,7 @@ package org.fadeline.model;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.LongUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +55,15 @@ public record Feed(
     public static Optional<Unit> ofWord(String word) {
       return Optional.ofNullable(BY_WORD.get(word));
     }
+  }
+
+  /** Returns this feed with the end of its pattern, where it has one, put at another instant. */
+  Feed retimed(LongUnaryOperator time) {
+    if (pattern == null || pattern.until() == null) {
+      return this;
+    }
+    Pattern moved = new Pattern(pattern.everySeconds(), time.applyAsLong(pattern.until()));
+    return new Feed(bait, amount, method, moved);
   }
 
   /**

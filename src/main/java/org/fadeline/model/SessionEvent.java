@@ -1,6 +1,7 @@
 package org.fadeline.model;
 
 import java.util.List;
+import java.util.function.LongUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** One thing that happened, at an instant to the millisecond. */
@@ -13,6 +14,15 @@ public sealed interface SessionEvent {
 
   /** Returns this event with another stamp: another time, line or note. */
   SessionEvent withStamp(Stamp stamp);
+
+  /**
+   * Returns this event with its times changed: its own instant, and whatever else of it has one.
+   *
+   * @param time from epoch milliseconds to epoch milliseconds
+   */
+  default SessionEvent retimed(LongUnaryOperator time) {
+    return withStamp(stamp().withAt(time.applyAsLong(at())));
+  }
 
   /** Returns the id, unique in the session. */
   default String id() {
@@ -239,6 +249,11 @@ public sealed interface SessionEvent {
     @Override
     public EventKind kind() {
       return EventKind.FED;
+    }
+
+    @Override
+    public SessionEvent retimed(LongUnaryOperator time) {
+      return new Fed(stamp.withAt(time.applyAsLong(at())), feed.retimed(time));
     }
 
     @Override

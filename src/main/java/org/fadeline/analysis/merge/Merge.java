@@ -57,7 +57,7 @@ public final class Merge {
     } else {
       offset = given;
     }
-    pair(own.stream().map(e -> Shift.by(e, -offset.millis())).toList());
+    pair(own.stream().map(e -> e.retimed(at -> at - offset.millis())).toList());
     parts(theirs);
   }
 

@@ -103,7 +103,7 @@ final class Pairing {
       return Optional.empty();
     }
     long centre = densest(differences);
-    List<SessionEvent> shifted = second.stream().map(e -> Shift.by(e, -centre)).toList();
+    List<SessionEvent> shifted = second.stream().map(e -> e.retimed(at -> at - centre)).toList();
     List<Pair> inStep = pairs(first, shifted, CLOSE, Pairing::sameKind);
     if (inStep.size() < FEWEST
         || inStep.size() < LEAST_SHARE * Math.min(first.size(), second.size())) {

@@ -32,9 +32,9 @@ public final class EventEdits {
     };
   }
 
-  /** Moves events in time by some milliseconds. */
+  /** Moves events in time by some milliseconds, the end of a feeding pattern with its feed. */
   public static UnaryOperator<Session> shift(Set<String> ids, long millis) {
-    return each(ids, e -> e.withStamp(e.stamp().withAt(e.at() + millis)));
+    return each(ids, e -> e.retimed(at -> at + millis));
   }
 
   /**
@@ -46,8 +46,7 @@ public final class EventEdits {
   public static UnaryOperator<Session> stretch(
       Set<String> ids, long from, long until, long toFrom, long toUntil) {
     double factor = until == from ? 1 : (toUntil - toFrom) / (double) (until - from);
-    return each(
-        ids, e -> e.withStamp(e.stamp().withAt(toFrom + Math.round((e.at() - from) * factor))));
+    return each(ids, e -> e.retimed(at -> toFrom + Math.round((at - from) * factor)));
   }
 
   /** Puts events on another line, or on none. */

@@ -9,10 +9,8 @@ import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
-import org.fadeline.model.Feed;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeatherNote;
 import org.fadeline.ui.control.Entry;
 import org.fadeline.ui.control.Say;
@@ -65,25 +63,7 @@ final class TimeEntries {
     return session
         .withOccasion(session.occasion().withDate(day).withWeather(weather))
         .withMatch(new Match(match.allIn() + by, match.allOut() + by, match.rules()))
-        .withEvents(session.events().stream().map(e -> shifted(e, by)).toList());
-  }
-
-  private static SessionEvent shifted(SessionEvent event, long by) {
-    SessionEvent moved = event.withStamp(event.stamp().withAt(event.at() + by));
-    if (moved instanceof SessionEvent.Fed fed) {
-      Feed feed = fed.feed();
-      Feed.Pattern pattern = feed.pattern();
-      if (pattern != null && pattern.until() != null) {
-        return new SessionEvent.Fed(
-            fed.stamp(),
-            new Feed(
-                feed.bait(),
-                feed.amount(),
-                feed.method(),
-                new Feed.Pattern(pattern.everySeconds(), pattern.until() + by)));
-      }
-    }
-    return moved;
+        .withEvents(session.events().stream().map(e -> e.retimed(at -> at + by)).toList());
   }
 
   /** Returns the start call; a finish that would come before it keeps its distance. */

@@ -65,7 +65,7 @@ class MergeTest {
     for (long ahead : new long[] {-7 * 60_000L, -45_000, 95_000, 20 * 60_000L}) {
       // Each of the friend's times is also off by up to four seconds, in a fixed pattern.
       int[] i = {0};
-      Session theirs = changed(e -> Shift.by(e, ahead + (i[0]++ * 37 % 9 - 4) * 1000L));
+      Session theirs = changed(e -> e.retimed(at -> at + ahead + (i[0]++ * 37 % 9 - 4) * 1000L));
       Merge merge = Merge.of(MINE, theirs, null);
       assertTrue(Math.abs(ahead - merge.offset().millis()) <= 2000, "ahead by " + ahead);
       assertTrue(merge.offset().inStep() >= 20, "" + merge.offset());
@@ -111,7 +111,7 @@ class MergeTest {
 
   @Test
   void aFishToldHalfAMinuteApartMayBeOneOrTwo() {
-    Session theirs = changed(e -> e.id().equals("z") ? Shift.by(e, 40_000) : e);
+    Session theirs = changed(e -> e.id().equals("z") ? e.retimed(at -> at + 40_000) : e);
     Merge merge = Merge.of(MINE, theirs, null);
     assertEquals(List.of(Clash.Kind.TWICE), merge.clashes().stream().map(Clash::kind).toList());
     assertEquals(MINE.events().size(), merged(merge, Choice.MINE).events().size());
