@@ -40,6 +40,11 @@ public record Problem(
     return severity == Severity.ERROR;
   }
 
+  /** Returns where it is in words: {@code file, row 3, field}. */
+  public String place() {
+    return file + ", row " + row + (field == null || field.isEmpty() ? "" : ", " + field);
+  }
+
   /** Returns {@code file:row:column: what is wrong; what to do}. */
   @Override
   public String toString() {

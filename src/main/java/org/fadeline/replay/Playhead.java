@@ -55,6 +55,11 @@ public record Playhead(long at, int nanos, Range range, Motion motion) {
       return instant >= from && instant <= to;
     }
 
+    /** Returns the shortest range that holds this one and another. */
+    public Range and(Range other) {
+      return new Range(Math.min(from, other.from), Math.max(to, other.to));
+    }
+
     /** Returns the length in milliseconds. */
     public long millis() {
       return to - from;

@@ -170,6 +170,20 @@ class CompareScreenTest extends WindowHarness {
   }
 
   @Test
+  void thePlayheadReachesWhereOnlyTheSecondMatchGoes() {
+    openBoth();
+    long end = bench.state().playhead().range().to();
+    type("shift", "30");
+    robot.interact(() -> bench.transport().toEnd());
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(end + 30 * 60_000, bench.state().playhead().at());
+    robot.interact(() -> window.showScreen("Replay"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(end, bench.state().playhead().range().to(), "the replay keeps to its own match");
+    assertEquals(end, bench.state().playhead().at());
+  }
+
+  @Test
   void anEditOfTheFirstMatchComparesAgain() {
     openBoth();
     robot.interact(

@@ -104,8 +104,7 @@ final class CompareBench {
   }
 
   private static Activity.Problem problem(Problem p) {
-    String field = p.field() == null || p.field().isEmpty() ? "" : ", " + p.field();
-    return new Activity.Problem(p.file() + ", row " + p.row() + field, p.what(), p.whatToDo());
+    return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 
   private void install(CompareState.Second second) {

@@ -15,11 +15,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.FigureStyle;
+import org.fadeline.model.Session;
+import org.fadeline.replay.Playhead;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
@@ -176,6 +180,8 @@ final class CompareBody {
     visible = nowShown;
     if (visible) {
       show(compare.state());
+    } else {
+      bench.transport().reach(null);
     }
   }
 
@@ -201,11 +207,22 @@ final class CompareBody {
       invitation.getChildren().clear();
       page.requestFocus();
     }
+    bench.transport().reach(beside(comparison));
     laying.show(state.laying(), comparison);
     pages.show(comparison, style());
     transport.show(comparison);
     showFindings(comparison);
     follow();
+  }
+
+  /** The second match's range, at the first match's instants. */
+  private static Playhead.Range beside(Comparison comparison) {
+    Session second = comparison.second().session();
+    Playhead.Range range = OpenSession.rangeOf(second);
+    Alignment alignment = comparison.setup().alignment();
+    return new Playhead.Range(
+        alignment.firstInstant(alignment.secondMinutes(range.from())),
+        alignment.firstInstant(alignment.secondMinutes(range.to())));
   }
 
   private void showFindings(Comparison comparison) {

@@ -240,7 +240,7 @@ final class NotesPane {
         title,
         "Nothing was changed: neither the file nor what is open here.",
         report.problems().stream()
-            .map(p -> new Activity.Problem(p.file() + ", row " + p.row(), p.what(), p.whatToDo()))
+            .map(p -> new Activity.Problem(p.place(), p.what(), p.whatToDo()))
             .toList(),
         null);
   }

@@ -54,6 +54,11 @@ public record OpenSession(Session session, ReplayTrack track, Source source, His
    * out, or the last event if later; events more than 12 h outside the calls are left to the table.
    */
   public Playhead.Range range() {
+    return rangeOf(session);
+  }
+
+  /** Returns the range of the replay of a session, as {@link #range} does. */
+  public static Playhead.Range rangeOf(Session session) {
     Match match = session.match();
     long from = match.allIn();
     long to = Math.min(match.allOut(), from + LONGEST_MILLIS);

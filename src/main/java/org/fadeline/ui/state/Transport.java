@@ -31,6 +31,24 @@ public final class Transport {
         });
   }
 
+  /**
+   * Lets the playhead go beyond the session's own range, as far as a match beside it goes; null
+   * brings it back into its own.
+   */
+  public void reach(@Nullable Range beside) {
+    bench.change(
+        s -> {
+          if (s.open() == null) {
+            return s;
+          }
+          Range own = s.open().range();
+          Range range = beside == null ? own : own.and(beside);
+          return range.equals(s.playhead().range())
+              ? s
+              : s.withPlayhead(s.playhead().within(range));
+        });
+  }
+
   private void motion(UnaryOperator<Motion> step) {
     move(p -> p.with(step.apply(p.motion())));
   }

@@ -53,8 +53,7 @@ final class TalkFiles {
   }
 
   static Activity.Problem problem(Problem p) {
-    String field = p.field() == null || p.field().isEmpty() ? "" : ", " + p.field();
-    return new Activity.Problem(p.file() + ", row " + p.row() + field, p.what(), p.whatToDo());
+    return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 
   void save(Path chosen) {
