@@ -60,11 +60,14 @@ final class Fades {
   /** Returns one entry for each spell of at least 20 bait minutes, in order. */
   List<Fade> of(LineEffort line) {
     FadeTrack track = track(line);
+    LearnedPriors learned = settings.learned();
+    LearnedPriors.Kind kind = learned == null ? null : learned.of(line.line());
     FadeOptions options =
         FadeOptions.DEFAULT
             .withHazard(settings.changeHazard())
             .withCallLevel(settings.callLevel())
-            .withSeed(settings.seed());
+            .withSeed(settings.seed())
+            .withBunching(kind == null ? 1 : kind.bunching());
     List<Found> imputations = new ArrayList<>();
     for (Map<String, FadeTrack> other : imputed) {
       FadeTrack sameLine = other.get(line.line().id());

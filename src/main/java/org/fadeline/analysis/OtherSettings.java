@@ -151,6 +151,13 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
   private static ReviewSettings with(
       ReviewSettings now, double call, double hazard, Measure measure) {
     return new ReviewSettings(
-        now.windowMinutes(), call, hazard, measure, now.moveCostMinutes(), now.seed());
+        now.windowMinutes(),
+        call,
+        hazard,
+        measure,
+        now.moveCostMinutes(),
+        now.seed(),
+        now.handling(),
+        now.learned());
   }
 }

@@ -8,6 +8,7 @@ import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Effort.Unassigned;
+import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.Interval;
 import org.fadeline.stats.PoissonInterval;
 import org.fadeline.stats.WeightedPoissonInterval;
@@ -25,6 +26,11 @@ public final class Rates {
       return null;
     }
     return rate(count / hours, POISSON.ofRate(count, hours));
+  }
+
+  /** Returns the events per hour that a gamma distribution expects, with its central limits. */
+  static Rate expected(GammaPosterior pool) {
+    return rate(pool.mean(), pool.interval(ReviewSettings.LEVEL));
   }
 
   /**

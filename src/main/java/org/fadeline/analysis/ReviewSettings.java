@@ -1,5 +1,7 @@
 package org.fadeline.analysis;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Every setting that the numbers of a review rest on.
  *
@@ -10,6 +12,7 @@ package org.fadeline.analysis;
  * @param moveCostMinutes cost of moving to a line other than the one fished next, in [0, 60]
  * @param seed seed of all draws
  * @param handling time a fish takes on lines whose casts are not logged
+ * @param learned what other sessions taught, or null where the usual values stand
  */
 public record ReviewSettings(
     double windowMinutes,
@@ -18,7 +21,8 @@ public record ReviewSettings(
     Measure measure,
     double moveCostMinutes,
     long seed,
-    HandlingTimes handling) {
+    HandlingTimes handling,
+    @Nullable LearnedPriors learned) {
   /** The defaults of the methods document. */
   public static final ReviewSettings DEFAULT =
       new ReviewSettings(30, 0.8, 0.25, Measure.BITES, 4, 20_260_101L);
@@ -35,7 +39,10 @@ public record ReviewSettings(
   /** Level of the intervals of fades, gains and finishes. */
   public static final double FADE_LEVEL = 0.90;
 
-  /** Settings without a handling time for lines whose casts are not logged. */
+  /**
+   * Settings with nothing learned, and without a handling time for lines whose casts are not
+   * logged.
+   */
   public ReviewSettings(
       double windowMinutes,
       double callLevel,
@@ -44,13 +51,33 @@ public record ReviewSettings(
       double moveCostMinutes,
       long seed) {
     this(
-        windowMinutes, callLevel, changeHazard, measure, moveCostMinutes, seed, HandlingTimes.NONE);
+        windowMinutes,
+        callLevel,
+        changeHazard,
+        measure,
+        moveCostMinutes,
+        seed,
+        HandlingTimes.NONE,
+        null);
   }
 
   /** Returns these settings with other handling times. */
   public ReviewSettings withHandling(HandlingTimes times) {
     return new ReviewSettings(
-        windowMinutes, callLevel, changeHazard, measure, moveCostMinutes, seed, times);
+        windowMinutes, callLevel, changeHazard, measure, moveCostMinutes, seed, times, learned);
+  }
+
+  /** Returns these settings with what other sessions taught, their rate of change among it. */
+  public ReviewSettings withLearned(LearnedPriors priors) {
+    return new ReviewSettings(
+        windowMinutes,
+        callLevel,
+        priors.changeHazard(),
+        measure,
+        moveCostMinutes,
+        seed,
+        handling,
+        priors);
   }
 
   /** Checks the ranges. */

@@ -118,7 +118,12 @@ public final class Reviewer {
   }
 
   private List<Warning> warnings() {
-    List<Warning> all = new ArrayList<>(effort.warnings());
+    List<Warning> all = new ArrayList<>();
+    LearnedPriors learned = settings.learned();
+    if (learned != null) {
+      all.add(new Warning(null, learned.inWords()));
+    }
+    all.addAll(effort.warnings());
     all.addAll(new LogWarnings(effort, grade, precision, settings.handling(), words).list());
     return all;
   }

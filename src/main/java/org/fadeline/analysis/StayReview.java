@@ -94,8 +94,31 @@ final class StayReview {
                   other, earlier, later, past, left, nextFished ? 0 : settings.moveCostMinutes());
       add(others, other, later, Source.LATER, nextFished, gain);
       add(others, other, earlier, Source.EARLIER, nextFished, gain);
+      if (later.isEmpty() && earlier.isEmpty()) {
+        OtherLine season = fromSeason(other, nextFished);
+        if (season != null) {
+          others.add(season);
+        }
+      }
     }
     return others;
+  }
+
+  /** What lines of its kind gave in other sessions, where this one says nothing of it. */
+  private @Nullable OtherLine fromSeason(LineEffort line, boolean nextFished) {
+    LearnedPriors learned = settings.learned();
+    LearnedPriors.Kind kind = learned == null ? null : learned.of(line.line());
+    if (kind == null || kind.pool() == null) {
+      return null;
+    }
+    LearnedPriors.Given given = kind.given();
+    return new OtherLine(
+        line.line().id(),
+        Source.SEASON,
+        nextFished,
+        new Evidence(given.fishedHours() * 60, given.fish(), Rates.expected(kind.pool())),
+        null,
+        null);
   }
 
   private static void add(

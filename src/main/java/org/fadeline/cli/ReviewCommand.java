@@ -7,6 +7,8 @@ import org.fadeline.analysis.HandlingTimes;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.season.Learned;
+import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.report.ReviewJson;
@@ -45,6 +47,15 @@ final class ReviewCommand implements Callable<Integer> {
       })
   private Map<String, Double> handling = Map.of();
 
+  @Option(
+      names = "--season",
+      paramLabel = "DIR",
+      description = {
+        "learns from the other sessions of that folder how often rates change, how bites bunch",
+        "and what each kind of line pays, and says so"
+      })
+  private @Nullable Path season;
+
   ReviewCommand(Console console) {
     this.console = console;
   }
@@ -53,7 +64,7 @@ final class ReviewCommand implements Callable<Integer> {
   public Integer call() {
     Session session = reading.readAccepted(console, file);
     Units chosen = units.units();
-    ReviewSettings settings = ReviewSettings.DEFAULT.withHandling(new HandlingTimes(handling));
+    ReviewSettings settings = settings(session);
     Review review = Reviewer.review(session, settings, chosen);
     json.tell(console, () -> ReviewJson.toJson(review), () -> ReviewText.toText(review, chosen));
     if (figures != null) {
@@ -63,5 +74,23 @@ final class ReviewCommand implements Callable<Integer> {
           .println(written + " files of figures written to " + figures);
     }
     return ExitCode.DONE;
+  }
+
+  private ReviewSettings settings(Session session) {
+    ReviewSettings plain = ReviewSettings.DEFAULT.withHandling(new HandlingTimes(handling));
+    Path folder = season;
+    if (folder == null) {
+      return plain;
+    }
+    SeasonFolder found = SeasonReading.read(folder, reading.options(console));
+    SeasonReading.tell(console, found);
+    return Learned.priors(session, found.summaries())
+        .map(plain::withLearned)
+        .orElseThrow(
+            () ->
+                new InputFault(
+                    folder
+                        + ":1:1: no other session to learn from; name a folder that holds some, or"
+                        + " leave --season out"));
   }
 }

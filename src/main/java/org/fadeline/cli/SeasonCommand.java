@@ -1,10 +1,8 @@
 package org.fadeline.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.export.SeasonFigureSet;
@@ -60,24 +58,16 @@ final class SeasonCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Files.isDirectory(folder)) {
-      throw new InputFault(
-          folder
-              + ":1:1: "
-              + (Files.exists(folder) ? "not a folder" : "no such folder")
-              + "; name a folder of sessions");
-    }
-    SeasonIndex sessions =
-        new SeasonIndex(folder, reading.options(console), ReviewSettings.DEFAULT);
+    SeasonIndex sessions = SeasonReading.of(folder, reading.options(console));
     Path keep = index;
     if (keep != null) {
       sessions.load(keep);
     }
-    SeasonFolder found = read(sessions);
+    SeasonFolder found = SeasonReading.read(sessions, folder);
     if (keep != null) {
       write(keep, () -> sessions.save(keep));
     }
-    tell(found);
+    SeasonReading.tell(console, found);
     Season season = SeasonBuilder.build(found.summaries(), filters.filter());
     Units chosen = units.units();
     json.tell(
@@ -97,39 +87,6 @@ final class SeasonCommand implements Callable<Integer> {
                           + pictures));
     }
     return ExitCode.DONE;
-  }
-
-  private SeasonFolder read(SeasonIndex sessions) {
-    try {
-      return sessions.read(SeasonIndex.Depth.WITH_FADES, SeasonIndex.Watcher.NONE);
-    } catch (IOException e) {
-      throw new InputFault(
-          folder + ":1:1: cannot be read (" + e.getMessage() + "); check that you may read it");
-    }
-  }
-
-  private void tell(SeasonFolder found) {
-    for (SeasonFolder.Broken broken : found.broken()) {
-      broken.problems().forEach(problem -> tell(broken.file(), problem.toString()));
-    }
-    for (SeasonFolder.Entry entry : found.entries()) {
-      entry.warnings().forEach(warning -> tell(entry.file(), warning));
-    }
-    for (SeasonFolder.Copy copy : found.copies()) {
-      console
-          .err()
-          .println(
-              copy.file()
-                  + ":1:1: warning: the same session as "
-                  + copy.used()
-                  + ", which was used; keep one of them in the folder");
-    }
-  }
-
-  /** Tells a problem, which names its file alone, with the file's folder. */
-  private void tell(Path file, String problem) {
-    Path parent = file.getParent();
-    console.err().println((parent == null ? "" : parent + "/") + problem);
   }
 
   /** Something that writes a file. */

@@ -3,6 +3,7 @@ package org.fadeline.report;
 import java.time.format.DateTimeFormatter;
 import org.fadeline.analysis.Rate;
 import org.fadeline.model.Session;
+import org.fadeline.stats.GammaPosterior;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -25,6 +26,15 @@ final class JsonOut {
 
   static ArrayNode array() {
     return NODES.arrayNode();
+  }
+
+  /** Returns a gamma distribution of a rate per hour. */
+  static ObjectNode gamma(GammaPosterior pool) {
+    ObjectNode node = object();
+    number(node, "shape", pool.shape());
+    number(node, "rateHours", pool.rate());
+    number(node, "perHour", pool.mean());
+    return node;
   }
 
   /** Puts a number; null, NaN and infinity become null. */

@@ -5,11 +5,13 @@ import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
 import org.fadeline.model.Session;
+import org.fadeline.stats.GammaPosterior;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -85,6 +87,36 @@ public final class ReviewJson {
     JsonOut.number(node, "fadedShare", ReviewSettings.FADED_SHARE);
     JsonOut.number(node, "level", ReviewSettings.LEVEL);
     JsonOut.number(node, "fadeLevel", ReviewSettings.FADE_LEVEL);
+    LearnedPriors learned = settings.learned();
+    if (learned == null) {
+      node.putNull("learned");
+    } else {
+      node.set("learned", learned(learned));
+    }
+    return node;
+  }
+
+  private static ObjectNode learned(LearnedPriors learned) {
+    ObjectNode node = JsonOut.object();
+    node.put("sessions", learned.sessions());
+    JsonOut.number(node, "changeHazardPerHour", learned.changeHazard());
+    ObjectNode kinds = node.putObject("kinds");
+    learned
+        .kinds()
+        .forEach(
+            (name, kind) -> {
+              ObjectNode item = kinds.putObject(name);
+              item.put("sessions", kind.sessions());
+              JsonOut.number(item, "bunching", kind.bunching());
+              JsonOut.number(item, "fishedMinutes", kind.given().fishedHours() * 60);
+              item.put("fish", kind.given().fish());
+              GammaPosterior pool = kind.pool();
+              if (pool == null) {
+                item.putNull("pool");
+              } else {
+                item.set("pool", JsonOut.gamma(pool));
+              }
+            });
     return node;
   }
 

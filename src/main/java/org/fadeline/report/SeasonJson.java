@@ -296,10 +296,7 @@ public final class SeasonJson {
       if (pool == null) {
         item.putNull("pool");
       } else {
-        ObjectNode gamma = item.putObject("pool");
-        JsonOut.number(gamma, "shape", pool.shape());
-        JsonOut.number(gamma, "rateHours", pool.rate());
-        JsonOut.number(gamma, "perHour", pool.mean());
+        item.set("pool", JsonOut.gamma(pool));
       }
     }
     return node;

@@ -15,12 +15,30 @@ public final class Bunching {
 
   private static final double PRIOR_PAIRS = 10;
 
+  private final double before;
   private double sum;
   private int pairs;
   private double previous = Double.NaN;
 
   /** Bunching of nothing yet: 1. */
-  public Bunching() {}
+  public Bunching() {
+    this(1);
+  }
+
+  /**
+   * Bunching of nothing yet, where other records of such lines are known; the ten pairs of prior
+   * then have their factor in the place of 1.
+   *
+   * @param before the factor expected, finite and at least 1
+   * @throws IllegalArgumentException if it is out of range
+   */
+  public Bunching(double before) {
+    Checks.positive(before, "bunching expected");
+    if (before < 1) {
+      throw new IllegalArgumentException("a bunching factor is at least 1, got " + before);
+    }
+    this.before = before;
+  }
 
   /**
    * Bunching factor of the whole blocks in bins [from, to) of one spell.
@@ -82,11 +100,15 @@ public final class Bunching {
   public static double factor(double departure, int pairs) {
     Checks.notNegative(departure, "departure");
     Checks.notNegative(pairs, "pairs");
-    return Math.max(1, (PRIOR_PAIRS + departure) / (PRIOR_PAIRS + pairs));
+    return factor(departure, pairs, 1);
+  }
+
+  private static double factor(double departure, int pairs, double before) {
+    return Math.max(1, (PRIOR_PAIRS * before + departure) / (PRIOR_PAIRS + pairs));
   }
 
   /** The factor so far, in [1, ∞). */
   public double factor() {
-    return factor(sum, pairs);
+    return factor(sum, pairs, before);
   }
 }

@@ -11,6 +11,7 @@ package org.fadeline.stats;
  * @param callLevel probability at which a fade counts as plain, in (0, 1)
  * @param draws paths that final figures rest on, at least 100; while watching, an eighth of them
  * @param seed of the draws
+ * @param bunching the factor expected before any record of the line, at least 1
  */
 public record FadeOptions(
     double share,
@@ -19,11 +20,19 @@ public record FadeOptions(
     PriorMeans means,
     double callLevel,
     int draws,
-    long seed) {
+    long seed,
+    double bunching) {
   /** The defaults. */
   public static final FadeOptions DEFAULT =
       new FadeOptions(
-          0.5, 0.25, 10, new PriorMeans(ChangePointMixture.hourlyMeans()), 0.8, 2000, 20_260_101L);
+          0.5,
+          0.25,
+          10,
+          new PriorMeans(ChangePointMixture.hourlyMeans()),
+          0.8,
+          2000,
+          20_260_101L,
+          1);
 
   /** The going rate is the highest mean over this many bait minutes. */
   public static final double GOING_RATE_MINUTES = 60;
@@ -43,6 +52,9 @@ public record FadeOptions(
     Checks.insideUnit(share, "share of the going rate");
     Checks.positive(hazard, "changes per bait hour");
     Checks.insideUnit(callLevel, "call level");
+    if (!(bunching >= 1 && Double.isFinite(bunching))) {
+      throw new IllegalArgumentException("a bunching factor must be finite and at least 1");
+    }
     if (minimumSegment < 1 || draws < 100) {
       throw new IllegalArgumentException(
           "a segment needs at least 1 bin and a review at least 100 draws, got "
@@ -54,22 +66,29 @@ public record FadeOptions(
 
   /** The same with another number of changes per bait hour, in (0, ∞). */
   public FadeOptions withHazard(double changesPerHour) {
-    return new FadeOptions(share, changesPerHour, minimumSegment, means, callLevel, draws, seed);
+    return new FadeOptions(
+        share, changesPerHour, minimumSegment, means, callLevel, draws, seed, bunching);
   }
 
   /** The same with another call level, in (0, 1). */
   public FadeOptions withCallLevel(double level) {
-    return new FadeOptions(share, hazard, minimumSegment, means, level, draws, seed);
+    return new FadeOptions(share, hazard, minimumSegment, means, level, draws, seed, bunching);
   }
 
   /** The same with another seed. */
   public FadeOptions withSeed(long newSeed) {
-    return new FadeOptions(share, hazard, minimumSegment, means, callLevel, draws, newSeed);
+    return new FadeOptions(
+        share, hazard, minimumSegment, means, callLevel, draws, newSeed, bunching);
   }
 
   /** The same with another number of draws, at least 100. */
   public FadeOptions withDraws(int count) {
-    return new FadeOptions(share, hazard, minimumSegment, means, callLevel, count, seed);
+    return new FadeOptions(share, hazard, minimumSegment, means, callLevel, count, seed, bunching);
+  }
+
+  /** The same with another bunching factor expected beforehand, at least 1. */
+  public FadeOptions withBunching(double factor) {
+    return new FadeOptions(share, hazard, minimumSegment, means, callLevel, draws, seed, factor);
   }
 
   /** Prior mean rates per hour, equally likely beforehand. */

@@ -27,7 +27,7 @@ final class FadeWatch {
   private final FadeRecord.Spell spell;
   private final FadeOptions options;
   private final FadeDeclines declines;
-  private final Bunching bunching = new Bunching();
+  private final Bunching bunching;
   private int blocksTo;
   private @Nullable FadeSteps steps;
   private FadePrefix[] prefixes = new FadePrefix[0];
@@ -37,6 +37,7 @@ final class FadeWatch {
     this.record = geometry.record;
     this.index = index;
     this.options = options;
+    bunching = new Bunching(options.bunching());
     spell = record.spells().get(index);
     declines = new FadeDeclines(geometry, spell, options);
     for (int i = 0; i < index; i++) {

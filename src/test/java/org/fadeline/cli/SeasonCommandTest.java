@@ -131,4 +131,29 @@ class SeasonCommandTest extends CommandHarness {
     assertTrue(err().contains("no such folder"), err());
     assertEquals(2, run("season"));
   }
+
+  @Test
+  void aReviewLearnsFromTheOtherSessionsWhereAsked() throws IOException {
+    copy("quillthorn-first-open.session.json");
+    copy("quillthorn-second-open.session.json");
+    String file = folder.resolve("quillthorn-first-open.session.json").toString();
+    assertEquals(0, run("review", file, "--json", "-"));
+    assertTrue(
+        JsonMapper.builder().build().readTree(out()).get("parameters").get("learned").isNull());
+    assertEquals(0, run("review", file, "--season", folder.toString(), "--json", "-"));
+    JsonNode review = JsonMapper.builder().build().readTree(out());
+    assertEquals(1, review.get("parameters").get("learned").get("sessions").asInt());
+    assertEquals(0, run("review", file, "--season", folder.toString()));
+    assertTrue(out().contains("1 other session taught"), out());
+  }
+
+  @Test
+  void aReviewWithNothingToLearnFromSaysSo() throws IOException {
+    copy("quillthorn-first-open.session.json");
+    String file = folder.resolve("quillthorn-first-open.session.json").toString();
+    assertEquals(1, run("review", file, "--season", folder.toString()));
+    assertTrue(err().contains("no other session to learn from"), err());
+    assertEquals(1, run("review", file, "--season", folder + "/none"));
+    assertTrue(err().contains("no such folder"), err());
+  }
 }

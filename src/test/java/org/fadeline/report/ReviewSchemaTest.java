@@ -8,12 +8,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
+import org.fadeline.stats.GammaPosterior;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,6 +44,26 @@ class ReviewSchemaTest {
   @MethodSource("samples")
   void keepsToTheSchema(Path file) throws IOException {
     JsonSchemas.assertValid(SCHEMA, json(file));
+  }
+
+  @Test
+  void whatOtherSessionsTaughtKeepsToTheSchemaToo() throws IOException {
+    Session session = read(Path.of("sample-sessions/quillthorn-second-open.session.json"));
+    LearnedPriors learned =
+        new LearnedPriors(
+            4,
+            0.4,
+            Map.of(
+                "edge",
+                new LearnedPriors.Kind(
+                    4, 1.2, new LearnedPriors.Given(20, 3.5), new GammaPosterior(2, 0.35)),
+                "bomb",
+                new LearnedPriors.Kind(1, 1, new LearnedPriors.Given(0, 0.5), null)),
+            null);
+    String json =
+        ReviewJson.toJson(Reviewer.review(session, ReviewSettings.DEFAULT.withLearned(learned)));
+    JsonSchemas.assertValid(SCHEMA, json);
+    JsonSchemas.assertInvalid(SCHEMA, json.replace("\"sessions\" : 4", "\"sessions\" : 0"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.fadeline.ui;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,12 +9,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.controlsfx.control.CheckComboBox;
+import org.fadeline.analysis.LearnedPriors;
+import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
@@ -26,6 +30,7 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -133,5 +138,29 @@ class SeasonScreenTest extends WindowHarness {
     settle(() -> shows("3 sessions, 1 file with a problem") && !shows("Stop"));
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(shows("changed: read again"));
+  }
+
+  @Test
+  void reviewsLearnFromTheOtherSessionsWhereTheAnglerLetsThem() throws Exception {
+    robot.interact(() -> bench.open(folder.resolve("one.session.json")));
+    settle(() -> bench.state().review().latest() != null);
+    robot.interact(() -> window.showScreen("Season"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT6);
+    CheckBox teach = node("season-teach", CheckBox.class);
+    robot.interact(teach::fire);
+    settle(() -> learned() != null);
+    assertEquals(1, requireNonNull(learned()).sessions(), "not from the match itself");
+    robot.interact(() -> window.showScreen("Review"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT9);
+    assertTrue(shows("Learns from the other sessions of"));
+    robot.interact(() -> node("learn-from-none", Button.class).fire());
+    settle(() -> learned() == null);
+    robot.interact(() -> window.showScreen("Season"));
+    assertFalse(node("season-teach", CheckBox.class).isSelected());
+  }
+
+  private @Nullable LearnedPriors learned() {
+    Review latest = bench.state().review().latest();
+    return latest == null ? null : latest.settings().learned();
   }
 }

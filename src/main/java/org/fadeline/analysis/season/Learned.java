@@ -1,6 +1,11 @@
 package org.fadeline.analysis.season;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fadeline.analysis.LearnedPriors;
+import org.fadeline.model.Session;
 import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.Interval;
 import org.jspecify.annotations.Nullable;
@@ -41,9 +46,41 @@ public record Learned(
    * @param pool fish per fished hour to be expected of another session, as a gamma distribution of
    *     shape at most 4; null with fewer than three sessions or without a fish
    * @param sessions sessions in which it was fished
+   * @param given fish and time in all of them
    */
   public record GroupLearned(
-      String group, double bunching, @Nullable GammaPosterior pool, int sessions) {}
+      String group,
+      double bunching,
+      @Nullable GammaPosterior pool,
+      int sessions,
+      LearnedPriors.Given given) {}
+
+  /** Returns what is learned as a review takes it, or empty where there was nothing to learn. */
+  public Optional<LearnedPriors> priors() {
+    if (hazard.records() == 0) {
+      return Optional.empty();
+    }
+    Map<String, LearnedPriors.Kind> kinds = new HashMap<>();
+    for (GroupLearned group : groups) {
+      kinds.put(
+          group.group(),
+          new LearnedPriors.Kind(group.sessions(), group.bunching(), group.given(), group.pool()));
+    }
+    return Optional.of(
+        new LearnedPriors(sessions, hazard.perHour(), kinds, days == null ? null : days.sigma()));
+  }
+
+  /**
+   * Returns what the other sessions teach the review of one, or empty where there are none.
+   *
+   * @param reviewed the session reviewed; its own summary is left out
+   * @param all summaries with their fades
+   */
+  public static Optional<LearnedPriors> priors(Session reviewed, List<SessionSummary> all) {
+    List<SessionSummary> others =
+        all.stream().filter(s -> !s.about().id().equals(reviewed.document().id())).toList();
+    return Learner.learn(others, SeasonFilter.ALL).priors();
+  }
 
   /**
    * How much the rate of one kind of line differs from day to day by itself.

@@ -3,6 +3,7 @@ package org.fadeline.analysis.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Learned.DaysLearned;
 import org.fadeline.analysis.season.Learned.GroupLearned;
@@ -198,7 +199,14 @@ final class Learner {
     }
 
     GroupLearned learned(String name) {
-      return new GroupLearned(name, Bunching.factor(departure, pairs), pool(), sessions.size());
+      return new GroupLearned(
+          name, Bunching.factor(departure, pairs), pool(), sessions.size(), given());
+    }
+
+    private LearnedPriors.Given given() {
+      double fish = sessions.stream().mapToDouble(s -> s[0]).sum();
+      double hours = sessions.stream().mapToDouble(s -> s[1]).sum();
+      return new LearnedPriors.Given((int) Math.round(fish), hours);
     }
 
     private @Nullable GammaPosterior pool() {

@@ -2,9 +2,9 @@ package org.fadeline.analysis.season;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.Grade;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.Review.WeightFrom;
 import org.jspecify.annotations.Nullable;
 
@@ -146,7 +146,7 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
 
     /** Returns what lines of several sessions are put together by: the kind, else the name. */
     public String group() {
-      return (kind == null ? name : kind).strip().toLowerCase(Locale.ROOT);
+      return LearnedPriors.kindOf(kind, name);
     }
 
     /** Returns minutes fished. */

@@ -2,10 +2,13 @@ package org.fadeline.ui.review;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.ReviewSettings.Measure;
@@ -63,11 +66,38 @@ final class SettingsPane {
         bench.stateProperty(),
         s -> s.review().pending(),
         pending -> state.setText(pending ? "Reviewing again…" : ""));
-    view = new VBox(10, grid, defaults, state);
+    view = new VBox(10, grid, learning(), defaults, state);
   }
 
   VBox view() {
     return view;
+  }
+
+  /** Says which other sessions the review learned from, and lets the angler end that. */
+  private HBox learning() {
+    Label words = new Label();
+    words.setId("learning");
+    words.setWrapText(true);
+    Button stop = new Button("Learn from none");
+    stop.setId("learn-from-none");
+    stop.setMinWidth(Region.USE_PREF_SIZE);
+    stop.setOnAction(e -> bench.teach(null));
+    HBox box = new HBox(16, words, stop);
+    box.setAlignment(Pos.CENTER_LEFT);
+    Watch.part(
+        bench.stateProperty(),
+        s -> s.choices().teaching(),
+        teaching -> {
+          box.setVisible(teaching != null);
+          box.setManaged(teaching != null);
+          words.setText(
+              teaching == null
+                  ? ""
+                  : "Learns from the other sessions of “"
+                      + teaching.name()
+                      + "”: they set how often the rate changes.");
+        });
+    return box;
   }
 
   private interface Change<T> {
@@ -102,6 +132,7 @@ final class SettingsPane {
 
   private static ReviewSettings of(
       ReviewSettings s, double window, double call, double hazard, Measure measure, double cost) {
-    return new ReviewSettings(window, call, hazard, measure, cost, s.seed(), s.handling());
+    return new ReviewSettings(
+        window, call, hazard, measure, cost, s.seed(), s.handling(), s.learned());
   }
 }

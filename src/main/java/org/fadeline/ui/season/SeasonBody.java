@@ -9,6 +9,7 @@ import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -38,6 +39,7 @@ import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Teaching;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +48,7 @@ final class SeasonBody {
   static final List<String> PAGES =
       List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out");
 
+  private final Workbench bench;
   private final PreferenceStore preferences;
   private final SeasonDesk desk;
   private final SeasonExport export;
@@ -67,13 +70,16 @@ final class SeasonBody {
   private final FigureCanvas firstBites = canvas();
   private final FigureCanvas fades = canvas();
   private final Label learned = new Label();
+  private final CheckBox teach = new CheckBox("Let reviews learn from these sessions");
   private final StackPane page = new StackPane();
   private final Segments<String> pageChoice;
   private final Segments<By> byChoice;
+  private SeasonState drawn = SeasonState.EMPTY;
   private By by = By.LINE;
   private @Nullable Path wanted;
 
   SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this.bench = bench;
     this.preferences = preferences;
     desk = new SeasonDesk(bench.tasks());
     export = new SeasonExport(bench, desk);
@@ -108,7 +114,10 @@ final class SeasonBody {
     pages.put(PAGES.get(3), page(fades, tables.fades));
     pages.put(PAGES.get(4), page(tables.feed));
     learned.setWrapText(true);
-    pages.put(PAGES.get(5), page(learned, tables.learned));
+    teach.setId("season-teach");
+    teach.setOnAction(e -> teach(desk.state()));
+    Watch.part(bench.stateProperty(), s -> s.choices().teaching() != null, teach::setSelected);
+    pages.put(PAGES.get(5), page(learned, teach, tables.learned));
     pages.put(PAGES.get(6), page(tables.files));
     pageChoice = new Segments<>("Show", PAGES, name -> name, this::page);
     hours.setOnMouseClicked(
@@ -129,6 +138,15 @@ final class SeasonBody {
     page(PAGES.get(0));
   }
 
+  /** Hands on what reviews learn from, or takes it back. */
+  private void teach(SeasonState state) {
+    Path of = state.folder();
+    bench.teach(
+        teach.isSelected() && of != null
+            ? new Teaching(String.valueOf(of.getFileName()), state.found().summaries())
+            : null);
+  }
+
   private static FigureCanvas canvas() {
     FigureCanvas canvas = new FigureCanvas();
     canvas.setMinHeight(200);
@@ -139,7 +157,7 @@ final class SeasonBody {
   private static VBox page(Region... parts) {
     VBox box = new VBox(10, parts);
     for (Region part : parts) {
-      if (!(part instanceof Segments) && !(part instanceof Label)) {
+      if (!(part instanceof Segments || part instanceof Label || part instanceof CheckBox)) {
         VBox.setVgrow(part, Priority.ALWAYS);
       }
     }
@@ -275,8 +293,20 @@ final class SeasonBody {
     changed.setText(Say.count(state.changed(), "file") + " changed: read again");
     problem.setText(state.problem() == null ? "" : state.problem());
     problem.setManaged(state.problem() != null);
-    filters.offer(state.found().summaries());
-    showSeason(state);
+    if (isNew(state)) {
+      drawn = state;
+      filters.offer(state.found().summaries());
+      showSeason(state);
+      if (teach.isSelected() && state.reading() == null) {
+        teach(state);
+      }
+    }
+  }
+
+  /** Whether there is more to show than how far the reading is. */
+  @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
+  private boolean isNew(SeasonState state) {
+    return state.season() != drawn.season() || state.found() != drawn.found();
   }
 
   private static String counts(SeasonState state) {

@@ -2,6 +2,7 @@ package org.fadeline.ui.state;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -286,6 +287,14 @@ public final class Workbench implements AutoCloseable {
     }
   }
 
+  /** Lets reviews learn from other sessions, or from none; works out the review again. */
+  public void teach(@Nullable Teaching teaching) {
+    if (!Objects.equals(state().choices().teaching(), teaching)) {
+      change(s -> s.withChoices(s.choices().withTeaching(teaching)));
+      review();
+    }
+  }
+
   /** Words the review in other units. */
   public void units(Units units) {
     if (!state().choices().units().equals(units)) {
@@ -315,12 +324,17 @@ public final class Workbench implements AutoCloseable {
       return;
     }
     ReviewSettings settings = state().choices().settings();
+    Teaching teaching = state().choices().teaching();
     Units units = state().choices().units();
     change(s -> s.withReview(new ReviewStatus(s.review().latest(), true, null)));
     tasks.submit(
         REVIEWING,
         "Reviewing the match",
-        progress -> reviewWork.review(open.session(), settings, units),
+        progress ->
+            reviewWork.review(
+                open.session(),
+                teaching == null ? settings : teaching.of(open.session(), settings),
+                units),
         new TaskService.Answer<>(
             review -> change(s -> s.withReview(new ReviewStatus(review, false, null))),
             failure ->
