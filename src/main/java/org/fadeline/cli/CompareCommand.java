@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -13,6 +14,7 @@ import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.analysis.compare.ComparisonSetup.DayToDay;
 import org.fadeline.analysis.compare.LinePairing;
 import org.fadeline.export.CompareFigureSet;
 import org.fadeline.figure.FigureStyle;
@@ -76,6 +78,15 @@ final class CompareCommand implements Callable<Integer> {
           "pairs a line of the first session with one of the second, by name; may be repeated")
   private List<String> pairs = new ArrayList<>();
 
+  @Option(
+      names = "--season",
+      paramLabel = "DIR",
+      description = {
+        "learns from the other sessions of that folder, how much days differ by themselves among",
+        "it; only then are p-values given"
+      })
+  private @Nullable Path season;
+
   CompareCommand(Console console) {
     this.console = console;
   }
@@ -89,8 +100,16 @@ final class CompareCommand implements Callable<Integer> {
             .withAlignment(alignment(first, second))
             .withPairing(pairing(first, second));
     Units chosen = units.units();
-    Review one = Reviewer.review(first, ReviewSettings.DEFAULT, chosen);
-    Review other = Reviewer.review(second, ReviewSettings.DEFAULT, chosen);
+    ReviewSettings settings = ReviewSettings.DEFAULT;
+    Path folder = season;
+    if (folder != null) {
+      LearnedPriors learned =
+          SeasonReading.priors(console, folder, reading.options(console), List.of(first, second));
+      settings = settings.withLearned(learned);
+      setup = setup.withDays(DayToDay.learned(learned));
+    }
+    Review one = Reviewer.review(first, settings, chosen);
+    Review other = Reviewer.review(second, settings, chosen);
     Comparison comparison = Comparer.compare(one, other, setup, chosen);
     json.tell(
         console,

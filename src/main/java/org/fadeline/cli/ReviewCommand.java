@@ -1,14 +1,13 @@
 package org.fadeline.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.fadeline.analysis.HandlingTimes;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
-import org.fadeline.analysis.season.Learned;
-import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.report.ReviewJson;
@@ -82,15 +81,7 @@ final class ReviewCommand implements Callable<Integer> {
     if (folder == null) {
       return plain;
     }
-    SeasonFolder found = SeasonReading.read(folder, reading.options(console));
-    SeasonReading.tell(console, found);
-    return Learned.priors(session, found.summaries())
-        .map(plain::withLearned)
-        .orElseThrow(
-            () ->
-                new InputFault(
-                    folder
-                        + ":1:1: no other session to learn from; name a folder that holds some, or"
-                        + " leave --season out"));
+    return plain.withLearned(
+        SeasonReading.priors(console, folder, reading.options(console), List.of(session)));
   }
 }

@@ -3,10 +3,14 @@ package org.fadeline.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.season.Learned;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.index.SeasonIndex;
 import org.fadeline.io.ReadOptions;
+import org.fadeline.model.Session;
 
 /** Reads a folder of sessions and tells what is wrong with its files. */
 final class SeasonReading {
@@ -35,6 +39,24 @@ final class SeasonReading {
       throw new InputFault(
           folder + ":1:1: cannot be read (" + e.getMessage() + "); check that you may read it");
     }
+  }
+
+  /**
+   * Returns what the other sessions of a folder teach the review of some.
+   *
+   * @throws InputFault if there is none to learn from
+   */
+  static LearnedPriors priors(
+      Console console, Path folder, ReadOptions options, List<Session> reviewed) {
+    SeasonFolder found = read(folder, options);
+    tell(console, found);
+    return Learned.priors(reviewed, found.summaries())
+        .orElseThrow(
+            () ->
+                new InputFault(
+                    folder
+                        + ":1:1: no other session to learn from; name a folder that holds some, or"
+                        + " leave --season out"));
   }
 
   /** Tells what is wrong with the files of a folder, and which are there twice. */

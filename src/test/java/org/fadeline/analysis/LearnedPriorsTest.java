@@ -112,11 +112,11 @@ class LearnedPriorsTest {
   @Test
   void theSessionReviewedTeachesItselfNothing() {
     Review own = Reviewer.review(MATCH, ReviewSettings.DEFAULT);
-    assertTrue(Learned.priors(MATCH, List.of(SessionSummaries.whole(own))).isEmpty());
+    assertTrue(Learned.priors(List.of(MATCH), List.of(SessionSummaries.whole(own))).isEmpty());
     Session other = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 123);
     LearnedPriors learned =
         Learned.priors(
-                MATCH,
+                List.of(MATCH),
                 List.of(
                     SessionSummaries.whole(own),
                     SessionSummaries.whole(Reviewer.review(other, ReviewSettings.DEFAULT))))

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.io.SessionWriter;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -155,5 +158,25 @@ class SeasonCommandTest extends CommandHarness {
     assertTrue(err().contains("no other session to learn from"), err());
     assertEquals(1, run("review", file, "--season", folder + "/none"));
     assertTrue(err().contains("no such folder"), err());
+  }
+
+  @Test
+  void aComparisonLearnsHowMuchDaysDifferWhereAsked() throws IOException {
+    for (int seed = 1; seed <= 9; seed++) {
+      Files.writeString(
+          folder.resolve("day" + seed + ".session.json"),
+          SessionWriter.toJson(
+              DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), seed)));
+    }
+    String first = folder.resolve("day1.session.json").toString();
+    String second = folder.resolve("day2.session.json").toString();
+    assertEquals(0, run("compare", first, second, "--json", "-"));
+    JsonNode usual = JsonMapper.builder().build().readTree(out());
+    assertTrue(usual.get("whole").get("fishRate").get("p").isNull());
+    assertEquals(0, run("compare", first, second, "--season", folder.toString(), "--json", "-"));
+    JsonNode learned = JsonMapper.builder().build().readTree(out());
+    assertTrue(learned.get("whole").get("fishRate").get("p").isNumber(), out());
+    assertEquals(
+        7, learned.get("parameters").get("firstReview").get("learned").get("sessions").asInt());
   }
 }

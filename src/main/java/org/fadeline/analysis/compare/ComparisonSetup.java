@@ -1,5 +1,6 @@
 package org.fadeline.analysis.compare;
 
+import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.model.Session;
 
 /**
@@ -40,6 +41,12 @@ public record ComparisonSetup(Alignment alignment, LinePairing pairing, DayToDay
   public record DayToDay(double sigma, boolean learned) {
     /** The default of the methods document, learned from nothing. */
     public static final DayToDay USUAL = new DayToDay(0.5, false);
+
+    /** Returns what a season taught, or the usual spread where it was too small to tell. */
+    public static DayToDay learned(LearnedPriors priors) {
+      Double sigma = priors.sigmaDay();
+      return sigma == null ? USUAL : new DayToDay(sigma, true);
+    }
 
     /** Checks the range. */
     public DayToDay {

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.model.Session;
 import org.fadeline.stats.GammaPosterior;
@@ -71,14 +73,14 @@ public record Learned(
   }
 
   /**
-   * Returns what the other sessions teach the review of one, or empty where there are none.
+   * Returns what other sessions teach the review of some, or empty where there are none.
    *
-   * @param reviewed the session reviewed; its own summary is left out
+   * @param reviewed the sessions reviewed; their own summaries are left out
    * @param all summaries with their fades
    */
-  public static Optional<LearnedPriors> priors(Session reviewed, List<SessionSummary> all) {
-    List<SessionSummary> others =
-        all.stream().filter(s -> !s.about().id().equals(reviewed.document().id())).toList();
+  public static Optional<LearnedPriors> priors(List<Session> reviewed, List<SessionSummary> all) {
+    Set<String> own = reviewed.stream().map(s -> s.document().id()).collect(Collectors.toSet());
+    List<SessionSummary> others = all.stream().filter(s -> !own.contains(s.about().id())).toList();
     return Learner.learn(others, SeasonFilter.ALL).priors();
   }
 

@@ -12,6 +12,8 @@ import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.analysis.compare.ComparisonSetup.DayToDay;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
@@ -21,6 +23,7 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.Teaching;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -193,6 +196,7 @@ final class CompareBench {
     }
     ReviewSettings settings = first.settings();
     Units units = bench.state().choices().units();
+    Teaching teaching = bench.state().choices().teaching();
     change(s -> s.withWork(s.work().comparison(), "Comparing the two matches"));
     bench
         .tasks()
@@ -204,11 +208,23 @@ final class CompareBench {
                   second.review().settings().equals(settings)
                       ? second.review()
                       : Reviewer.review(second.session(), settings, units);
-              return Comparer.compare(
-                  first, other, now.setup(first.session(), other.session()), units);
+              ComparisonSetup setup = now.setup(first.session(), other.session());
+              return Comparer.compare(first, other, withDays(setup, teaching, first, other), units);
             },
             new TaskService.Answer<>(
                 comparison -> change(s -> s.withWork(comparison, null)), this::notCompared));
+  }
+
+  /** How much days differ by themselves, from the other sessions where reviews learn from them. */
+  private static ComparisonSetup withDays(
+      ComparisonSetup setup, @Nullable Teaching teaching, Review first, Review second) {
+    return teaching == null
+        ? setup
+        : teaching
+            .priors(first.session(), second.session())
+            .map(DayToDay::learned)
+            .map(setup::withDays)
+            .orElse(setup);
   }
 
   private void notCompared(Exception failure) {
