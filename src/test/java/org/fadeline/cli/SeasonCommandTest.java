@@ -165,8 +165,7 @@ class SeasonCommandTest extends CommandHarness {
     for (int seed = 1; seed <= 9; seed++) {
       Files.writeString(
           folder.resolve("day" + seed + ".session.json"),
-          SessionWriter.toJson(
-              DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), seed)));
+          SessionWriter.toJson(DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), seed)));
     }
     String first = folder.resolve("day1.session.json").toString();
     String second = folder.resolve("day2.session.json").toString();

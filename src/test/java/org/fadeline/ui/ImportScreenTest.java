@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.fadeline.io.EventCsv;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
 import org.fadeline.ui.imports.ImportScreen;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -196,5 +200,56 @@ class ImportScreenTest extends WindowHarness {
     take(file("bad.vtt", "NOTVTT\n\n00:01.000 --> 00:02.000\nlanded one\n"));
     assertTrue(shows("bad.vtt could not be read"));
     assertEquals(before, session());
+  }
+
+  /** The match in hand as a friend logged it: two minutes fast, one fish heavier, one more bite. */
+  private Path friends() {
+    List<SessionEvent> events = new ArrayList<>();
+    boolean heavier = false;
+    for (SessionEvent event : session().events()) {
+      SessionEvent told = event.retimed(at -> at + 120_000);
+      if (!heavier && told instanceof SessionEvent.Landed landed) {
+        heavier = true;
+        told = new SessionEvent.Landed(landed.stamp(), new Fish(1, null, 2_222.0, false));
+      }
+      events.add(told);
+    }
+    events.add(
+        new SessionEvent.Bite(
+            new Stamp("friend", HandMade.minute(47.3) + 120_000, events.get(5).lineId(), null)));
+    desk.with("friend.session.json", session().withEvents(List.copyOf(events)));
+    return Path.of("friend.session.json");
+  }
+
+  @Test
+  void aSecondRecordIsSetBesideAndPutInAsOneStep() {
+    open("Import");
+    Session before = session();
+    take(friends());
+    assertTrue(shows("Their clock is 120.0 s ahead of yours"));
+    assertTrue(shows("1 by theirs alone and will be added, 1 differ"));
+    assertEquals(1, table("second-clashes").getItems().size());
+    robot.interact(() -> table("second-clashes").requestFocus());
+    robot.push(KeyCode.DIGIT2);
+    assertTrue(shows("theirs"));
+    robot.interact(() -> node("second-together", Button.class).fire());
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(before.events().size() + 1, session().events().size());
+    Fish first =
+        session().events().stream()
+            .filter(SessionEvent.Landed.class::isInstance)
+            .findFirst()
+            .map(SessionEvent::fishOrNull)
+            .orElseThrow();
+    assertEquals(2_222.0, first.grams());
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(before.events(), session().events());
+  }
+
+  @Test
+  void aSecondRecordNeedsOnesOwnToBeOpen() {
+    take(FILE);
+    assertTrue(shows("Open your own record of the match first"));
+    assertTrue(node("second-together", Button.class).isDisabled());
   }
 }

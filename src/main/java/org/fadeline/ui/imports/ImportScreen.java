@@ -13,6 +13,7 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.stage.FileChooser;
+import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
@@ -24,23 +25,26 @@ import org.fadeline.ui.state.Workbench;
 public final class ImportScreen implements Screen {
   private static final String TABLE = "A table (CSV)";
   private static final String NOTES = "Captions and notes";
+  private static final String SECOND = "A second record";
 
   private final BorderPane view = new BorderPane();
   private final TablePane table;
   private final NotesPane notes;
+  private final SecondRecordPane second;
   private final Button choose = new Button("Choose a file…");
   private final Segments<String> what =
-      new Segments<>("What is brought in", List.of(TABLE, NOTES), s -> s, this::show);
+      new Segments<>("What is brought in", List.of(TABLE, NOTES, SECOND), s -> s, this::show);
 
   /** Makes the screen. */
   public ImportScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
     Landing landing = new Landing(bench, navigation);
     table = new TablePane(bench, landing);
     notes = new NotesPane(bench, preferences, landing);
+    second = new SecondRecordPane(bench, preferences, landing);
     choose.setId("import-choose");
     choose.getStyleClass().add("main-button");
     choose.setOnAction(e -> choose());
-    Label drop = new Label("or drop one here: .csv, .vtt, .srt, .txt");
+    Label drop = new Label("or drop one here: .csv, .vtt, .srt, .txt, a second .session.json");
     drop.getStyleClass().add("quiet");
     HBox top = new HBox(12, what, choose, drop);
     top.setAlignment(Pos.CENTER_LEFT);
@@ -52,17 +56,27 @@ public final class ImportScreen implements Screen {
 
   private void show(String which) {
     what.choose(which);
-    view.setCenter(which.equals(TABLE) ? table.view() : notes.view());
+    view.setCenter(
+        switch (which) {
+          case NOTES -> notes.view();
+          case SECOND -> second.view();
+          default -> table.view();
+        });
   }
 
   private void choose() {
     FileChooser chooser = new FileChooser();
-    chooser.setTitle("Bring in a table, captions or notes");
+    chooser.setTitle("Bring in a table, captions, notes or a second record");
     chooser
         .getExtensionFilters()
         .addAll(
             new FileChooser.ExtensionFilter(
-                "Tables, captions and notes", "*.csv", "*.vtt", "*.srt", "*.txt"),
+                "Tables, captions, notes and records",
+                "*.csv",
+                "*.vtt",
+                "*.srt",
+                "*.txt",
+                "*.session.json"),
             new FileChooser.ExtensionFilter("All files", "*"));
     File chosen = chooser.showOpenDialog(view.getScene().getWindow());
     if (chosen != null) {
@@ -70,13 +84,19 @@ public final class ImportScreen implements Screen {
     }
   }
 
-  /** Reads a file: captions and plain text as notes, everything else as a table. */
+  /**
+   * Reads a file: captions and plain text as notes, a session as a second record of the match in
+   * hand, everything else as a table.
+   */
   public void take(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     boolean isNotes = name.endsWith(".vtt") || name.endsWith(".srt") || name.endsWith(".txt");
-    show(isNotes ? NOTES : TABLE);
+    boolean isRecord = name.endsWith(".json") || view.getCenter() == second.view();
+    show(isNotes ? NOTES : isRecord ? SECOND : TABLE);
     if (isNotes) {
       notes.read(file);
+    } else if (isRecord) {
+      second.read(file);
     } else {
       table.read(file);
     }
@@ -130,6 +150,9 @@ public final class ImportScreen implements Screen {
   public List<Command> commands() {
     return List.of(
         Command.of("Import", "Choose a file", this::choose, "F"),
+        Command.of("Import", "Keep yours", () -> second.keep(Choice.MINE), "1"),
+        Command.of("Import", "Keep theirs", () -> second.keep(Choice.THEIRS), "2"),
+        Command.of("Import", "Keep both", () -> second.keep(Choice.BOTH), "3"),
         Command.of("Import", "Accept the proposal", notes::accept, "A"),
         Command.of("Import", "Refuse the proposal", notes::refuse, "R"),
         Command.of("Import", "Leave the proposal open again", notes::reopen, "U"),
@@ -142,6 +165,8 @@ public final class ImportScreen implements Screen {
   public void takeFocus() {
     if (view.getCenter() == notes.view()) {
       notes.takeFocus();
+    } else if (view.getCenter() == second.view()) {
+      second.takeFocus();
     } else {
       choose.requestFocus();
     }

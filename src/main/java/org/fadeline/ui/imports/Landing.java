@@ -36,6 +36,12 @@ final class Landing {
     navigation.show("Replay");
   }
 
+  /** Puts a session in the place of the one in hand, as one step that undo takes back. */
+  void put(String name, Session after) {
+    bench.editing().edit(name, s -> after);
+    navigation.show("Replay");
+  }
+
   /** Opens as a match of its own, not saved yet. */
   void begin(Session session) {
     bench.install(

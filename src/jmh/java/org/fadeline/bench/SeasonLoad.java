@@ -1,0 +1,155 @@
+package org.fadeline.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.index.SeasonFolder;
+import org.fadeline.index.SeasonIndex;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.io.SessionWriter;
+import org.fadeline.model.Session;
+
+/**
+ * A folder of many sessions, as a season of many anglers: how long it takes to read it, to work out
+ * its fades, to open it again and to filter it, and how much memory is held. A benchmark main:
+ *
+ * <pre>
+ * mvn -q -Pbench test-compile exec:exec -Dbench.main=org.fadeline.bench.SeasonLoad -Dbench=10000
+ * </pre>
+ */
+public final class SeasonLoad {
+  private static final int FILTERS = 21;
+
+  private SeasonLoad() {}
+
+  /** Runs it; the argument is how many sessions, 10,000 without one. */
+  public static void main(String[] args) throws IOException {
+    int sessions = args.length == 0 ? 10_000 : Integer.parseInt(args[0]);
+    Path folder = Files.createTempDirectory("fadeline-season");
+    Path kept = folder.resolveSibling(folder.getFileName() + ".index");
+    try {
+      say("generated", time(() -> generate(folder, sessions)));
+      SeasonIndex index = index(folder);
+      say("indexed without fades", time(() -> index.read(SeasonIndex.Depth.WITHOUT_FADES, SILENT)));
+      say("tables of them", time(() -> build(index.soFar(), SeasonFilter.ALL)));
+      say("fades filled in behind", time(() -> index.read(SeasonIndex.Depth.WITH_FADES, SILENT)));
+      say("kept", time(() -> index.save(kept)));
+      System.out.printf(
+          Locale.ROOT, "%-28s %8.1f MiB%n", "kept file", Files.size(kept) / 1048576.0);
+      say("held", 0);
+      SeasonIndex again = index(folder);
+      say(
+          "opened again",
+          time(
+              () -> {
+                again.load(kept);
+                again.read(SeasonIndex.Depth.WITH_FADES, SILENT);
+              }));
+      filters(again.soFar());
+      say("at the end", 0);
+    } finally {
+      Files.deleteIfExists(kept);
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+
+  private static final SeasonIndex.Watcher SILENT = (done, of) -> true;
+
+  private static SeasonIndex index(Path folder) {
+    ReadOptions options = ReadOptions.of(LocalDate.of(2026, 6, 20), ZoneId.of("Europe/London"));
+    return new SeasonIndex(folder, options, ReviewSettings.DEFAULT);
+  }
+
+  private static void generate(Path folder, int sessions) {
+    IntStream.range(0, sessions)
+        .parallel()
+        .forEach(
+            i -> {
+              Session session =
+                  switch (i % 3) {
+                    case 0 -> DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), i);
+                    case 1 -> DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), i);
+                    default -> DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), i);
+                  };
+              try {
+                Path sub = Files.createDirectories(folder.resolve("part-" + i / 500));
+                Files.write(sub.resolve(i + ".session.json"), SessionWriter.toBytes(session));
+              } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+              }
+            });
+  }
+
+  private static void filters(SeasonFolder found) {
+    List<SeasonFilter> filters =
+        List.of(
+            SeasonFilter.ALL,
+            new SeasonFilter(
+                Set.of(found.summaries().get(0).about().water()), Set.of(), Set.of(), null, null));
+    for (SeasonFilter filter : filters) {
+      double[] millis = new double[FILTERS];
+      for (int i = 0; i < FILTERS; i++) {
+        millis[i] = 1000 * time(() -> build(found, filter));
+      }
+      double first = millis[0];
+      Arrays.sort(millis);
+      System.out.printf(
+          Locale.ROOT,
+          "%-28s %8.0f ms first, %.0f ms median, %.0f ms most%n",
+          filter.equals(SeasonFilter.ALL) ? "filtered: all" : "filtered: one water",
+          first,
+          millis[FILTERS / 2],
+          millis[FILTERS - 1]);
+    }
+  }
+
+  private static Season build(SeasonFolder found, SeasonFilter filter) {
+    return SeasonBuilder.build(found.summaries(), filter);
+  }
+
+  /** Something that takes a while. */
+  private interface Work {
+    void run() throws IOException;
+  }
+
+  private static double time(Work work) {
+    long from = System.nanoTime();
+    try {
+      work.run();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    return (System.nanoTime() - from) / 1e9;
+  }
+
+  private static void say(String what, double seconds) {
+    System.gc();
+    Runtime machine = Runtime.getRuntime();
+    System.out.printf(
+        Locale.ROOT,
+        "%-28s %8.2f s   %6.0f MiB held, of at most %.0f%n",
+        what,
+        seconds,
+        (machine.totalMemory() - machine.freeMemory()) / 1048576.0,
+        machine.maxMemory() / 1048576.0);
+  }
+}
