@@ -9,16 +9,18 @@ import java.util.TreeMap;
 import org.fadeline.index.SeasonIndex.KeptSummary;
 import org.fadeline.io.WholeFile;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.smile.SmileMapper;
 
-/** The file that keeps summaries between runs. */
+/**
+ * The file that keeps summaries between runs, in Smile: JSON's content in fewer bytes, read faster.
+ */
 final class KeptSummaries {
   private static final String FORMAT = "fadeline-index";
 
   /** Goes up whenever a summary holds or means something else. */
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
 
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  private static final SmileMapper MAPPER = SmileMapper.builder().build();
 
   private KeptSummaries() {}
 

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.Arrays;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.fadeline.analysis.ReviewSettings;
@@ -118,7 +119,7 @@ class SeasonIndexTest {
             new ReviewSettings(30, 0.5, 0.25, ReviewSettings.Measure.BITES, 4, 1));
     other.load(file);
     assertEquals(0, other.known());
-    Files.writeString(file, Files.readString(file).substring(0, 500));
+    Files.write(file, Arrays.copyOf(Files.readAllBytes(file), 500));
     SeasonIndex torn = index();
     torn.load(file);
     torn.load(folder.resolve("none"));

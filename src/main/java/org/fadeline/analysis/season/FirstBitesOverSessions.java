@@ -3,6 +3,7 @@ package org.fadeline.analysis.season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.FirstBites;
 import org.fadeline.analysis.ReviewSettings;
@@ -51,17 +53,27 @@ final class FirstBitesOverSessions {
   }
 
   List<FirstBiteGroup> groups() {
-    List<FirstBiteGroup> groups = new ArrayList<>();
-    for (By by : By.values()) {
-      Map<String, Map<Integer, List<FirstBiteRow>>> rows = rows(by);
-      rows.forEach((name, own) -> groups.add(group(by, name, own, rows)));
-    }
-    return groups;
+    // Each group stands alone: on a long season both cores share them.
+    return Arrays.stream(By.values())
+        .flatMap(
+            by -> {
+              Map<String, Map<Integer, List<FirstBiteRow>>> rows = rows(by);
+              return rows.entrySet().stream()
+                  .map(
+                      own ->
+                          (Supplier<FirstBiteGroup>)
+                              () -> group(by, own.getKey(), own.getValue(), rows));
+            })
+        .toList()
+        .parallelStream()
+        .map(Supplier::get)
+        .toList();
   }
 
   /** Returns name of the group to session to its rows. */
   private Map<String, Map<Integer, List<FirstBiteRow>>> rows(By by) {
     Map<String, Map<Integer, List<FirstBiteRow>>> rows = new TreeMap<>();
+    Map<String, String> tidied = new HashMap<>();
     for (int s = 0; s < sessions.size(); s++) {
       for (LineSummary line : sessions.get(s).lines()) {
         if (!filter.holds(line)) {
@@ -75,7 +87,9 @@ final class FirstBitesOverSessions {
                 case WATER -> sessions.get(s).about().water();
               };
           if (name != null) {
-            rows.computeIfAbsent(name.strip().toLowerCase(Locale.ROOT), n -> new LinkedHashMap<>())
+            rows.computeIfAbsent(
+                    tidied.computeIfAbsent(name, n -> n.strip().toLowerCase(Locale.ROOT)),
+                    n -> new LinkedHashMap<>())
                 .computeIfAbsent(s, i -> new ArrayList<>())
                 .add(row);
           }

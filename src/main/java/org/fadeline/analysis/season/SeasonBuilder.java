@@ -3,7 +3,6 @@ package org.fadeline.analysis.season;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.fadeline.analysis.season.Season.Cell;
@@ -67,19 +66,28 @@ public final class SeasonBuilder {
     }
   }
 
-  /** One group: hours (−1 for the whole match) to sessions to what they gave. */
-  private static final class Group {
-    private final TreeMap<Integer, TreeMap<Integer, Given>> hours = new TreeMap<>();
+  /** One hour of one group: what each session gave, in the order of the sessions. */
+  private static final class Hourly {
+    private final List<Integer> sessions = new ArrayList<>();
+    private final List<Given> given = new ArrayList<>();
 
     void add(int session, Hour hour) {
-      given(-1, session).add(hour);
-      given(hour.hour(), session).add(hour);
+      int last = sessions.size() - 1;
+      if (last < 0 || sessions.get(last) != session) {
+        sessions.add(session);
+        given.add(new Given());
+      }
+      given.get(given.size() - 1).add(hour);
     }
+  }
 
-    private Given given(int hour, int session) {
-      return hours
-          .computeIfAbsent(hour, h -> new TreeMap<>())
-          .computeIfAbsent(session, s -> new Given());
+  /** One group by hours, −1 for the whole match. */
+  private static final class Group {
+    private final TreeMap<Integer, Hourly> hours = new TreeMap<>();
+
+    void add(int session, Hour hour) {
+      hours.computeIfAbsent(-1, h -> new Hourly()).add(session, hour);
+      hours.computeIfAbsent(hour.hour(), h -> new Hourly()).add(session, hour);
     }
   }
 
@@ -104,18 +112,16 @@ public final class SeasonBuilder {
     return lines;
   }
 
-  private Cell cell(@Nullable Integer hour, Map<Integer, Given> given) {
-    List<Integer> indices = List.copyOf(given.keySet());
-    double[] fish = new double[indices.size()];
-    double[] hours = new double[indices.size()];
+  private Cell cell(@Nullable Integer hour, Hourly hourly) {
+    int n = hourly.sessions.size();
+    double[] fish = new double[n];
+    double[] hours = new double[n];
     List<Given> weighed = new ArrayList<>();
-    int i = 0;
-    for (int index : indices) {
-      Given one = given.getOrDefault(index, new Given());
+    for (int i = 0; i < n; i++) {
+      Given one = hourly.given.get(i);
       fish[i] = one.fish;
       hours[i] = one.minutes / 60;
-      i++;
-      if (sessions.get(index).result().weights().missing() == 0) {
+      if (sessions.get(hourly.sessions.get(i)).result().weights().missing() == 0) {
         weighed.add(one);
       }
     }
@@ -125,7 +131,7 @@ public final class SeasonBuilder {
     }
     return new Cell(
         hour,
-        indices,
+        List.copyOf(hourly.sessions),
         fished,
         SessionDraws.perHour(fish, hours, true, SEED),
         SessionDraws.perHour(
