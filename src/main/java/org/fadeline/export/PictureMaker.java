@@ -7,6 +7,7 @@ import org.fadeline.figure.CatchWeightsFigure;
 import org.fadeline.figure.CompareCatchFigure;
 import org.fadeline.figure.CompareFirstBitesFigure;
 import org.fadeline.figure.ComparePegsFigure;
+import org.fadeline.figure.CompareRatesFigure;
 import org.fadeline.figure.CompareTimelinesFigure;
 import org.fadeline.figure.FeedResponseFigure;
 import org.fadeline.figure.Figure;
@@ -77,6 +78,7 @@ public final class PictureMaker {
     return switch (kind) {
       case COMPARE_CATCH -> new CompareCatchFigure(comparison, style);
       case COMPARE_PEGS -> new ComparePegsFigure(comparison, style);
+      case COMPARE_RATES -> new CompareRatesFigure(comparison, style);
       case COMPARE_FIRST_BITES -> new CompareFirstBitesFigure(comparison, style);
       default -> new CompareTimelinesFigure(comparison, style);
     };
@@ -93,7 +95,7 @@ public final class PictureMaker {
       case QUARTER_HOURS -> new QuarterHourFigure(review, style);
       case CATCH_WEIGHTS -> new CatchWeightsFigure(review, style);
       case MATCH_PAGE -> new MatchPageFigure(review, style);
-      case COMPARE_TIMELINES, COMPARE_CATCH, COMPARE_PEGS, COMPARE_FIRST_BITES ->
+      case COMPARE_TIMELINES, COMPARE_CATCH, COMPARE_PEGS, COMPARE_RATES, COMPARE_FIRST_BITES ->
           throw new IllegalArgumentException(picture.kind().word() + " is of two sessions");
     };
   }

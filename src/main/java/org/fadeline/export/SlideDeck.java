@@ -67,7 +67,7 @@ final class SlideDeck {
     title.setAnchor(page.titleBox());
     title.setVerticalAlignment(VerticalAlignment.MIDDLE);
     title.clearText();
-    write(title, page.title(), new Look(30, theme.ink(), true));
+    write(title, page.title(), new Look(page.titleSize(), theme.ink(), true));
     if (!page.words().isEmpty()) {
       XSLFTextBox box = slide.createTextBox();
       box.setAnchor(page.wordsBox());

@@ -72,8 +72,12 @@ public final class TalkDraft {
     slides.add(match());
     slides.add(peg());
     slides.add(lines());
-    slides.add(weight());
-    slides.add(firstBites());
+    if (review.summary().caught().weightG() > 0) {
+      slides.add(weight());
+    }
+    if (review.lines().stream().anyMatch(l -> !l.firstBite().rows().isEmpty())) {
+      slides.add(firstBites());
+    }
     longestStay().ifPresent(slides::add);
     return slides;
   }
@@ -167,6 +171,9 @@ public final class TalkDraft {
   private String paidWords(LineReview line) {
     Rate weight = line.rates().weight();
     Rate fish = line.rates().fish();
+    if (line.caught().landed() == 0) {
+      return line.line().name() + ": no fish  (" + Math.round(line.fishedHours() * 60) + " min)";
+    }
     String rate =
         weight != null && weight.perHour() > 0
             ? weight(weight.perHour())
@@ -204,7 +211,7 @@ public final class TalkDraft {
 
   private Slide firstBites() {
     return slide(
-        "How long after feeding the first bite came",
+        "From feeding to the first bite",
         List.of(),
         picture(Picture.Kind.FIRST_BITE),
         "A line fed early and fished late enters late. One left before a bite is not thrown away.");

@@ -1,6 +1,8 @@
 package org.fadeline.figure;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.replay.ReplayFrame;
@@ -80,8 +82,12 @@ public final class PegFigure implements Figure {
   @Override
   public void paint(Graphics2D g, double width, double height) {
     PegLayout layout = layout(width, height);
+    Shape clip = g.getClip();
+    // On a slide nothing else clips: an island beyond the picture would lie on the title.
+    g.clip(new Rectangle2D.Double(0, 0, width, height));
     layout.paintBase(g);
     layout.paintState(g, frame);
+    g.setClip(clip);
   }
 
   /**

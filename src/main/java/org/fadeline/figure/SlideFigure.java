@@ -19,7 +19,15 @@ public final class SlideFigure implements Figure {
   public static final double SMALLEST_TEXT = 24;
 
   private static final double MARGIN = 36;
+
+  /** Sizes tried for words that stand alone, points: few words fill the slide. */
+  private static final List<Double> ALONE = List.of(44.0, 40.0, 36.0, 32.0, 28.0);
+
+  /** Of the room, what words may take when set larger: a replaced typeface may run wider. */
+  private static final double AIR = 0.72;
+
   private static final double FOOT_ROW = 11.5;
+  private static final double ROW = 1.25;
 
   private final String title;
   private final List<String> words;
@@ -111,7 +119,11 @@ public final class SlideFigure implements Figure {
   }
 
   private double neededForWords() {
-    return rows(wordsFont(figure == null)).size() * rowHeight() + words.size() * paragraphGap() + 8;
+    return neededAt(wordsSize());
+  }
+
+  private double neededAt(double size) {
+    return rows(Type.regular(size)).size() * size * ROW + words.size() * paragraphGap() + 8;
   }
 
   /** Returns where the figure stands, points. */
@@ -127,22 +139,29 @@ public final class SlideFigure implements Figure {
     return new Rectangle2D.Double(MARGIN, HEIGHT - 7 - height, width - 2 * MARGIN, height);
   }
 
-  private double rowHeight() {
-    return wordsFont(figure == null).getSize2D() * 1.25;
-  }
-
   /** Returns the space after a paragraph, points: words that stand alone get more air. */
   public double paragraphGap() {
     return figure == null ? 14 : 2;
   }
 
-  /** Returns the size of the words, points. */
+  /** Returns the size of the words, points: beside a figure {@value #SMALLEST_TEXT}. */
   public double wordsSize() {
-    return wordsFont(figure == null).getSize2D();
+    if (figure != null) {
+      return SMALLEST_TEXT;
+    }
+    return ALONE.stream()
+        .filter(size -> neededAt(size) <= AIR * roomForWords())
+        .findFirst()
+        .orElse(ALONE.get(ALONE.size() - 1));
   }
 
-  private static Font wordsFont(boolean alone) {
-    return Type.regular(alone ? SMALLEST_TEXT + 4 : SMALLEST_TEXT);
+  /** Returns the size of the title, points: 32, or less where it would not fit on its row. */
+  public double titleSize() {
+    double size = 32;
+    while (size > SMALLEST_TEXT && Type.width(Type.semiBold(size), title) > width - 2 * MARGIN) {
+      size--;
+    }
+    return size;
   }
 
   private List<String> rows(Font font) {
@@ -155,20 +174,17 @@ public final class SlideFigure implements Figure {
     g.scale(targetWidth / width, targetHeight / HEIGHT);
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.panel(), 0, 0, width, HEIGHT);
-    Font heading = Type.semiBold(32);
-    while (Type.width(heading, title) > width - 2 * MARGIN && heading.getSize2D() > SMALLEST_TEXT) {
-      heading = Type.semiBold(heading.getSize2D() - 1.0);
-    }
+    Font heading = Type.semiBold(titleSize());
     pen.text(
         Pen.shortened(heading, width - 2 * MARGIN, title), MARGIN, 54, heading, pen.theme.ink());
-    Font font = wordsFont(figure == null);
+    Font font = Type.regular(wordsSize());
     double y = wordsBox().getY() + font.getSize2D();
     for (String paragraph : words) {
       for (String row : Pen.wrapped(font, width - 2 * MARGIN, paragraph)) {
         if (y <= wordsBox().getMaxY() + 2) {
           pen.text(row, MARGIN, y, font, pen.theme.ink());
         }
-        y += rowHeight();
+        y += font.getSize2D() * ROW;
       }
       y += paragraphGap();
     }

@@ -381,4 +381,45 @@ class ExportTest {
     assertEquals(written.size(), left().size());
     assertTrue(written.size() >= 20);
   }
+
+  @Test
+  void aDraftOfARecordWithHardlyAnyFishHasNoEmptySlide() {
+    List<org.fadeline.model.SessionEvent> early =
+        review.session().events().stream()
+            .filter(e -> e.at() < review.session().match().allIn() + 20 * 60_000)
+            .filter(e -> !(e instanceof org.fadeline.model.SessionEvent.Landed))
+            .filter(e -> !(e instanceof org.fadeline.model.SessionEvent.Fed))
+            .toList();
+    Review little =
+        org.fadeline.analysis.Reviewer.review(
+            review.session().withEvents(early), review.settings());
+    Talk draft =
+        TalkDraft.of(
+            List.of(new Source("s1", Path.of("s1"))),
+            new TalkMaterial(Map.of("s1", little)),
+            Look.USUAL,
+            true);
+    List<String> titles = draft.slides().stream().map(s -> s.title()).toList();
+    assertTrue(titles.contains("The match in one picture"), titles.toString());
+    assertTrue(!titles.contains("How the weight came"), titles.toString());
+    assertTrue(!titles.contains("From feeding to the first bite"), titles.toString());
+    String words =
+        draft.slides().stream().flatMap(s -> s.words().stream()).toList().toString();
+    assertTrue(words.contains("no fish"), words);
+    assertTrue(!words.contains("0.0"), words);
+  }
+
+  @Test
+  void fewWordsAloneAreSetLargerAndNeverBelowTwentyEight() {
+    FigureStyle light = style;
+    org.fadeline.figure.SlideFigure few =
+        new org.fadeline.figure.SlideFigure(
+            List.of("Title", "One short lesson."), null, List.of(), light, 960);
+    org.fadeline.figure.SlideFigure many =
+        new org.fadeline.figure.SlideFigure(
+            java.util.Collections.nCopies(9, "A row of words."), null, List.of(), light, 960);
+    assertEquals(44, few.wordsSize());
+    assertEquals(28, many.wordsSize());
+    assertTrue(few.wordsFit() && many.wordsFit());
+  }
 }

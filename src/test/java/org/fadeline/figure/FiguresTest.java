@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -66,6 +69,41 @@ class FiguresTest {
         assertEquals(which + "[]", which + g.overlaps());
       }
     }
+  }
+
+  @Test
+  void nothingIsDrawnOutsideThePicture() {
+    // On a slide or a page a figure is not clipped: what leaves its box lies on the title.
+    int margin = 150;
+    for (Review each : List.of(review, Fixtures.springMatch(), Fixtures.winterMatch())) {
+      for (Figure figure : all(each, style)) {
+        int width = 840;
+        int height = figure instanceof PegFigure ? 400 : (int) (width / figure.aspect());
+        BufferedImage image =
+            new BufferedImage(
+                width + 2 * margin, height + 2 * margin, BufferedImage.TYPE_INT_ARGB);
+        Graphics2D g = image.createGraphics();
+        g.translate(margin, margin);
+        figure.paint(g, width, height);
+        g.dispose();
+        String which = figure.getClass().getSimpleName() + " " + figure.title();
+        assertEquals(0, inked(image, new Rectangle(margin, margin, width, height)), which);
+      }
+    }
+  }
+
+  /** Counts the dots drawn outside a box, but for the half line along its edge. */
+  private static int inked(BufferedImage image, Rectangle box) {
+    box.grow(2, 2);
+    int dots = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        if (!box.contains(x, y) && image.getRGB(x, y) >>> 24 != 0) {
+          dots++;
+        }
+      }
+    }
+    return dots;
   }
 
   @Test

@@ -205,4 +205,57 @@ class CompareScreenTest extends WindowHarness {
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows(" kg"));
   }
+
+  @Test
+  void everyModeStatesHowTheTwoAreLaid() {
+    openBoth();
+    key(KeyCode.ALT, KeyCode.SHIFT, KeyCode.DIGIT3);
+    assertTrue(stated().contains("first feed"), stated());
+    key(KeyCode.ALT, KeyCode.SHIFT, KeyCode.DIGIT4);
+    ComboBox<SessionEvent> events = eventBox("second-event");
+    SessionEvent last = events.getItems().get(events.getItems().size() - 1);
+    robot.interact(() -> events.setValue(last));
+    WaitForAsyncUtils.waitForFxEvents();
+    SessionEvent first = requireNonNull(eventBox("first-event").getValue());
+    assertFalse(first.at() == last.at());
+    assertTrue(stated().contains(last.kind().word()), stated());
+    robot.interact(() -> bench.transport().seek(first.at()));
+    WaitForAsyncUtils.waitForFxEvents();
+    String then = org.fadeline.ui.control.Say.shortClock(last.at(), zone());
+    assertTrue(shows("second " + then), "where one event is, the other is");
+    key(KeyCode.ALT, KeyCode.SHIFT, KeyCode.DIGIT5);
+    assertTrue(stated().contains("by hand"), stated());
+    key(KeyCode.ALT, KeyCode.SHIFT, KeyCode.DIGIT1);
+    assertEquals("Laid on each other by time since all in.", stated());
+  }
+
+  private java.time.ZoneId zone() {
+    return session().occasion().zone();
+  }
+
+  @SuppressWarnings("unchecked") // the box holds events
+  private ComboBox<SessionEvent> eventBox(String id) {
+    return node(id, ComboBox.class);
+  }
+
+  @Test
+  void theFigureShownIsPutOnTheTalk() {
+    openBoth();
+    key(KeyCode.ALT, KeyCode.DIGIT4);
+    key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    key(KeyCode.ALT, KeyCode.DIGIT6);
+    key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    key(KeyCode.ALT, KeyCode.DIGIT1);
+    key(KeyCode.ALT, KeyCode.RIGHT);
+    key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    robot.interact(() -> window.showScreen("Talk"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(
+        1,
+        node("slides", javafx.scene.control.ListView.class).getItems().size(),
+        "neither a table nor what a talk cannot lay");
+    String said = String.valueOf(node("slide", Node.class).getAccessibleText());
+    assertTrue(said.startsWith("Rates of two matches."), said);
+    assertTrue(said.contains("allowing for days that differ"), said);
+  }
 }

@@ -61,6 +61,8 @@ public record Picture(
     COMPARE_CATCH("compare-catch", "Running catch of two matches", Needs.TWO_SESSIONS),
     /** Both pegs on one scale. */
     COMPARE_PEGS("compare-pegs", "Two pegs on one scale", Needs.TWO_SESSIONS),
+    /** What each pair of lines paid an hour, with the ratios. */
+    COMPARE_RATES("compare-rates", "Rates of two matches", Needs.TWO_SESSIONS),
     /** First bites after feeding of two matches. */
     COMPARE_FIRST_BITES("compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS);
 

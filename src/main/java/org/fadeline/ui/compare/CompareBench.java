@@ -84,7 +84,7 @@ final class CompareBench {
             READING,
             "Reading " + name,
             progress ->
-                new CompareState.Second(name, Reviewer.review(read(path, name), settings, units)),
+                new CompareState.Second(path, Reviewer.review(read(path, name), settings, units)),
             new TaskService.Answer<>(this::install, this::refused));
   }
 

@@ -100,7 +100,7 @@ final class CompareBody {
     MenuButton menu = chooser.menu();
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox tabs = new HBox(10, choice, gap, menu, saves.menu());
+    HBox tabs = new HBox(10, choice, gap, menu, saves.menu(this::putOnTalk));
     tabs.setAlignment(Pos.CENTER_LEFT);
     VBox right = new VBox(10, tabs, page);
     right.getStyleClass().add("panel");
@@ -155,6 +155,10 @@ final class CompareBody {
 
   void openSecond(Path path) {
     compare.open(path);
+  }
+
+  void putOnTalk() {
+    ComparePictures.putOnTalk(bench, compare.state(), open);
   }
 
   void focusShift() {

@@ -34,14 +34,19 @@ final class CompareSaves {
     this.compare = compare;
   }
 
-  /** Returns the menu that saves. */
-  MenuButton menu() {
+  /**
+   * Returns the menu that saves.
+   *
+   * @param putOnTalk puts the figure shown on the talk
+   */
+  MenuButton menu(Runnable putOnTalk) {
     MenuButton menu = new MenuButton("Save");
     menu.setId("save-comparison");
     menu.setAccessibleText("Save the comparison");
     menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
     menu.getItems()
         .addAll(
+            item("This figure on the talk", putOnTalk),
             item("Figures as PNG and SVG…", () -> chooseFolder(menu)),
             item("Everything as JSON…", () -> chooseFile(menu, "json")),
             item("In words…", () -> chooseFile(menu, "txt")));

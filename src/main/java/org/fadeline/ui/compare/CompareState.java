@@ -1,5 +1,6 @@
 package org.fadeline.ui.compare;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Review;
@@ -30,10 +31,15 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
   /**
    * The second session.
    *
-   * @param name what to call its file
+   * @param file where it was read from
    * @param review its review
    */
-  record Second(String name, Review review) {
+  record Second(Path file, Review review) {
+    /** Returns what to call its file. */
+    String name() {
+      return String.valueOf(file.getFileName());
+    }
+
     Session session() {
       return review.session();
     }

@@ -1,6 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -106,12 +107,25 @@ public final class Workbench implements AutoCloseable {
    * @param picture its session is called {@link TalkTray#OPEN}
    */
   public void putOnTalk(String title, Picture picture) {
+    putOnTalk(title, picture, List.of());
+  }
+
+  /**
+   * Puts a picture of the session in hand and others aside for the talk, or says why it cannot be.
+   *
+   * @param title what its slide is to be called
+   * @param picture the session in hand is called {@link TalkTray#OPEN}
+   * @param others its further sessions
+   */
+  public void putOnTalk(String title, Picture picture, List<Source> others) {
     OpenSession open = state().open();
     Path file = open == null ? null : open.source().path();
     if (file == null) {
       tell("Save the match first: a talk names its matches by their files");
     } else {
-      tray.put(new TalkTray.Put(title, picture, List.of(new Source(TalkTray.OPEN, file))));
+      List<Source> sources = new ArrayList<>(List.of(new Source(TalkTray.OPEN, file)));
+      sources.addAll(others);
+      tray.put(new TalkTray.Put(title, picture, sources));
       tell("On the talk: " + title);
     }
   }
