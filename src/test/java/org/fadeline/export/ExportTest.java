@@ -403,8 +403,7 @@ class ExportTest {
     assertTrue(titles.contains("The match in one picture"), titles.toString());
     assertTrue(!titles.contains("How the weight came"), titles.toString());
     assertTrue(!titles.contains("From feeding to the first bite"), titles.toString());
-    String words =
-        draft.slides().stream().flatMap(s -> s.words().stream()).toList().toString();
+    String words = draft.slides().stream().flatMap(s -> s.words().stream()).toList().toString();
     assertTrue(words.contains("no fish"), words);
     assertTrue(!words.contains("0.0"), words);
   }

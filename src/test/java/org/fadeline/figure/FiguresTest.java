@@ -80,8 +80,7 @@ class FiguresTest {
         int width = 840;
         int height = figure instanceof PegFigure ? 400 : (int) (width / figure.aspect());
         BufferedImage image =
-            new BufferedImage(
-                width + 2 * margin, height + 2 * margin, BufferedImage.TYPE_INT_ARGB);
+            new BufferedImage(width + 2 * margin, height + 2 * margin, BufferedImage.TYPE_INT_ARGB);
         Graphics2D g = image.createGraphics();
         g.translate(margin, margin);
         figure.paint(g, width, height);
