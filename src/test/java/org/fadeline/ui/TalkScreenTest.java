@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -188,5 +192,87 @@ class TalkScreenTest {
     robot.interact(() -> slides(robot).getSelectionModel().select(0));
     assertTrue(said(robot).startsWith("The match, line by line."), said(robot));
     assertFalse(said(robot).contains("To take home"));
+  }
+
+  @Test
+  void aSlideIsDraggedToAnotherPlace(FxRobot robot) {
+    draft(robot);
+    robot.drag(cell(robot, "1, Invented Pool")).dropTo(cell(robot, "4, "));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(3, slides(robot).getSelectionModel().getSelectedIndex());
+    assertEquals("Invented Pool, peg 14", title(robot).getText());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertTrue(cell(robot, "1, Invented Pool").isVisible());
+  }
+
+  private static Node cell(FxRobot robot, String start) {
+    return robot
+        .lookup(
+            (Node n) ->
+                n instanceof ListCell && String.valueOf(n.getAccessibleText()).startsWith(start))
+        .query();
+  }
+
+  @Test
+  void notesAreKeptWithTheSlideAndUndone(FxRobot robot) {
+    draft(robot);
+    TextInputControl notes = robot.lookup("#slide-notes").query();
+    String before = notes.getText();
+    robot.interact(() -> notes.setText("Tell of the wind"));
+    robot.interact(() -> slides(robot).getSelectionModel().select(1));
+    assertFalse(notes.getText().contains("wind"));
+    robot.interact(() -> slides(robot).getSelectionModel().select(0));
+    assertEquals("Tell of the wind", notes.getText());
+    assertFalse(said(robot).contains("wind"), "notes are not on the slide");
+    robot.interact(() -> slides(robot).requestFocus());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(before, notes.getText());
+  }
+
+  @Test
+  void buttonsAddDuplicateDeleteAndUndo(FxRobot robot) {
+    draft(robot);
+    int before = slides(robot).getItems().size();
+    fire(robot, "Add a slide");
+    assertEquals("", title(robot).getText());
+    fire(robot, "Duplicate the slide");
+    assertEquals(before + 2, slides(robot).getItems().size());
+    fire(robot, "Delete the slide");
+    assertEquals(before + 1, slides(robot).getItems().size());
+    fire(robot, "Undo: Delete the slide");
+    assertEquals(before + 2, slides(robot).getItems().size());
+  }
+
+  private static void fire(FxRobot robot, String says) {
+    Button button =
+        robot.lookup((Node n) -> n instanceof Button && says.equals(n.getAccessibleText())).query();
+    robot.interact(button::fire);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  @Test
+  void everyPictureOfOneMatchCanBeChosen(FxRobot robot) {
+    draft(robot);
+    @SuppressWarnings("unchecked") // the box holds pictures
+    ComboBox<Picture.Kind> box =
+        (ComboBox<Picture.Kind>)
+            robot
+                .lookup(
+                    (Node n) ->
+                        n instanceof ComboBox<?> b
+                            && b.getItems().contains(Picture.Kind.CATCH_WEIGHTS))
+                .query();
+    for (Picture.Kind kind : Picture.Kind.values()) {
+      if (kind.sessions() == 1) {
+        robot.interact(() -> box.setValue(kind));
+        WaitForAsyncUtils.waitForFxEvents();
+        VBox remarks = robot.lookup("#remarks").query();
+        for (Node remark : remarks.getChildren()) {
+          String text = ((Label) remark).getText();
+          assertFalse(text.contains("cannot be shown") || text.contains("drawn"), kind + ": " + text);
+        }
+        assertTrue(said(robot).length() > 60, said(robot));
+      }
+    }
   }
 }
