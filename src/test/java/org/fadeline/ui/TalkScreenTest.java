@@ -269,7 +269,8 @@ class TalkScreenTest {
         VBox remarks = robot.lookup("#remarks").query();
         for (Node remark : remarks.getChildren()) {
           String text = ((Label) remark).getText();
-          assertFalse(text.contains("cannot be shown") || text.contains("drawn"), kind + ": " + text);
+          assertFalse(
+              text.contains("cannot be shown") || text.contains("drawn"), kind + ": " + text);
         }
         assertTrue(said(robot).length() > 60, said(robot));
       }

@@ -59,8 +59,7 @@ class TalkWritingTest {
   private Path write(Talk talk, Writing.Output output) {
     Path target = folder.resolve("out" + (output.isFolder() ? "" : "." + output.ending()));
     // A replay of the slide's whole match in a few pictures.
-    writing.write(
-        new TalkWriting.Order(talk, 1, new Writing(output, 640, 96, 7200), target), null);
+    writing.write(new TalkWriting.Order(talk, 1, new Writing(output, 640, 96, 7200), target), null);
     return target;
   }
 
@@ -111,8 +110,7 @@ class TalkWritingTest {
 
   @Test
   void aMatchThatIsGoneIsToldAndNothingIsLeft() throws IOException {
-    Talk gone =
-        draft().withSources(List.of(new Source("s1", folder.resolve("gone.session.json"))));
+    Talk gone = draft().withSources(List.of(new Source("s1", folder.resolve("gone.session.json"))));
     write(gone, Writing.Output.PPTX);
     var trouble = requireNonNull(bench.state().activity().trouble());
     assertTrue(trouble.title().contains("was not written"), trouble.title());
