@@ -37,4 +37,36 @@ final class KnowingObserver {
     }
     return seen;
   }
+
+  /**
+   * Where the change lies, looked at afterwards: the posterior median, minutes, every minute in
+   * [from, to) being as likely beforehand. Nothing places a change of known rates closer in the
+   * mean of the distance.
+   */
+  int place(SimulatedLine line, int from, int to) {
+    double[] counts = new double[(int) line.minutes()];
+    for (double bite : line.bites()) {
+      counts[(int) bite]++;
+    }
+    double[] weights = new double[to - from];
+    double log = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    // Log-likelihood of a change at minute m less that of one at `to`, up to a constant.
+    for (int m = to - 1; m >= from; m--) {
+      log += counts[m] * Math.log(after / before) - after + before;
+      weights[m - from] = log;
+      most = Math.max(most, log);
+    }
+    double total = 0;
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = Math.exp(weights[i] - most);
+      total += weights[i];
+    }
+    double sum = 0;
+    int i = 0;
+    while (sum + weights[i] < total / 2) {
+      sum += weights[i++];
+    }
+    return from + i;
+  }
 }
