@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.TimeSpan;
@@ -224,12 +225,15 @@ final class LanePainter {
             layout.axis.right() - layout.nameX(),
             layout.words.line(record.review.line()));
     pen.text(name, layout.nameX(), baseline, pen.strong, hue);
-    pen.text(
-        MarkPainter.columnWords(layout, lane),
-        layout.nameX() + Type.width(pen.strong, name) + 12,
-        baseline,
-        pen.small,
-        pen.theme.secondInk());
+    double after = layout.nameX() + Type.width(pen.strong, name) + 12;
+    String columns = MarkPainter.columnWords(layout, lane);
+    // Beside a name on a narrow slide there may be room for the end of it alone, or for none.
+    String said =
+        Stream.of(columns, columns.replaceFirst("^crowded marks: ", ""))
+            .filter(text -> after + Type.width(pen.small, text) <= layout.axis.right())
+            .findFirst()
+            .orElse("");
+    pen.text(said, after, baseline, pen.small, pen.theme.secondInk());
   }
 
   private double clampX(long instant) {

@@ -21,10 +21,13 @@ public final class SlideFigure implements Figure {
   private static final double MARGIN = 36;
 
   /** Sizes tried for words that stand alone, points: few words fill the slide. */
-  private static final List<Double> ALONE = List.of(44.0, 40.0, 36.0, 32.0, 28.0);
+  private static final List<Double> ALONE = List.of(40.0, 36.0, 32.0, 28.0);
 
   /** Of the room, what words may take when set larger: a replaced typeface may run wider. */
   private static final double AIR = 0.72;
+
+  /** Of its row, what a title may take before it is set smaller, for the same reason. */
+  private static final double TITLE_AIR = 0.8;
 
   private static final double FOOT_ROW = 11.5;
   private static final double ROW = 1.25;
@@ -155,10 +158,14 @@ public final class SlideFigure implements Figure {
         .orElse(ALONE.get(ALONE.size() - 1));
   }
 
-  /** Returns the size of the title, points: 32, or less where it would not fit on its row. */
+  /**
+   * Returns the size of the title, points: 32, without a figure 40, or less where it would not fit
+   * on its row.
+   */
   public double titleSize() {
-    double size = 32;
-    while (size > SMALLEST_TEXT && Type.width(Type.semiBold(size), title) > width - 2 * MARGIN) {
+    double size = figure == null ? ALONE.get(0) : 32;
+    while (size > SMALLEST_TEXT
+        && Type.width(Type.semiBold(size), title) > TITLE_AIR * (width - 2 * MARGIN)) {
       size--;
     }
     return size;

@@ -417,7 +417,8 @@ class ExportTest {
     org.fadeline.figure.SlideFigure many =
         new org.fadeline.figure.SlideFigure(
             java.util.Collections.nCopies(9, "A row of words."), null, List.of(), light, 960);
-    assertEquals(44, few.wordsSize());
+    assertEquals(40, few.wordsSize());
+    assertEquals(40, few.titleSize());
     assertEquals(28, many.wordsSize());
     assertTrue(few.wordsFit() && many.wordsFit());
   }

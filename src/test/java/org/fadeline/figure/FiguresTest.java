@@ -72,6 +72,18 @@ class FiguresTest {
   }
 
   @Test
+  void theRateOfALineKeepsItsWordsInsideANarrowSlide() {
+    FigureStyle slide =
+        new FigureStyle(Theme.LIGHT, Units.LB_OZ_AND_METRES, SlideFigure.figureTextScale());
+    for (var line : review.lines()) {
+      RecordingGraphics g = new RecordingGraphics();
+      new RateFigure(review, line.line().id(), slide, TimelineView.Measure.FISH)
+          .paint(g, 684, 420);
+      assertEquals(List.of(), g.outside(684, 420), line.line().name());
+    }
+  }
+
+  @Test
   void nothingIsDrawnOutsideThePicture() {
     // On a slide or a page a figure is not clipped: what leaves its box lies on the title.
     int margin = 150;
