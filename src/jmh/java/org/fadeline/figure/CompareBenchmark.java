@@ -24,7 +24,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Cost of setting two reviewed sessions side by side, of making its figures and of drawing them. */
+/**
+ * Cost of setting two reviewed sessions side by side, of making its figures and of drawing them.
+ */
 // JMH fills the fields in its set-up.
 @SuppressWarnings("NullAway.Init")
 @State(Scope.Benchmark)

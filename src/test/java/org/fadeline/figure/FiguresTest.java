@@ -77,8 +77,7 @@ class FiguresTest {
         new FigureStyle(Theme.LIGHT, Units.LB_OZ_AND_METRES, SlideFigure.figureTextScale());
     for (var line : review.lines()) {
       RecordingGraphics g = new RecordingGraphics();
-      new RateFigure(review, line.line().id(), slide, TimelineView.Measure.FISH)
-          .paint(g, 684, 420);
+      new RateFigure(review, line.line().id(), slide, TimelineView.Measure.FISH).paint(g, 684, 420);
       assertEquals(List.of(), g.outside(684, 420), line.line().name());
     }
   }

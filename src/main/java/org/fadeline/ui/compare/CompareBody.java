@@ -237,7 +237,10 @@ final class CompareBody {
     findings.getChildren().add(words(comparison.findings().caution(), "quiet"));
     findings
         .getChildren()
-        .add(words("This, rates, first bites and tables are told with hindsight: none was known in full then.", "quiet"));
+        .add(
+            words(
+                "This, rates, first bites and tables are told with hindsight: none was known in full then.",
+                "quiet"));
     String withheld = comparison.lines().bitesWithheld();
     if (withheld != null) {
       findings.getChildren().add(words(withheld, "quiet"));
