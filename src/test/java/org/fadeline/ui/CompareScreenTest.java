@@ -80,7 +80,7 @@ class CompareScreenTest extends WindowHarness {
     assertTrue(shows("16 fish"));
     assertTrue(shows("8 fish"));
     assertTrue(shows("One session of each cannot tell"));
-    assertTrue(shows("This, rates, first bites and tables are told with hindsight"));
+    assertTrue(shows("With hindsight, as are rates, first bites and tables."));
     assertEquals("Laid on each other by time since all in.", stated());
   }
 

@@ -232,15 +232,10 @@ final class CompareBody {
   private void showFindings(Comparison comparison) {
     Label heading = new Label("What differed most");
     heading.getStyleClass().add("strong");
-    findings.getChildren().setAll(heading);
+    Label hindsight = words("With hindsight, as are rates, first bites and tables.", "quiet");
+    findings.getChildren().setAll(heading, hindsight);
     comparison.findings().sentences().forEach(f -> findings.getChildren().add(words(f.text(), "")));
     findings.getChildren().add(words(comparison.findings().caution(), "quiet"));
-    findings
-        .getChildren()
-        .add(
-            words(
-                "This, rates, first bites and tables are told with hindsight: none was known in full then.",
-                "quiet"));
     String withheld = comparison.lines().bitesWithheld();
     if (withheld != null) {
       findings.getChildren().add(words(withheld, "quiet"));
