@@ -1,5 +1,6 @@
 package org.fadeline.ui.log;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -245,6 +246,49 @@ final class LogDesk {
     }
   }
 
+  /** Returns the file of a film whose path the session keeps, or empty where it has no file. */
+  Optional<Path> filmFile(String kept) {
+    return folder().map(folder -> folder.resolve(kept).normalize());
+  }
+
+  private Optional<Path> folder() {
+    OpenSession open = bench.state().open();
+    Path file = open == null ? null : open.source().path();
+    return file == null ? Optional.empty() : Optional.ofNullable(file.toAbsolutePath().getParent());
+  }
+
+  /**
+   * Puts a film beside the log, or none where null; the session keeps its path from its own file's
+   * folder, and how it lies.
+   *
+   * @return what is wrong, or null where it was taken
+   */
+  @Nullable String film(@Nullable Path film) {
+    Alignment lies = clock.get().alignment();
+    if (film == null) {
+      bench.editing().edit("Put the film away", s -> withMedia(s, List.of()));
+      return null;
+    }
+    Optional<Path> folder = folder();
+    if (folder.isEmpty()) {
+      return "Save the match first: the film is kept by its place beside the match's file.";
+    }
+    try {
+      String path =
+          folder.get().relativize(film.toAbsolutePath().normalize()).toString().replace('\\', '/');
+      bench
+          .editing()
+          .edit("Put a film beside", s -> withMedia(s, List.of(lies.media(path, s.match()))));
+      return null;
+    } catch (IllegalArgumentException elsewhere) {
+      return "The film lies on another drive than the match; put it beside the match's file.";
+    }
+  }
+
+  private static Session withMedia(Session session, List<Outcome.Media> media) {
+    return session.withOutcome(session.outcome().withMedia(media));
+  }
+
   /** Footage that the session knows keeps how it lies. */
   private void keep(Alignment alignment) {
     bench
@@ -256,7 +300,7 @@ final class LogDesk {
               if (!media.isEmpty()) {
                 media.set(0, alignment.media(media.get(0).path(), s.match()));
               }
-              return s.withOutcome(s.outcome().withMedia(media));
+              return withMedia(s, media);
             });
   }
 }

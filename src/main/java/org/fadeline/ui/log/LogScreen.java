@@ -48,6 +48,7 @@ public final class LogScreen implements Screen {
   private final ClockPane clock;
   private final PadGrid pads;
   private final LastEvents last;
+  private final FootagePane film;
   private final Label subject = new Label();
   private final TextField detail = new TextField();
   private final Label wrong = new Label();
@@ -64,6 +65,7 @@ public final class LogScreen implements Screen {
     clock = new ClockPane(desk);
     pads = new PadGrid(desk::press);
     last = new LastEvents(desk);
+    film = new FootagePane(desk, MediaFootage::open);
     ScrollPane grid = new ScrollPane(pads.view());
     grid.setFitToWidth(true);
     grid.getStyleClass().add("plain-scroll");
@@ -71,7 +73,9 @@ public final class LogScreen implements Screen {
     VBox.setVgrow(grid, Priority.ALWAYS);
     HBox.setHgrow(middle, Priority.ALWAYS);
     middle.setMinWidth(0);
-    HBox all = new HBox(10, middle, last.view());
+    VBox right = new VBox(10, film.view(), last.view());
+    VBox.setVgrow(last.view(), Priority.ALWAYS);
+    HBox all = new HBox(10, middle, right);
     all.setStyle("-fx-padding: 0.9em;");
     view = new StackPane(new BorderPane(all), overlay.view());
     view.setFocusTraversable(true);
@@ -145,6 +149,7 @@ public final class LogScreen implements Screen {
     OpenSession open = bench.state().open();
     if (open == null) {
       sessionId = "";
+      film.close();
       return;
     }
     Session session = open.session();
@@ -157,6 +162,7 @@ public final class LogScreen implements Screen {
     pads.show(session.lines(), keys(), now.units());
     pads.view().setDisable(!bench.editing().allowed());
     last.show(session, now.units());
+    film.show(session);
     subject.setText(
         desk.inHand()
             .map(e -> LastEvents.words(session, e, now.units()) + ". Say more, or go on logging:")
@@ -245,6 +251,7 @@ public final class LogScreen implements Screen {
       ticking.start();
     } else {
       ticking.stop();
+      film.pause();
     }
   }
 
@@ -257,6 +264,7 @@ public final class LogScreen implements Screen {
       if (now - before >= TICK_NANOS) {
         before = now;
         clock.tick();
+        film.tick(desk.clockProperty().get());
       }
     }
   }
