@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Scene;
 import javafx.scene.media.MediaPlayer;
 import javafx.scene.media.MediaView;
@@ -59,36 +60,36 @@ class MediaFootageTest {
   void theFilmIsPutWhereTheClockIsAndPlaysOn() throws Exception {
     Path film = film();
     assertTrue(Files.size(film) > 1_000);
-    AtomicReference<String> trouble = new AtomicReference<>("");
-    AtomicReference<Footage> opened = new AtomicReference<>();
+    List<String> trouble = new CopyOnWriteArrayList<>();
     Stage stage = FxToolkit.registerPrimaryStage();
-    WaitForAsyncUtils.asyncFx(
-            () -> {
-              Footage footage = MediaFootage.open(film, trouble::set);
-              opened.set(footage);
-              stage.setScene(new Scene(footage.view(), 320, 180));
-              stage.show();
-            })
-        .get();
-    MediaView view = (MediaView) opened.get().view().getChildrenUnmodifiable().get(0);
+    Footage footage =
+        WaitForAsyncUtils.asyncFx(
+                () -> {
+                  Footage opened = MediaFootage.open(film, trouble::add);
+                  stage.setScene(new Scene(opened.view(), 320, 180));
+                  stage.show();
+                  return opened;
+                })
+            .get();
+    MediaView view = (MediaView) footage.view().getChildrenUnmodifiable().get(0);
     MediaPlayer player = view.getMediaPlayer();
     long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
     while (player.getStatus() == MediaPlayer.Status.UNKNOWN
-        && trouble.get().isEmpty()
+        && trouble.isEmpty()
         && System.nanoTime() < until) {
       Thread.sleep(100);
     }
-    assumeTrue(trouble.get().isEmpty(), trouble.get());
+    assumeTrue(trouble.isEmpty(), trouble.toString());
     assumeTrue(player.getStatus() != MediaPlayer.Status.UNKNOWN, "no player answered");
-    WaitForAsyncUtils.asyncFx(() -> opened.get().follow(8_000, false, 1)).get();
+    WaitForAsyncUtils.asyncFx(() -> footage.follow(8_000, false, 1)).get();
     WaitForAsyncUtils.waitFor(
         20, TimeUnit.SECONDS, () -> Math.abs(player.getCurrentTime().toMillis() - 8_000) < 500);
-    WaitForAsyncUtils.asyncFx(() -> opened.get().follow(8_000, true, 2)).get();
+    WaitForAsyncUtils.asyncFx(() -> footage.follow(8_000, true, 2)).get();
     WaitForAsyncUtils.waitFor(
         20, TimeUnit.SECONDS, () -> player.getStatus() == MediaPlayer.Status.PLAYING);
     assertEquals(2, player.getRate());
     WaitForAsyncUtils.waitFor(
         20, TimeUnit.SECONDS, () -> player.getCurrentTime().toMillis() > 8_600);
-    WaitForAsyncUtils.asyncFx(() -> opened.get().close()).get();
+    WaitForAsyncUtils.asyncFx(() -> footage.close()).get();
   }
 }
