@@ -15,6 +15,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Preferences;
 import org.junit.jupiter.api.Test;
@@ -250,6 +251,37 @@ class WindowTest extends WindowHarness {
     assertEquals(minute(30), eventAt("w0"));
     robot.push(KeyCode.CONTROL, KeyCode.Y);
     assertEquals(minute(31.5), eventAt("w0"));
+  }
+
+  @Test
+  void aClockThatWasWrongIsPutRightForEveryEventAtOnce() {
+    open();
+    robot.interact(() -> bench.hindsight(true));
+    List<SessionEvent> before = session().events();
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(before.size(), bench.state().selection().events().size());
+    type("bulk-shift", "10:30 was 10:31:30");
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(
+        before.stream().map(e -> e.at() + 90_000).toList(),
+        session().events().stream().map(SessionEvent::at).toList());
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(before, session().events());
+  }
+
+  @Test
+  void asKnownThenOnlyWhatIsKnownIsPicked() {
+    open();
+    robot.interact(
+        () -> {
+          bench.hindsight(false);
+          bench.transport().seek(HandMade.minute(30));
+        });
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    WaitForAsyncUtils.waitForFxEvents();
+    long known = session().events().stream().filter(e -> e.at() <= HandMade.minute(30)).count();
+    assertEquals(known, bench.state().selection().events().size());
   }
 
   @Test

@@ -42,31 +42,55 @@ final class BulkEdit {
     return Optional.of((m.group(1).isEmpty() || m.group(1).equals("+") ? 1 : -1) * seconds * 1000);
   }
 
+  /**
+   * Returns milliseconds of a typed shift, or of what a clock said and the true time then, such as
+   * "11:42 was 11:40:30"; a camera's or a watch's clock is put right so.
+   *
+   * @param near an instant of the match, epoch milliseconds
+   */
+  static Optional<Long> shift(String text, long near, ZoneId zone) {
+    String[] saidAndTrue = text.strip().split("\\s+was\\s+", 2);
+    if (saidAndTrue.length < 2) {
+      return shift(text);
+    }
+    return Say.typedTime(saidAndTrue[0], near, zone)
+        .flatMap(said -> Say.typedTime(saidAndTrue[1], said, zone).map(right -> right - said));
+  }
+
   List<Node> parts(Session session, List<SessionEvent> picked) {
     ZoneId zone = session.occasion().zone();
     Set<String> ids = new LinkedHashSet<>(picked.stream().map(SessionEvent::id).toList());
     long first = picked.get(0).at();
     long last = picked.get(picked.size() - 1).at();
     Label preview = Inspector.quiet(span(first, last, zone));
-    TextField by = Inspector.field("", 6, "Shift by minutes and seconds, such as +1:30");
-    by.setPromptText("shift +0:00");
+    TextField by =
+        Inspector.field(
+            "",
+            11,
+            "Shift by minutes and seconds, such as +1:30, or by what the clock said and the true time,"
+                + " such as 11:42 was 11:40:30");
+    by.setPromptText("+1:30, or 11:42 was 11:40:30");
+    by.setId("bulk-shift");
     by.textProperty()
         .addListener(
             (p, before, text) ->
                 preview.setText(
                     span(first, last, zone)
-                        + shift(text)
+                        + shift(text, first, zone)
                             .map(ms -> " becomes " + span(first + ms, last + ms, zone))
                             .orElse("")));
     by.setOnAction(
         e ->
-            shift(by.getText())
+            shift(by.getText(), first, zone)
                 .ifPresentOrElse(
                     ms ->
                         bench
                             .editing()
                             .edit("Shift " + ids.size() + " events", EventEdits.shift(ids, ms)),
-                    () -> bench.tell("Type a shift as minutes and seconds, such as +1:30")));
+                    () ->
+                        bench.tell(
+                            "Type a shift as minutes and seconds, such as +1:30, or what the clock said"
+                                + " and the true time: 11:42 was 11:40:30")));
     TextField to = Inspector.field("", 7, "Stretch so that the last event comes to lie at a time");
     to.setPromptText("stretch to");
     to.textProperty()

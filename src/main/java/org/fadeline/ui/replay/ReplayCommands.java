@@ -64,6 +64,7 @@ final class ReplayCommands {
         Command.of(PICK, "Second cursor here, or none", this::toggleMark, "M"),
         Command.of(PICK, "Pick the next event", () -> pickNext(1), "Period"),
         Command.of(PICK, "Pick the event before", () -> pickNext(-1), "Comma"),
+        Command.of(PICK, "Pick every event shown", this::pickEverything, "Shortcut+A"),
         Command.of(PICK, "Pick nothing", () -> bench.picking().none(), "Esc"),
         Command.of(EDIT, "Undo", () -> bench.editing().undo(), "Shortcut+Z"),
         Command.of(EDIT, "Redo", () -> bench.editing().redo(), "Shortcut+Shift+Z", "Shortcut+Y"),
@@ -153,6 +154,27 @@ final class ReplayCommands {
     bench
         .picking()
         .mark(bench.state().selection().mark() == null ? bench.state().playhead().at() : null);
+  }
+
+  /** Picks what is known at the playhead, or all with hindsight, on the lanes that are shown. */
+  private void pickEverything() {
+    WorkbenchState s = bench.state();
+    OpenSession open = s.open();
+    if (open == null) {
+      return;
+    }
+    long until = s.choices().hindsight() ? Long.MAX_VALUE : s.playhead().at();
+    bench
+        .picking()
+        .pickAll(
+            open.session().events().stream()
+                .filter(e -> e.at() <= until && isShown(s, e.lineId()))
+                .map(SessionEvent::id)
+                .toList());
+  }
+
+  private static boolean isShown(WorkbenchState s, @Nullable String lineId) {
+    return lineId == null || !s.choices().hiddenLines().contains(lineId);
   }
 
   private void pickNext(int way) {
