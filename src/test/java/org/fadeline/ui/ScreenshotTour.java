@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -17,9 +18,14 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import javax.imageio.ImageIO;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.io.SessionWriter;
+import org.fadeline.model.Fish;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.imports.ImportScreen;
+import org.fadeline.ui.season.SeasonScreen;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -167,10 +173,46 @@ public final class ScreenshotTour extends Application {
       steps.add(() -> picture("import-table-" + name));
       steps.add(() -> importing("notes.vtt", NOTES));
       steps.add(() -> picture("import-notes-" + name));
+      steps.add(this::secondRecord);
+      steps.add(() -> picture("import-second-" + name));
+      visitSeason(session, name);
       steps.add(window::keys);
       steps.add(() -> picture("keys-" + name));
       steps.add(window::keys);
     }
+  }
+
+  private void visitSeason(Path session, String name) {
+    steps.add(() -> window.showScreen("Season"));
+    steps.add(() -> picture("season-empty-" + name));
+    steps.add(
+        () ->
+            window.screens().stream()
+                .filter(SeasonScreen.class::isInstance)
+                .map(SeasonScreen.class::cast)
+                .forEach(screen -> screen.open(session.toAbsolutePath().getParent())));
+    for (String page :
+        List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out")) {
+      steps.add(() -> run(page));
+      steps.add(
+          () -> picture("season-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
+    }
+  }
+
+  /** The match in hand as a friend might have logged it: half a minute on, one fish heavier. */
+  private void secondRecord() {
+    Session own = Objects.requireNonNull(bench.state().open()).session();
+    List<SessionEvent> told = new ArrayList<>();
+    boolean heavier = false;
+    for (SessionEvent event : own.events()) {
+      SessionEvent later = event.retimed(at -> at + 30_000);
+      if (!heavier && later instanceof SessionEvent.Landed landed) {
+        heavier = true;
+        later = new SessionEvent.Landed(landed.stamp(), new Fish(1, "carp", 3_000.0, false));
+      }
+      told.add(later);
+    }
+    importing("friend.session.json", SessionWriter.toJson(own.withEvents(told)));
   }
 
   private void visitTalk(String name) {
