@@ -26,9 +26,9 @@ import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.season.SeasonScreen;
-import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
 
 /**
@@ -42,6 +42,8 @@ import org.fadeline.ui.state.Workbench;
 // JavaFX makes the object and calls start, which sets every field first of all.
 @SuppressWarnings("NullAway.Init")
 public final class ScreenshotTour extends Application {
+  private static final double SETTLED_MILLIS = 650;
+
   private final List<Runnable> steps = new ArrayList<>();
   private MainWindow window;
   private Stage stage;
@@ -105,7 +107,7 @@ public final class ScreenshotTour extends Application {
         new Workbench(
             new FileDesk(folder),
             Reviewer::review,
-            new DirectTaskService(),
+            new ThreadTaskService(Platform::runLater, Throwable::printStackTrace),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
@@ -276,7 +278,7 @@ public final class ScreenshotTour extends Application {
       return;
     }
     Runnable step = steps.remove(0);
-    PauseTransition wait = new PauseTransition(Duration.millis(350));
+    PauseTransition wait = new PauseTransition(Duration.millis(SETTLED_MILLIS));
     wait.setOnFinished(
         e -> {
           step.run();
