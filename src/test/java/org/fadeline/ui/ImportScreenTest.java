@@ -227,7 +227,7 @@ class ImportScreenTest extends WindowHarness {
     Session before = session();
     take(friends());
     assertTrue(shows("Their clock is 120.0 s ahead of yours"));
-    assertTrue(shows("1 by theirs alone and will be added, 1 differ"));
+    assertTrue(shows("1 by theirs alone and will be added, 1 differs"));
     assertEquals(1, table("second-clashes").getItems().size());
     robot.interact(() -> table("second-clashes").requestFocus());
     robot.push(KeyCode.DIGIT2);

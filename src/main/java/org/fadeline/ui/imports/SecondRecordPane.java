@@ -168,11 +168,18 @@ final class SecondRecordPane {
         + Say.count(merge.same(), "event")
         + (merge.same() == 1 ? " is" : " are")
         + " told by both alike, "
-        + merge.added().size()
-        + " by theirs alone and will be added, "
-        + merge.clashes().size()
-        + " differ: yours is kept unless you choose otherwise, and what the other says goes into the"
-        + " note.";
+        + (merge.added().isEmpty()
+            ? "none by theirs alone, "
+            : merge.added().size() + " by theirs alone and will be added, ")
+        + (merge.clashes().isEmpty()
+            ? "and nothing differs."
+            : differing(merge.clashes().size())
+                + ": yours is kept unless you choose otherwise, and what the other says goes into"
+                + " the note.");
+  }
+
+  private static String differing(int clashes) {
+    return clashes == 1 ? "1 differs" : clashes + " differ";
   }
 
   private Button keep(String text, String id, Clash.Choice choice) {
