@@ -192,7 +192,9 @@ public final class ScreenshotTour extends Application {
             window.screens().stream()
                 .filter(SeasonScreen.class::isInstance)
                 .map(SeasonScreen.class::cast)
-                .forEach(screen -> screen.open(session.toAbsolutePath().getParent())));
+                .forEach(
+                    screen ->
+                        screen.open(Objects.requireNonNull(session.toAbsolutePath().getParent()))));
     for (String page :
         List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out")) {
       steps.add(() -> run(page));
