@@ -126,6 +126,7 @@ final class FilterBar {
     box.setTitle(title);
     box.getStyleClass().add("filter-choice");
     box.setAccessibleText(title);
+    box.setPrefWidth(140);
     return box;
   }
 

@@ -96,41 +96,41 @@ final class SeasonTables {
     results
         .numbers(
             "Date",
-            110,
+            100,
             s -> (double) s.about().date().toEpochDay(),
             s -> DAY.format(s.about().date()))
-        .words("Water", 150, s -> water(s))
+        .words("Water", 130, s -> water(s))
         .numbers(
-            "Fish", 65, s -> (double) s.result().fish(), s -> String.valueOf(s.result().fish()))
+            "Fish", 55, s -> (double) s.result().fish(), s -> String.valueOf(s.result().fish()))
         .numbers(
             "Logged",
-            110,
+            105,
             s -> s.result().grams(),
             s ->
                 Say.weight(s.result().grams(), units)
                     + (s.result().weights().missing() > 0 ? " or more" : ""))
         .numbers(
             "At the scales",
-            115,
+            105,
             s -> s.result().weighedGrams(),
             s -> weight(s.result().weighedGrams()))
         .numbers(
             "Nets",
-            60,
+            50,
             s -> s.result().netGrams().isEmpty() ? null : (Double) (double) nets(s),
             s -> String.valueOf(nets(s)))
         .numbers(
             "Scales / logged",
-            120,
+            115,
             s -> s.result().scalesFactor(),
             s -> "×" + String.format(Locale.ROOT, "%.2f", s.result().scalesFactor()))
-        .words("Place", 90, s -> place(s.result().placing()))
+        .words("Place", 80, s -> place(s.result().placing()))
         .numbers(
             "Fished",
-            90,
+            85,
             SessionSummary::fishedMinutes,
             s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
-        .words("Past plain", 150, this::pastPlain);
+        .words("Past plain", 140, this::pastPlain);
   }
 
   private static int nets(SessionSummary session) {
