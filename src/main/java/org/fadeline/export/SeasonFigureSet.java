@@ -14,6 +14,7 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SeasonFadesFigure;
 import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
+import org.fadeline.figure.SeasonPastPlainFigure;
 import org.fadeline.figure.SeasonResultsFigure;
 
 /** Every figure of a season, each with the name of its file. */
@@ -32,6 +33,7 @@ public final class SeasonFigureSet {
           "season-first-bite-by-" + by.word(), new SeasonFirstBiteFigure(season, by, style));
     }
     figures.put("season-fades", new SeasonFadesFigure(season, style));
+    figures.put("season-past-plain", new SeasonPastPlainFigure(season, style));
     figures.replaceAll((name, figure) -> FigureSheet.of(figure, season));
     return figures;
   }

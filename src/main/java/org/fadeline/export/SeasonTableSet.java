@@ -7,7 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.Cell;
+import org.fadeline.analysis.season.Season.FadeGroup;
 import org.fadeline.analysis.season.Season.LineHours;
+import org.fadeline.analysis.season.Season.PastPlainTally;
 import org.fadeline.analysis.season.Season.PerHour;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
@@ -19,7 +21,7 @@ public final class SeasonTableSet {
 
   /** Returns the tables, weights in grams. */
   public static List<Table> of(Season season) {
-    return List.of(sessions(season), hours(season), feed(season));
+    return List.of(sessions(season), hours(season), feed(season), fades(season), pastPlain(season));
   }
 
   /**
@@ -132,6 +134,56 @@ public final class SeasonTableSet {
     return new Table(
         "season-feed",
         List.of("date", "line", "fed with", "feeds", "fished min", "fish", "g"),
+        rows);
+  }
+
+  private static Table fades(Season season) {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (FadeGroup group : season.fades()) {
+      rows.add(
+          row(
+              group.group(),
+              group.sessions().size(),
+              group.spells(),
+              group.faded(),
+              group.medianMinute(),
+              group.past().stays(),
+              group.past().minutes(),
+              group.past().fish(),
+              group.past().grams()));
+    }
+    return new Table(
+        "season-fades",
+        List.of(
+            "line",
+            "sessions",
+            "spells",
+            "faded",
+            "middle one min after all in",
+            "stays past plain",
+            "past plain min",
+            "fish past plain",
+            "g past plain"),
+        rows);
+  }
+
+  /** A row a session; empty cells where its fades are not worked out. */
+  private static Table pastPlain(Season season) {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (SessionSummary session : season.sessions()) {
+      PastPlainTally past = session.hasFades() ? season.pastPlain(session) : null;
+      rows.add(
+          row(
+              session.about().date().toString(),
+              session.about().title(),
+              past == null ? null : past.stays(),
+              past == null ? null : past.minutes(),
+              past == null ? null : past.fish(),
+              past == null ? null : past.grams()));
+    }
+    return new Table(
+        "season-past-plain",
+        List.of("date", "title", "stays past plain", "past plain min", "fish", "g"),
         rows);
   }
 }

@@ -3,16 +3,12 @@ package org.fadeline.figure;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
 
 /** What each session came to, by date: logged a full point, at the scales a ring. */
 public final class SeasonResultsFigure implements Figure {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
-
   private final Season season;
   private final FigureStyle style;
   private final Words words;
@@ -50,9 +46,9 @@ public final class SeasonResultsFigure implements Figure {
     int n = sorted.size();
     return title()
         + ", "
-        + DAY.format(date(0))
+        + DayAxis.DAY.format(date(0))
         + " to "
-        + DAY.format(date(n - 1))
+        + DayAxis.DAY.format(date(n - 1))
         + ": "
         + (n == 1 ? "1 session" : n + " sessions")
         + ", least "
@@ -100,7 +96,7 @@ public final class SeasonResultsFigure implements Figure {
     double last = date(n - 1).toEpochDay();
     Plot plot = new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, most * 1.08);
     plot.paintY(weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed");
-    paintDays(plot, width);
+    DayAxis.paint(plot, season.sessions(), width);
     double radius = n > 400 ? 2 : n > 60 ? 3 : 4.5;
     for (SessionSummary session : season.sessions()) {
       double x = plot.x((double) session.about().date().toEpochDay());
@@ -109,23 +105,6 @@ public final class SeasonResultsFigure implements Figure {
         pen.ring(pen.theme.ink(), x, plot.y(axis(weighed)), radius, 1.3);
       }
       pen.disc(pen.theme.accent(), x, plot.y(axis(logged(session))), radius * 0.8);
-    }
-  }
-
-  private void paintDays(Plot plot, double width) {
-    Pen pen = plot.pen;
-    double free = -1;
-    double base = plot.area.getMaxY() + pen.smallRow();
-    for (SessionSummary session : season.sessions()) {
-      String day = DAY.format(session.about().date());
-      double half = Type.width(pen.small, day) / 2;
-      double x = plot.x((double) session.about().date().toEpochDay());
-      double middle = Math.max(half + 4, Math.min(width - half - 4, x));
-      if (middle - half > free) {
-        pen.fill(pen.theme.secondInk(), x - 0.5, plot.area.getMaxY(), 1, 4);
-        pen.text(day, middle, base, pen.small, pen.theme.secondInk(), Pen.Align.MIDDLE);
-        free = middle + half + 34 * style.textScale();
-      }
     }
   }
 }

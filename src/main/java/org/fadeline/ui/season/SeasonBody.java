@@ -3,9 +3,11 @@ package org.fadeline.ui.season;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -29,6 +31,7 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SeasonFadesFigure;
 import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
+import org.fadeline.figure.SeasonPastPlainFigure;
 import org.fadeline.figure.SeasonResultsFigure;
 import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Looks;
@@ -69,11 +72,14 @@ final class SeasonBody {
   private final FigureCanvas hours = canvas();
   private final FigureCanvas firstBites = canvas();
   private final FigureCanvas fades = canvas();
+  private final FigureCanvas pastPlain = canvas();
   private final Label learned = new Label();
   private final CheckBox teach = new CheckBox("Let reviews learn from these sessions");
   private final StackPane page = new StackPane();
   private final Segments<String> pageChoice;
   private final Segments<By> byChoice;
+  private final Set<String> stale = new HashSet<>();
+  private String shownPage = PAGES.get(0);
   private SeasonState drawn = SeasonState.EMPTY;
   private By by = By.LINE;
   private @Nullable Path wanted;
@@ -111,7 +117,7 @@ final class SeasonBody {
     pages.put(PAGES.get(0), page(results, tables.results));
     pages.put(PAGES.get(1), page(hours, tables.hours));
     pages.put(PAGES.get(2), page(byChoice, firstBites, tables.firstBites));
-    pages.put(PAGES.get(3), page(fades, tables.fades));
+    pages.put(PAGES.get(3), page(beside(fades, pastPlain), tables.fades));
     pages.put(PAGES.get(4), page(tables.feed));
     learned.setWrapText(true);
     teach.setId("season-teach");
@@ -152,6 +158,15 @@ final class SeasonBody {
     canvas.setMinHeight(200);
     canvas.setPrefHeight(300);
     return canvas;
+  }
+
+  private static HBox beside(Region... parts) {
+    HBox box = new HBox(10, parts);
+    for (Region part : parts) {
+      HBox.setHgrow(part, Priority.ALWAYS);
+      part.setPrefWidth(100);
+    }
+    return box;
   }
 
   private static VBox page(Region... parts) {
@@ -254,6 +269,8 @@ final class SeasonBody {
     pageChoice.choose(name);
     Node node = pages.get(name);
     if (node != null) {
+      shownPage = name;
+      fill(name);
       page.getChildren().setAll(node);
     }
   }
@@ -318,16 +335,45 @@ final class SeasonBody {
         + (shown > 0 && shown < Season.FEWEST_FOR_LIMITS ? ": too few for limits" : "");
   }
 
+  /** Takes the season in: the page shown is made anew, the others when they are next shown. */
   private void showSeason(SeasonState state) {
+    tables.take(state.season(), preferences.get().units());
+    stale.addAll(PAGES);
+    fill(shownPage);
+    behind.show(List.of(), state.season(), state.found());
+  }
+
+  private void fill(String name) {
+    if (!stale.remove(name)) {
+      return;
+    }
+    SeasonState state = desk.state();
     Season season = state.season();
-    FigureStyle style = style();
-    draw(results, new SeasonResultsFigure(season, style));
-    draw(hours, new SeasonHoursFigure(season, style));
-    draw(firstBites, new SeasonFirstBiteFigure(season, by, style));
-    draw(fades, new SeasonFadesFigure(season, style));
-    learned.setText(SeasonWords.learned(season.learned()));
-    tables.show(state.found(), season, preferences.get().units());
-    behind.show(List.of(), season, state.found());
+    switch (PAGES.indexOf(name)) {
+      case 0 -> {
+        draw(results, new SeasonResultsFigure(season, style()));
+        tables.showResults();
+      }
+      case 1 -> {
+        draw(hours, new SeasonHoursFigure(season, style()));
+        tables.showHours();
+      }
+      case 2 -> {
+        draw(firstBites, new SeasonFirstBiteFigure(season, by, style()));
+        tables.showFirstBites();
+      }
+      case 3 -> {
+        draw(fades, new SeasonFadesFigure(season, style()));
+        draw(pastPlain, new SeasonPastPlainFigure(season, style()));
+        tables.showFades();
+      }
+      case 4 -> tables.showFeed();
+      case 5 -> {
+        learned.setText(SeasonWords.learned(season.learned()));
+        tables.showLearned();
+      }
+      default -> tables.showFiles(state.found());
+    }
   }
 
   private static void draw(FigureCanvas canvas, Figure figure) {

@@ -99,24 +99,24 @@ final class SeasonTables {
             100,
             s -> (double) s.about().date().toEpochDay(),
             s -> DAY.format(s.about().date()))
-        .words("Water", 130, s -> water(s))
+        .words("Water", 125, s -> water(s))
         .numbers(
             "Fish", 55, s -> (double) s.result().fish(), s -> String.valueOf(s.result().fish()))
         .numbers(
             "Logged",
-            105,
+            90,
             s -> s.result().grams(),
             s ->
                 Say.weight(s.result().grams(), units)
                     + (s.result().weights().missing() > 0 ? " or more" : ""))
         .numbers(
             "At the scales",
-            105,
+            108,
             s -> s.result().weighedGrams(),
             s -> weight(s.result().weighedGrams()))
         .numbers(
             "Nets",
-            50,
+            55,
             s -> s.result().netGrams().isEmpty() ? null : (Double) (double) nets(s),
             s -> String.valueOf(nets(s)))
         .numbers(
@@ -124,13 +124,13 @@ final class SeasonTables {
             115,
             s -> s.result().scalesFactor(),
             s -> "×" + String.format(Locale.ROOT, "%.2f", s.result().scalesFactor()))
-        .words("Place", 80, s -> place(s.result().placing()))
+        .words("Place", 75, s -> place(s.result().placing()))
         .numbers(
             "Fished",
-            85,
+            80,
             SessionSummary::fishedMinutes,
             s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
-        .words("Past plain", 140, this::pastPlain);
+        .words("Past plain", 125, this::pastPlain);
   }
 
   private static int nets(SessionSummary session) {
@@ -330,18 +330,38 @@ final class SeasonTables {
             + " nine days in ten)";
   }
 
-  void show(SeasonFolder found, Season newSeason, Units newUnits) {
+  /** Takes a season in; each table shows it once it is told to. */
+  void take(Season newSeason, Units newUnits) {
     season = newSeason;
     units = newUnits;
+  }
+
+  void showResults() {
     results.show(season.sessions());
+  }
+
+  void showFirstBites() {
+    firstBites.show(season.firstBites());
+  }
+
+  void showFades() {
+    fades.show(season.fades());
+  }
+
+  void showLearned() {
+    learned.show(season.learned().groups());
+  }
+
+  void showHours() {
     List<HourRow> hourRows = new ArrayList<>();
     for (LineHours line : season.lines()) {
       hourRows.add(new HourRow(line.group(), line.whole()));
       line.hours().forEach(cell -> hourRows.add(new HourRow(line.group(), cell)));
     }
     hours.show(hourRows);
-    firstBites.show(season.firstBites());
-    fades.show(season.fades());
+  }
+
+  void showFeed() {
     List<FeedRow> feedRows = new ArrayList<>();
     for (int i = 0; i < season.sessions().size(); i++) {
       SessionSummary session = season.sessions().get(i);
@@ -352,7 +372,9 @@ final class SeasonTables {
       }
     }
     feed.show(feedRows);
-    learned.show(season.learned().groups());
+  }
+
+  void showFiles(SeasonFolder found) {
     List<FileRow> fileRows = new ArrayList<>();
     for (SeasonFolder.Broken broken : found.broken()) {
       broken

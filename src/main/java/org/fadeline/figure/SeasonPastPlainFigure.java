@@ -1,0 +1,118 @@
+package org.fadeline.figure;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.PastPlainTally;
+import org.fadeline.analysis.season.SessionSummary;
+
+/**
+ * How long stays went past plain, by date: a point a session at the minutes of all its stays, a
+ * ring at 0 where it has none. Sessions whose fades are not worked out are left out and counted.
+ */
+public final class SeasonPastPlainFigure implements Figure {
+  private final Season season;
+  private final FigureStyle style;
+  private final List<SessionSummary> judged;
+
+  /** Makes the figure. */
+  public SeasonPastPlainFigure(Season season, FigureStyle style) {
+    this.season = season;
+    this.style = style;
+    this.judged = season.sessions().stream().filter(SessionSummary::hasFades).toList();
+  }
+
+  @Override
+  public String title() {
+    return "Minutes stayed past plain, each session";
+  }
+
+  @Override
+  public FigureStyle style() {
+    return style;
+  }
+
+  @Override
+  public double aspect() {
+    return 2.2;
+  }
+
+  @Override
+  public String description() {
+    if (judged.isEmpty()) {
+      return title() + ": no session with its fades worked out.";
+    }
+    List<PastPlainTally> stayed =
+        judged.stream().map(season::pastPlain).filter(tally -> tally.stays() > 0).toList();
+    String text =
+        title() + ": " + stayed.size() + " of " + sessions(judged.size()) + " stayed past plain";
+    double longest = stayed.stream().mapToDouble(PastPlainTally::minutes).max().orElse(0);
+    return text
+        + (stayed.isEmpty() ? "" : ", " + Words.minutes(longest) + " at most")
+        + "."
+        + (unjudged() == 0 ? "" : " " + capitalOfUnjudged() + ".");
+  }
+
+  private static String sessions(int n) {
+    return n == 1 ? "1 session" : n + " sessions";
+  }
+
+  private int unjudged() {
+    return season.sessions().size() - judged.size();
+  }
+
+  private String capitalOfUnjudged() {
+    return "Not worked out yet: " + sessions(unjudged());
+  }
+
+  @Override
+  public void paint(Graphics2D g, double width, double height) {
+    Pen pen = new Pen(g, style);
+    pen.fill(pen.theme.panel(), 0, 0, width, height);
+    if (judged.isEmpty()) {
+      pen.text(
+          Pen.shortened(pen.body, width - 28, "No session with its fades worked out."),
+          14,
+          30,
+          pen.body,
+          pen.theme.secondInk());
+      return;
+    }
+    double most = 0;
+    for (SessionSummary session : judged) {
+      most = Math.max(most, season.pastPlain(session).minutes());
+    }
+    Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width, height, 0.4);
+    double first = day(judged.get(0));
+    double last = day(judged.get(judged.size() - 1));
+    Plot plot =
+        new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, Math.max(10, most * 1.08));
+    plot.paintY(
+        Pen.shortened(
+            pen.small,
+            width - area.getX() - 8,
+            unjudged() == 0 ? "min (ring: none)" : "min (ring: none). " + capitalOfUnjudged()));
+    DayAxis.paint(plot, judged, width);
+    double radius = judged.size() > 400 ? 2 : judged.size() > 60 ? 3 : 4.5;
+    for (SessionSummary session : judged) {
+      PastPlainTally stayed = season.pastPlain(session);
+      double x = plot.x(day(session));
+      if (stayed.stays() == 0) {
+        pen.ring(pen.theme.ink(), x, plot.y(0), radius, 1.3);
+      } else {
+        pen.fill(
+            pen.theme.warning(),
+            x - 0.75,
+            plot.y(stayed.minutes()),
+            1.5,
+            plot.y(0) - plot.y(stayed.minutes()));
+        pen.disc(pen.theme.warning(), x, plot.y(stayed.minutes()), radius * 0.8);
+      }
+    }
+  }
+
+  private static double day(SessionSummary session) {
+    return session.about().date().toEpochDay();
+  }
+}
