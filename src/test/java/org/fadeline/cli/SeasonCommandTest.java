@@ -84,7 +84,7 @@ class SeasonCommandTest extends CommandHarness {
     copy("evening-moves-and-fish.session.json");
     Path figures = folder.resolve("figures");
     assertEquals(0, run("season", folder.toString(), "--figures", figures.toString()), err());
-    assertTrue(out().contains("12 files of figures written"), out());
+    assertTrue(out().contains("14 files of figures written"), out());
     assertTrue(Files.size(figures.resolve("season-line-by-hour.svg")) > 1000);
   }
 

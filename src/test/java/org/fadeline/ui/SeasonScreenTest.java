@@ -23,6 +23,7 @@ import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.season.SeasonScreen;
@@ -127,6 +128,30 @@ class SeasonScreenTest extends WindowHarness {
     settle(() -> shows("0 of 2 sessions"));
     press("season-everything");
     settle(() -> shows("2 sessions, 1 file"));
+  }
+
+  @Test
+  void aPageNotInViewIsMadeOfWhatIsChosenOnceItIsShown() throws Exception {
+    robot.push(KeyCode.ALT, KeyCode.DIGIT4);
+    settle(() -> pastPlain().contains(" of 2 sessions stayed"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT1);
+    @SuppressWarnings("unchecked") // the box of waters holds their names
+    CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
+    robot.interact(() -> waters.getCheckModel().check(0));
+    settle(() -> shows("1 of 2 sessions"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT4);
+    assertTrue(pastPlain().contains(" of 1 session stayed"), pastPlain());
+    assertEquals(1, sessionsOfTheFirstRow());
+  }
+
+  private String pastPlain() {
+    return node("season-past-plain", FigureCanvas.class).getAccessibleText();
+  }
+
+  private int sessionsOfTheFirstRow() {
+    return ((org.fadeline.analysis.season.Season.FadeGroup) table().getItems().get(0))
+        .sessions()
+        .size();
   }
 
   @Test

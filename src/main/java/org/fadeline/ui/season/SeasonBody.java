@@ -135,6 +135,7 @@ final class SeasonBody {
             showBehind(cell.sessions());
           }
         });
+    pastPlain.setId("season-past-plain");
     layOut();
     Watch.part(desk.stateProperty(), s -> s, this::show);
     Watch.part(
