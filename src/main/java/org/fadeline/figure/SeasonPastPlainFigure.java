@@ -92,7 +92,7 @@ public final class SeasonPastPlainFigure implements Figure {
         Pen.shortened(
             pen.small,
             width - area.getX() - 8,
-            unjudged() == 0 ? "min (ring: none)" : "min (ring: none). " + capitalOfUnjudged()));
+            unjudged() == 0 ? "min stayed past plain (ring: none)" : "min stayed past plain (ring: none). " + capitalOfUnjudged()));
     DayAxis.paint(plot, judged, width);
     double radius = judged.size() > 400 ? 2 : judged.size() > 60 ? 3 : 4.5;
     for (SessionSummary session : judged) {

@@ -124,7 +124,6 @@ final class FilterBar {
     CheckComboBox<T> box = new CheckComboBox<>();
     box.setId(id);
     box.setTitle(title);
-    box.getStyleClass().add("filter-choice");
     box.setAccessibleText(title);
     box.setPrefWidth(140);
     return box;

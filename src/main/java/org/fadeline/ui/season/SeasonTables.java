@@ -99,12 +99,12 @@ final class SeasonTables {
             100,
             s -> (double) s.about().date().toEpochDay(),
             s -> DAY.format(s.about().date()))
-        .words("Water", 125, s -> water(s))
+        .words("Water", 115, s -> water(s))
         .numbers(
             "Fish", 55, s -> (double) s.result().fish(), s -> String.valueOf(s.result().fish()))
         .numbers(
             "Logged",
-            90,
+            145,
             s -> s.result().grams(),
             s ->
                 Say.weight(s.result().grams(), units)
@@ -124,13 +124,13 @@ final class SeasonTables {
             115,
             s -> s.result().scalesFactor(),
             s -> "×" + String.format(Locale.ROOT, "%.2f", s.result().scalesFactor()))
-        .words("Place", 75, s -> place(s.result().placing()))
+        .words("Place", 70, s -> place(s.result().placing()))
         .numbers(
             "Fished",
             80,
             SessionSummary::fishedMinutes,
             s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
-        .words("Past plain", 125, this::pastPlain);
+        .words("Past plain", 115, this::pastPlain);
   }
 
   private static int nets(SessionSummary session) {
@@ -282,9 +282,13 @@ final class SeasonTables {
         .numbers(
             "For",
             100,
-            g -> g.past().minutes(),
+            g -> g.past().stays() == 0 ? null : (Double) g.past().minutes(),
             g -> Say.span(Math.round(g.past().minutes() * 60_000)))
-        .numbers("Gave", 100, g -> (double) g.past().fish(), g -> Say.fish(g.past().fish()));
+        .numbers(
+            "Gave",
+            100,
+            g -> g.past().stays() == 0 ? null : (Double) (double) g.past().fish(),
+            g -> Say.fish(g.past().fish()));
   }
 
   private void columnsOfFeed() {
