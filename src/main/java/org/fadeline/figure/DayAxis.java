@@ -12,7 +12,9 @@ final class DayAxis {
 
   private DayAxis() {}
 
-  /** Writes the days of the sessions below the foot, in order, those that would collide left out. */
+  /**
+   * Writes the days of the sessions, in order, below the foot; those that would collide are out.
+   */
   static void paint(Plot plot, List<SessionSummary> sessions, double width) {
     Pen pen = plot.pen;
     double free = -1;

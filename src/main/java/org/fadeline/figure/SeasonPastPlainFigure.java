@@ -51,7 +51,7 @@ public final class SeasonPastPlainFigure implements Figure {
     return text
         + (stayed.isEmpty() ? "" : ", " + Words.minutes(longest) + " at most")
         + "."
-        + (unjudged() == 0 ? "" : " " + capitalOfUnjudged() + ".");
+        + (unjudged() == 0 ? "" : " " + notYet() + ".");
   }
 
   private static String sessions(int n) {
@@ -62,7 +62,7 @@ public final class SeasonPastPlainFigure implements Figure {
     return season.sessions().size() - judged.size();
   }
 
-  private String capitalOfUnjudged() {
+  private String notYet() {
     return "Not worked out yet: " + sessions(unjudged());
   }
 
@@ -92,7 +92,9 @@ public final class SeasonPastPlainFigure implements Figure {
         Pen.shortened(
             pen.small,
             width - area.getX() - 8,
-            unjudged() == 0 ? "min stayed past plain (ring: none)" : "min stayed past plain (ring: none). " + capitalOfUnjudged()));
+            unjudged() == 0
+                ? "min stayed past plain (ring: none)"
+                : "min stayed past plain (ring: none). " + notYet()));
     DayAxis.paint(plot, judged, width);
     double radius = judged.size() > 400 ? 2 : judged.size() > 60 ? 3 : 4.5;
     for (SessionSummary session : judged) {

@@ -55,8 +55,7 @@ class SeasonTableSetTest {
                 new FadeFound(0.85, 140.0, 170.0, 178, new PastPlain(8, 0, 0))));
     SessionSummary left = session("2026-06-01", behind(new FadeFound(0.1, null, null, 60, null)));
     SessionSummary unjudged = session("2026-07-01", null);
-    return SeasonTableSet.of(
-            SeasonBuilder.build(List.of(unjudged, left, stayed), SeasonFilter.ALL))
+    return SeasonTableSet.of(SeasonBuilder.build(List.of(unjudged, left, stayed), SeasonFilter.ALL))
         .stream()
         .filter(table -> table.name().equals(name))
         .findFirst()
