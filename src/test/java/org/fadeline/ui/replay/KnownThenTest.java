@@ -30,8 +30,7 @@ class KnownThenTest {
       })
   void nothingAheadOfThePlayheadChangesTheReadout(String sample) {
     Session whole =
-        SessionFiles.read(
-                Path.of("sample-sessions", sample + ".session.json"), ReadOptions.DEFAULT)
+        SessionFiles.read(Path.of("sample-sessions", sample + ".session.json"), ReadOptions.DEFAULT)
             .session()
             .orElseThrow();
     Workbench bench = bench(whole);
