@@ -15,6 +15,7 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
@@ -31,14 +32,14 @@ import org.testfx.util.WaitForAsyncUtils;
 /** The whole window on files that are not there, and what tests ask of it. */
 // openWindow, before each test, sets every field.
 @SuppressWarnings("NullAway.Init")
-abstract class WindowHarness {
+public abstract class WindowHarness {
   static final Path FILE = Path.of("hand.session.json");
 
-  final FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
-  final FxRobot robot = new FxRobot();
-  Workbench bench;
-  PreferenceStore preferences;
-  MainWindow window;
+  protected final FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
+  protected final FxRobot robot = new FxRobot();
+  protected Workbench bench;
+  protected PreferenceStore preferences;
+  protected MainWindow window;
 
   @BeforeEach
   void openWindow() throws Exception {
@@ -68,24 +69,29 @@ abstract class WindowHarness {
     FxToolkit.cleanupStages();
   }
 
-  final void open(String screen) {
+  protected final void open(String screen) {
     robot.interact(() -> bench.open(FILE));
     WaitForAsyncUtils.waitForFxEvents();
     robot.interact(() -> window.showScreen(screen));
     WaitForAsyncUtils.waitForFxEvents();
   }
 
-  final Session session() {
+  /** Returns the screen of a title. */
+  protected final Screen screen(String title) {
+    return window.screens().stream().filter(s -> s.title().equals(title)).findFirst().orElseThrow();
+  }
+
+  protected final Session session() {
     return requireNonNull(bench.state().open()).session();
   }
 
-  final void waitUntil(Callable<Boolean> condition) throws TimeoutException {
+  protected final void waitUntil(Callable<Boolean> condition) throws TimeoutException {
     WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
     WaitForAsyncUtils.waitForFxEvents();
   }
 
   /** Returns whether a text is seen; asked on the window's thread, where no node comes or goes. */
-  final boolean shows(String text) {
+  protected final boolean shows(String text) {
     return WaitForAsyncUtils.waitForAsyncFx(
         10_000,
         () ->
@@ -99,7 +105,7 @@ abstract class WindowHarness {
                 .isEmpty());
   }
 
-  final <T extends Node> T node(String id, Class<T> type) {
+  protected final <T extends Node> T node(String id, Class<T> type) {
     // What lies in a scroll pane is part of the scene from the first pulse on.
     try {
       waitUntil(() -> robot.lookup("#" + id).tryQuery().isPresent());
@@ -110,7 +116,7 @@ abstract class WindowHarness {
   }
 
   /** Types a text into a field and leaves it with Enter. */
-  final void type(String id, String text) {
+  protected final void type(String id, String text) {
     TextInputControl field = node(id, TextInputControl.class);
     robot.interact(
         () -> {
@@ -124,14 +130,14 @@ abstract class WindowHarness {
   }
 
   /** Chooses a value of a box. */
-  final <T> void choose(String id, T value) {
+  protected final <T> void choose(String id, T value) {
     @SuppressWarnings("unchecked") // the test says which box it is
     ComboBox<T> box = node(id, ComboBox.class);
     robot.interact(() -> box.setValue(value));
     WaitForAsyncUtils.waitForFxEvents();
   }
 
-  final void press(String id) {
+  protected final void press(String id) {
     robot.interact(() -> node(id, javafx.scene.control.ButtonBase.class).fire());
     WaitForAsyncUtils.waitForFxEvents();
   }

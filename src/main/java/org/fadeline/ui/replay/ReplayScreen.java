@@ -47,6 +47,7 @@ public final class ReplayScreen implements Screen {
   private final VBox waitingBox = new VBox(10, new ProgressIndicator(), waiting);
   private @Nullable TimelineFigure figure;
   private Range shown = new Range(0, 0);
+  private OpenSession.@Nullable Source shownOf;
   private boolean visible;
 
   /** Makes the screen. */
@@ -148,7 +149,9 @@ public final class ReplayScreen implements Screen {
   private void opened(@Nullable OpenSession open) {
     if (open != null) {
       Range range = whole();
-      if (!range.holds(shown.from()) || !range.holds(shown.to()) || shown.millis() == 0) {
+      boolean another = !open.source().equals(shownOf);
+      shownOf = open.source();
+      if (another || !range.holds(shown.from()) || !range.holds(shown.to())) {
         shown = range;
       }
       showPeg();

@@ -157,13 +157,17 @@ final class TimelineGestures {
         }
       }
       case PAN -> {
-        double perPixel = now.shown.millis() / layout.plotArea().getWidth();
-        host.show(Zoom.pan(now.shown, host.whole(), Math.round((now.x - e.getX()) * perPixel)));
+        pan(layout, now, e.getX());
         pane.setCursor(Cursor.CLOSED_HAND);
       }
       case RECTANGLE -> pane.band(now.x, now.y, e.getX(), e.getY());
       case SCRUB -> {}
     }
+  }
+
+  private void pan(TimelineLayout layout, Drag from, double x) {
+    double perPixel = from.shown.millis() / layout.plotArea().getWidth();
+    host.show(Zoom.pan(from.shown, host.whole(), Math.round((from.x - x) * perPixel)));
   }
 
   private static long movedBy(TimelineLayout layout, Drag drag, double x) {
@@ -192,7 +196,10 @@ final class TimelineGestures {
         }
       }
       case PAN -> {
-        if (!now.moved) {
+        if (now.moved) {
+          // The last few pixels may come with the release alone.
+          pan(layout, now, e.getX());
+        } else {
           bench.picking().none();
           bench.transport().seek(layout.instantAt(e.getX()));
         }

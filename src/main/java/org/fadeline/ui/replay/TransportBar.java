@@ -26,8 +26,6 @@ import org.fadeline.ui.state.WorkbenchState;
 
 /** Play, step, seek, loop, speed. */
 final class TransportBar {
-  private static final List<Integer> SHOWN_SPEEDS = List.of(1, 10, 60, 120, 300, 600);
-
   private static final String CAUTION =
       "Keep 30 m from power lines.\nYour water's rules and the organiser decide.";
 
@@ -50,7 +48,7 @@ final class TransportBar {
     this.bench = bench;
     this.preferences = preferences;
     Transport t = bench.transport();
-    speeds = new Segments<>("Speed", SHOWN_SPEEDS, v -> v + "×", t::speed);
+    speeds = new Segments<>("Speed", Transport.SPEEDS, v -> v + "×", t::speed);
     scrub.setAccessibleText("Playhead");
     scrub.setId("scrub");
     scrub.valueProperty().addListener((p, before, after) -> scrubbed(after.doubleValue()));
@@ -61,7 +59,12 @@ final class TransportBar {
     Icon.BACKWARDS.on(reverse, "Play backwards", "R");
     reverse.setOnAction(e -> t.reverse(reverse.isSelected()));
     Icon.LOOP.on(loop, "Loop what is picked, or between the two cursors", "L");
-    loop.setOnAction(e -> toggleLoop.run());
+    loop.setOnAction(
+        e -> {
+          toggleLoop.run();
+          // Where there is nothing to loop the press must not leave it down.
+          loop.setSelected(bench.state().playhead().motion().loop() != null);
+        });
     time.setPromptText("hh:mm");
     time.setPrefColumnCount(6);
     time.setMinWidth(Region.USE_PREF_SIZE);

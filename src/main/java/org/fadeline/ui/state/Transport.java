@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** The commands that move the playhead. Without a session they do nothing. */
 public final class Transport {
   /** The speeds offered, seconds of the session for each second. */
-  public static final List<Integer> SPEEDS = List.of(1, 2, 5, 10, 30, 60, 120, 300, 600);
+  public static final List<Integer> SPEEDS = List.of(1, 10, 60, 120, 300, 600);
 
   private final Workbench bench;
 

@@ -181,7 +181,7 @@ class WorkbenchTest {
     assertEquals(120, bench.state().playhead().motion().speed());
     bench.transport().faster(false);
     bench.transport().faster(false);
-    assertEquals(30, bench.state().playhead().motion().speed());
+    assertEquals(10, bench.state().playhead().motion().speed());
   }
 
   @Test
