@@ -48,8 +48,7 @@ class TimelineViewTest extends WindowHarness {
   private void wheel(double delta, boolean shift) {
     TimelineLayout now = layout();
     // An event without a source is told its place in the scene.
-    Point2D in =
-        replay().timeline().localToScene(now.xOf(minute(90)), now.plotArea().getCenterY());
+    Point2D in = replay().timeline().localToScene(now.xOf(minute(90)), now.plotArea().getCenterY());
     double x = in.getX();
     double y = in.getY();
     robot.interact(
@@ -58,9 +57,27 @@ class TimelineViewTest extends WindowHarness {
                 .timeline()
                 .fireEvent(
                     new ScrollEvent(
-                        ScrollEvent.SCROLL, x, y, x, y, shift, false, false, false, false, false, 0,
-                        delta, 0, delta, ScrollEvent.HorizontalTextScrollUnits.NONE, 0,
-                        ScrollEvent.VerticalTextScrollUnits.NONE, 0, 0, null)));
+                        ScrollEvent.SCROLL,
+                        x,
+                        y,
+                        x,
+                        y,
+                        shift,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        0,
+                        delta,
+                        0,
+                        delta,
+                        ScrollEvent.HorizontalTextScrollUnits.NONE,
+                        0,
+                        ScrollEvent.VerticalTextScrollUnits.NONE,
+                        0,
+                        0,
+                        null)));
   }
 
   @Test

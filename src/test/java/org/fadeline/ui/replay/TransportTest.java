@@ -179,8 +179,7 @@ class TransportTest extends WindowHarness {
   private List<String> speedsShown() {
     return robot
         .lookup(
-            (Node n) ->
-                n instanceof ToggleButton b && b.isSelected() && b.getText().endsWith("×"))
+            (Node n) -> n instanceof ToggleButton b && b.isSelected() && b.getText().endsWith("×"))
         .queryAllAs(ToggleButton.class)
         .stream()
         .map(ToggleButton::getText)
