@@ -8,6 +8,7 @@ import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
+import org.fadeline.analysis.compare.LinePairing;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Picture;
@@ -52,16 +53,36 @@ public final class TalkMaterial {
     return Comparer.compare(
         first,
         second,
-        usual.withAlignment(alignment(picture.manner().align(), first.session(), second.session())),
+        usual
+            .withAlignment(alignment(picture.manner(), first.session(), second.session()))
+            .withPairing(
+                pairing(picture.manner().chosen(), first.session(), second.session())),
         units);
   }
 
-  private static Alignment alignment(Picture.Align align, Session first, Session second) {
-    return switch (align) {
+  private static LinePairing pairing(Picture.Chosen chosen, Session first, Session second) {
+    return LinePairing.of(
+        first,
+        second,
+        chosen.pairs().stream().map(p -> new LinePairing.Choice(p.first(), p.second())).toList());
+  }
+
+  private static Alignment alignment(Picture.Manner manner, Session first, Session second) {
+    Picture.Chosen chosen = manner.chosen();
+    return switch (manner.align()) {
       case CLOCK -> Alignment.byClock(first, second);
       case ALL_IN -> Alignment.byAllIn(first, second);
       case FIRST_FED -> Alignment.byFirstFed(first, second);
+      case BY_HAND -> Alignment.byHand(first, second, chosen.minutes());
+      case EVENT -> byEvents(chosen, first, second);
     };
+  }
+
+  private static Alignment byEvents(Picture.Chosen chosen, Session first, Session second) {
+    if (chosen.firstEvent() == null || chosen.secondEvent() == null) {
+      throw new IllegalArgumentException("no event is chosen that the two matches are laid on");
+    }
+    return Alignment.byEvents(first, chosen.firstEvent(), second, chosen.secondEvent());
   }
 
   /** Returns this material with each review changed. */

@@ -193,6 +193,7 @@ public final class TalkReader {
         word(fields, "measure", Picture.Measure.values(), Picture.Measure::word);
     Picture.Align align = word(fields, "align", Picture.Align.values(), Picture.Align::word);
     Units units = units(fields);
+    Picture.Chosen chosen = chosen(fields, align);
     fields.refuseRest();
     if (kind == null || !isOf(fields, kind, of, lines)) {
       return null;
@@ -206,7 +207,32 @@ public final class TalkReader {
         new Picture.Manner(
             measure == null ? usual.measure() : measure,
             align == null ? usual.align() : align,
-            units));
+            units,
+            chosen));
+  }
+
+  private static Picture.Chosen chosen(JsonFields fields, Picture.@Nullable Align align) {
+    double most = Picture.Chosen.MOST_MINUTES;
+    Double minutes = fields.number("laidMinutes", -most, most);
+    List<String> events = fields.texts("laidOn");
+    boolean needed = align == Picture.Align.EVENT;
+    if (events.size() != 2 && (needed || !events.isEmpty())) {
+      fields.error(
+          "laidOn",
+          "one event of each session is needed here, not " + events.size(),
+          "write the id of an event of the first session and one of the second");
+    }
+    List<Picture.Pair> pairs = new ArrayList<>();
+    for (JsonFields one : fields.objects("pairs")) {
+      pairs.add(new Picture.Pair(one.text("first"), one.text("second")));
+      one.refuseRest();
+    }
+    boolean both = events.size() == 2;
+    return new Picture.Chosen(
+        minutes == null ? 0 : minutes,
+        both ? events.get(0) : null,
+        both ? events.get(1) : null,
+        pairs);
   }
 
   private boolean isOf(JsonFields fields, Picture.Kind kind, List<String> of, List<String> lines) {

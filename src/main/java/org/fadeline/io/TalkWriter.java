@@ -78,10 +78,27 @@ public final class TalkWriter {
             .put("knownAt", instant(window.knownAt()))
             .put("measure", picture.manner().measure().word())
             .put("align", picture.manner().align().word());
+    putChosen(out, picture.manner().chosen());
     if (picture.manner().units() != null) {
       putUnits(out, picture.manner().units());
     }
     return out;
+  }
+
+  private static void putChosen(Json.Obj out, Picture.Chosen chosen) {
+    if (chosen.minutes() != 0) {
+      out.put("laidMinutes", chosen.minutes());
+    }
+    if (chosen.firstEvent() != null && chosen.secondEvent() != null) {
+      out.put("laidOn", texts(List.of(chosen.firstEvent(), chosen.secondEvent())));
+    }
+    if (!chosen.pairs().isEmpty()) {
+      List<Json> pairs = new ArrayList<>();
+      for (Picture.Pair pair : chosen.pairs()) {
+        pairs.add(Json.Obj.make().put("first", pair.first()).put("second", pair.second()));
+      }
+      out.put("pairs", Json.Arr.of(pairs));
+    }
   }
 
   private static void putUnits(Json.Obj out, Units units) {

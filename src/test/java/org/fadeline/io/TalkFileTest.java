@@ -40,7 +40,8 @@ class TalkFileTest {
             new Picture.Manner(
                 Picture.Measure.WEIGHT,
                 Picture.Align.CLOCK,
-                new Units(Units.Weight.KG, Units.Length.FT)));
+                new Units(Units.Weight.KG, Units.Length.FT),
+                Picture.Chosen.NOTHING));
     return new Talk(
         "Quillthorn – “a day”",
         List.of(
@@ -52,7 +53,23 @@ class TalkFileTest {
             Slide.EMPTY,
             new Slide("One", List.of("a", "b \"c\""), stretch, "say\nit", Look.Ground.DARK),
             Slide.EMPTY.withPicture(Picture.of(Picture.Kind.COMPARE_CATCH, "a", "b")),
+            Slide.EMPTY.withPicture(laid(Picture.Align.BY_HAND, -12.5)),
+            Slide.EMPTY.withPicture(laid(Picture.Align.EVENT, 0)),
             Slide.EMPTY.withPicture(Picture.ofLine(Picture.Kind.RATE, "b", "short"))));
+  }
+
+  private static Picture laid(Picture.Align align, double minutes) {
+    boolean event = align == Picture.Align.EVENT;
+    return Picture.of(Picture.Kind.COMPARE_TIMELINES, "a", "b")
+        .withManner(
+            Picture.Manner.USUAL
+                .withAlign(align)
+                .withChosen(
+                    new Picture.Chosen(
+                        minutes,
+                        event ? "e7" : null,
+                        event ? "e9" : null,
+                        List.of(new Picture.Pair("short", "edge"), new Picture.Pair(null, "long")))));
   }
 
   private static Schema schema() throws IOException {
@@ -108,6 +125,8 @@ class TalkFileTest {
         "{HEAD, \"slides\": [{\"picture\": {\"kind\": \"peg\", \"of\": [\"x\"]}}]}|there is no session with the id \"x\"",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"rate\", \"of\": [\"x\"]}}]}|/slides/0/picture/lines:",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"peg\", \"of\": [\"x\"], \"knownAt\": \"noon\"}}]}|/slides/0/picture/knownAt:",
+        "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"compare-pegs\", \"of\": [\"x\", \"x\"], \"align\": \"event\"}}]}|/slides/0/picture/laidOn: one event of each",
+        "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"compare-pegs\", \"of\": [\"x\", \"x\"], \"laidMinutes\": 2000}}]}|/slides/0/picture/laidMinutes:",
         "{HEAD, \"sessions\": [{\"id\": \"x\"}]}|/sessions/0/file:",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}, {\"id\": \"x\", \"file\": \"b\"}]}|/sessions/1/id: there are two",
       })

@@ -251,10 +251,13 @@ class CompareScreenTest extends WindowHarness {
     key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
     robot.interact(() -> window.showScreen("Talk"));
     WaitForAsyncUtils.waitForFxEvents();
-    assertEquals(
-        1,
-        node("slides", javafx.scene.control.ListView.class).getItems().size(),
-        "neither a table nor what a talk cannot lay");
+    var slides = node("slides", javafx.scene.control.ListView.class);
+    assertEquals(2, slides.getItems().size(), "no table, which is no picture");
+    String laid = String.valueOf(node("slide", Node.class).getAccessibleText());
+    assertTrue(laid.startsWith("Two matches, line by line."), laid);
+    assertTrue(laid.contains("by hand: the second session's all in at +"), laid);
+    robot.interact(() -> slides.getSelectionModel().select(0));
+    WaitForAsyncUtils.waitForFxEvents();
     String said = String.valueOf(node("slide", Node.class).getAccessibleText());
     assertTrue(said.startsWith("Rates of two matches."), said);
     assertTrue(said.contains("allowing for days that differ"), said);

@@ -165,7 +165,11 @@ public record Picture(
     /** The same time of day. */
     CLOCK("clock"),
     /** First feed on first feed. */
-    FIRST_FED("first-fed");
+    FIRST_FED("first-fed"),
+    /** One chosen event of each. */
+    EVENT("event"),
+    /** All in on all in, the second moved. */
+    BY_HAND("by-hand");
 
     private final String word;
 
@@ -185,11 +189,74 @@ public record Picture(
    * @param measure what curves count
    * @param align how two sessions share an axis
    * @param units of this picture, or null for the talk's own
+   * @param chosen what was chosen by hand of two sessions
    */
-  public record Manner(Measure measure, Align align, @Nullable Units units) {
+  public record Manner(Measure measure, Align align, @Nullable Units units, Chosen chosen) {
     /** Fish, all in on all in, the talk's units. */
-    public static final Manner USUAL = new Manner(Measure.FISH, Align.ALL_IN, null);
+    public static final Manner USUAL = new Manner(Measure.FISH, Align.ALL_IN, null, Chosen.NOTHING);
+
+    /** Returns this manner with curves that count something else. */
+    public Manner withMeasure(Measure newMeasure) {
+      return new Manner(newMeasure, align, units, chosen);
+    }
+
+    /** Returns this manner with two sessions laid otherwise. */
+    public Manner withAlign(Align newAlign) {
+      return new Manner(measure, newAlign, units, chosen);
+    }
+
+    /** Returns this manner in other units, or the talk's own. */
+    public Manner withUnits(@Nullable Units newUnits) {
+      return new Manner(measure, align, newUnits, chosen);
+    }
+
+    /** Returns this manner with something else chosen by hand. */
+    public Manner withChosen(Chosen newChosen) {
+      return new Manner(measure, align, units, newChosen);
+    }
+
+    /** Returns this manner without what has a meaning for its two sessions alone. */
+    public Manner forOtherSessions() {
+      boolean own = align == Align.EVENT || align == Align.BY_HAND;
+      return new Manner(measure, own ? Align.ALL_IN : align, units, Chosen.NOTHING);
+    }
   }
+
+  /**
+   * What was chosen by hand of two sessions.
+   *
+   * @param minutes how much later the second is laid where {@link Align#BY_HAND}, in [−1440, 1440]
+   * @param firstEvent id of the first session's event where {@link Align#EVENT}, or null
+   * @param secondEvent id of the second session's event where {@link Align#EVENT}, or null
+   * @param pairs lines held against each other, or kept apart, before others pair by themselves
+   */
+  public record Chosen(
+      double minutes,
+      @Nullable String firstEvent,
+      @Nullable String secondEvent,
+      List<Pair> pairs) {
+    /** Nothing chosen. */
+    public static final Chosen NOTHING = new Chosen(0, null, null, List.of());
+
+    /** Most minutes of a shift: a day. */
+    public static final double MOST_MINUTES = 1440;
+
+    /** Copies the list and checks the shift. */
+    public Chosen {
+      pairs = List.copyOf(pairs);
+      if (!(Math.abs(minutes) <= MOST_MINUTES)) {
+        throw new IllegalArgumentException("minutes must be -1440 to 1440: " + minutes);
+      }
+    }
+  }
+
+  /**
+   * Two lines held against each other, or one kept without counterpart.
+   *
+   * @param first id of a line of the first session, or null to keep the other alone
+   * @param second id of a line of the second session, or null to keep the other alone
+   */
+  public record Pair(@Nullable String first, @Nullable String second) {}
 
   /** Returns this picture with other lines. */
   public Picture withLines(List<String> newLines) {

@@ -3,6 +3,8 @@ package org.fadeline.ui.compare;
 import java.util.List;
 import java.util.Optional;
 import org.fadeline.analysis.compare.Alignment;
+import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.model.Session;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.Source;
 import org.fadeline.ui.state.TalkTray;
@@ -18,23 +20,35 @@ final class ComparePictures {
   static void putOnTalk(Workbench bench, CompareState state, String page) {
     CompareState.Second second = state.second();
     Optional<Picture.Kind> kind = kind(page);
-    Optional<Picture.Align> align = align(state.laying().mode());
-    if (second == null || kind.isEmpty()) {
+    Comparison shown = state.work().comparison();
+    if (second == null || shown == null || kind.isEmpty()) {
       bench.tell("There is no picture here to put on the talk");
-    } else if (align.isEmpty()) {
-      bench.tell(
-          "A talk lays two matches by all in, the clock or the first feed: choose one of these"
-              + " first");
-    } else if (!state.choices().isEmpty()) {
-      bench.tell("A talk pairs lines by itself: choose pairing by itself first");
-    } else {
-      Picture.Manner usual = Picture.Manner.USUAL;
-      Picture picture =
-          Picture.of(kind.get(), TalkTray.OPEN, OTHER)
-              .withManner(new Picture.Manner(usual.measure(), align.get(), usual.units()));
-      bench.putOnTalk(
-          kind.get().label(), picture, List.of(new Source(OTHER, second.file().toAbsolutePath())));
+      return;
     }
+    Picture picture =
+        Picture.of(kind.get(), TalkTray.OPEN, OTHER)
+            .withManner(manner(state, shown.first().session(), shown.second().session()));
+    bench.putOnTalk(
+        kind.get().label(), picture, List.of(new Source(OTHER, second.file().toAbsolutePath())));
+  }
+
+  /** Returns how the two are laid and paired here, for a picture that stands by itself. */
+  static Picture.Manner manner(CompareState state, Session first, Session second) {
+    Laying laying = state.laying();
+    boolean onEvent = laying.mode() == Alignment.Mode.EVENT;
+    String one = onEvent ? Laying.chosen(first, laying.firstEvent()) : null;
+    String other = onEvent ? Laying.chosen(second, laying.secondEvent()) : null;
+    boolean events = one != null && other != null;
+    return Picture.Manner.USUAL
+        .withAlign(onEvent && !events ? Picture.Align.ALL_IN : align(laying.mode()))
+        .withChosen(
+            new Picture.Chosen(
+                laying.mode() == Alignment.Mode.BY_HAND ? laying.minutes() : 0,
+                events ? one : null,
+                events ? other : null,
+                state.choices(first, second).stream()
+                    .map(c -> new Picture.Pair(c.firstLine(), c.secondLine()))
+                    .toList()));
   }
 
   private static Optional<Picture.Kind> kind(String page) {
@@ -48,12 +62,13 @@ final class ComparePictures {
     };
   }
 
-  private static Optional<Picture.Align> align(Alignment.Mode mode) {
+  private static Picture.Align align(Alignment.Mode mode) {
     return switch (mode) {
-      case ALL_IN -> Optional.of(Picture.Align.ALL_IN);
-      case CLOCK -> Optional.of(Picture.Align.CLOCK);
-      case FIRST_FED -> Optional.of(Picture.Align.FIRST_FED);
-      case EVENT, BY_HAND -> Optional.empty();
+      case ALL_IN -> Picture.Align.ALL_IN;
+      case CLOCK -> Picture.Align.CLOCK;
+      case FIRST_FED -> Picture.Align.FIRST_FED;
+      case EVENT -> Picture.Align.EVENT;
+      case BY_HAND -> Picture.Align.BY_HAND;
     };
   }
 }

@@ -99,15 +99,18 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
     return new CompareState(second, laying, List.of(), work);
   }
 
+  /** Returns the choices whose lines are still there. */
+  List<Choice> choices(Session first, Session other) {
+    return choices.stream()
+        .filter(c -> c.firstLine() == null || first.line(c.firstLine()).isPresent())
+        .filter(c -> c.secondLine() == null || other.line(c.secondLine()).isPresent())
+        .toList();
+  }
+
   /** Returns what a comparison of the two sessions rests on; choices of lines gone are left out. */
   ComparisonSetup setup(Session first, Session other) {
-    List<Choice> valid =
-        choices.stream()
-            .filter(c -> c.firstLine() == null || first.line(c.firstLine()).isPresent())
-            .filter(c -> c.secondLine() == null || other.line(c.secondLine()).isPresent())
-            .toList();
     return ComparisonSetup.usual(first, other)
         .withAlignment(laying.of(first, other))
-        .withPairing(LinePairing.of(first, other, valid));
+        .withPairing(LinePairing.of(first, other, choices(first, other)));
   }
 }

@@ -3,6 +3,7 @@ package org.fadeline.ui.talk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fadeline.model.Line;
 import org.fadeline.model.talk.Picture;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +43,24 @@ final class PictureEdits {
             before != null && sameSession ? before.lines() : List.of(),
             lines.apply(chosen.get(0))),
         before == null || !sameSession ? Picture.Window.WHOLE : before.window(),
-        before == null ? Picture.Manner.USUAL : before.manner());
+        before == null
+            ? Picture.Manner.USUAL
+            : before.sources().equals(chosen)
+                ? before.manner()
+                : before.manner().forOtherSessions());
+  }
+
+  /** Returns how two sessions can be laid: by what was chosen of them too, where anything was. */
+  static List<Picture.Align> aligns(Picture.Manner manner) {
+    Picture.Chosen chosen = manner.chosen();
+    return Stream.of(Picture.Align.values())
+        .filter(a -> a != Picture.Align.EVENT || chosen.firstEvent() != null)
+        .filter(
+            a ->
+                a != Picture.Align.BY_HAND
+                    || manner.align() == Picture.Align.BY_HAND
+                    || chosen.minutes() != 0)
+        .toList();
   }
 
   private static List<String> linesOf(Picture.Kind kind, List<String> before, List<Line> lines) {
@@ -66,7 +84,7 @@ final class PictureEdits {
         of,
         linesOf(before.kind(), List.of(), lines.apply(of.get(0))),
         Picture.Window.WHOLE,
-        before.manner());
+        before.manner().forOtherSessions());
   }
 
   /**

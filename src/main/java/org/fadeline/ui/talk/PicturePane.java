@@ -63,19 +63,18 @@ final class PicturePane {
         new Choice<>(
             "Curves count",
             m -> m == Picture.Measure.WEIGHT ? "Weight" : "Fish",
-            m -> manner(w -> new Picture.Manner(m, w.align(), w.units())));
+            m -> manner(w -> w.withMeasure(m)));
     measure.offer(List.of(Picture.Measure.values()));
     align =
         new Choice<>(
             "Laid on each other",
             PicturePane::words,
-            a -> manner(w -> new Picture.Manner(w.measure(), a, w.units())));
-    align.offer(List.of(Picture.Align.values()));
+            a -> manner(w -> w.withAlign(a)));
     units =
         new Choice<>(
             "Weights in",
             PicturePane::words,
-            u -> manner(w -> new Picture.Manner(w.measure(), w.align(), u)));
+            u -> manner(w -> w.withUnits(u)));
     List<@Nullable Units> offered = new ArrayList<>();
     offered.add(null);
     offered.add(Units.LB_OZ_AND_METRES);
@@ -107,6 +106,8 @@ final class PicturePane {
       case ALL_IN -> "All in on all in";
       case CLOCK -> "By the clock";
       case FIRST_FED -> "First feed on first feed";
+      case EVENT -> "By the events chosen on Compare";
+      case BY_HAND -> "By hand, as on Compare";
     };
   }
 
@@ -155,6 +156,7 @@ final class PicturePane {
     to.show(picture.window().to(), session);
     knownAt.show(picture.window().knownAt(), session);
     measure.show(picture.manner().measure());
+    align.offer(PictureEdits.aligns(picture.manner()));
     align.show(picture.manner().align());
     units.show(picture.manner().units());
   }

@@ -1,16 +1,27 @@
 package org.fadeline.ui.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.ComparisonSetup;
 import org.fadeline.analysis.compare.LinePair;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
+import org.fadeline.export.TalkMaterial;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
+import org.fadeline.model.Units;
+import org.fadeline.model.talk.Picture;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What is chosen about a comparison, without a window. */
 class CompareStateTest {
@@ -86,5 +97,47 @@ class CompareStateTest {
     assertEquals(B.events().get(9).at(), alignment.secondOrigin());
     Alignment gone = Laying.USUAL.onEvents("gone", other).of(A, B);
     assertEquals(A.events().get(0).at(), gone.firstOrigin(), "the first event stands for it");
+  }
+
+  /** The comparison that a talk makes of what is put on it rests on what the screen rests on. */
+  @ParameterizedTest
+  @EnumSource
+  void aTalkLaysAndPairsTwoMatchesAsTheScreenDoes(Alignment.Mode mode) {
+    String firstEvent = A.events().get(9).id();
+    Laying laying = new Laying(mode, -17.5, firstEvent, B.events().get(4).id());
+    CompareState state =
+        CompareState.EMPTY
+            .withLaying(laying)
+            .pair(A.lines().get(0).id(), B.lines().get(1).id())
+            .pair(A.lines().get(1).id(), null);
+    Review first = Reviewer.review(A, ReviewSettings.DEFAULT);
+    Review second = Reviewer.review(B, ReviewSettings.DEFAULT);
+    Picture picture =
+        Picture.of(Picture.Kind.COMPARE_TIMELINES, "a", "b")
+            .withManner(ComparePictures.manner(state, A, B));
+    ComparisonSetup talk =
+        new TalkMaterial(Map.of("a", first, "b", second))
+            .comparison(picture, Units.KG_AND_METRES)
+            .setup();
+    assertEquals(state.setup(A, B), talk);
+    assertEquals(mode, talk.alignment().mode());
+  }
+
+  @Test
+  void anEventThatIsGoneIsRefusedRatherThanLaidOtherwise() {
+    Review review = Reviewer.review(A, ReviewSettings.DEFAULT);
+    Picture picture =
+        Picture.of(Picture.Kind.COMPARE_CATCH, "a", "a")
+            .withManner(
+                Picture.Manner.USUAL
+                    .withAlign(Picture.Align.EVENT)
+                    .withChosen(new Picture.Chosen(0, "gone", "gone", List.of())));
+    String said =
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    new TalkMaterial(Map.of("a", review)).comparison(picture, Units.KG_AND_METRES))
+            .getMessage();
+    assertEquals("no event gone in the session", said);
   }
 }
