@@ -55,8 +55,7 @@ public final class TalkMaterial {
         second,
         usual
             .withAlignment(alignment(picture.manner(), first.session(), second.session()))
-            .withPairing(
-                pairing(picture.manner().chosen(), first.session(), second.session())),
+            .withPairing(pairing(picture.manner().chosen(), first.session(), second.session())),
         units);
   }
 

@@ -69,7 +69,8 @@ class TalkFileTest {
                         minutes,
                         event ? "e7" : null,
                         event ? "e9" : null,
-                        List.of(new Picture.Pair("short", "edge"), new Picture.Pair(null, "long")))));
+                        List.of(
+                            new Picture.Pair("short", "edge"), new Picture.Pair(null, "long")))));
   }
 
   private static Schema schema() throws IOException {

@@ -231,10 +231,7 @@ public record Picture(
    * @param pairs lines held against each other, or kept apart, before others pair by themselves
    */
   public record Chosen(
-      double minutes,
-      @Nullable String firstEvent,
-      @Nullable String secondEvent,
-      List<Pair> pairs) {
+      double minutes, @Nullable String firstEvent, @Nullable String secondEvent, List<Pair> pairs) {
     /** Nothing chosen. */
     public static final Chosen NOTHING = new Chosen(0, null, null, List.of());
 

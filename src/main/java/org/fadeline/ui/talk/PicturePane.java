@@ -66,15 +66,8 @@ final class PicturePane {
             m -> manner(w -> w.withMeasure(m)));
     measure.offer(List.of(Picture.Measure.values()));
     align =
-        new Choice<>(
-            "Laid on each other",
-            PicturePane::words,
-            a -> manner(w -> w.withAlign(a)));
-    units =
-        new Choice<>(
-            "Weights in",
-            PicturePane::words,
-            u -> manner(w -> w.withUnits(u)));
+        new Choice<>("Laid on each other", PicturePane::words, a -> manner(w -> w.withAlign(a)));
+    units = new Choice<>("Weights in", PicturePane::words, u -> manner(w -> w.withUnits(u)));
     List<@Nullable Units> offered = new ArrayList<>();
     offered.add(null);
     offered.add(Units.LB_OZ_AND_METRES);
