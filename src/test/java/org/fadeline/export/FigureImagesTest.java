@@ -41,8 +41,8 @@ import org.junit.jupiter.api.TestInstance;
 
 /**
  * Every figure, drawn again and held against the picture of it that was looked at and kept. Where
- * one differs, the picture drawn stands in {@code target/figure-images}; where the change was
- * meant, look at it and keep the new ones by
+ * one differs, the picture drawn stands in {@code target/figure-images}, and beside it, named
+ * {@code -difference}, what differs in red on the kept one made pale; where the change was meant, look at it and keep the new ones by
  *
  * <pre>mvn -q surefire:test -Dtest=FigureImagesTest -Dfigures.keep=true</pre>
  */
@@ -52,6 +52,7 @@ class FigureImagesTest {
   private static final Path DRAWN = Path.of("target/figure-images");
   private static final int WIDTH = 640;
   private static final int BLOCK = 16;
+  private static final int DIFFERENT = new Color(0xD0, 0x10, 0x10).getRGB();
 
   /** Another rasteriser moves the edges of letters by this much, of 255, and not by more. */
   private static final int EDGE = 72;
@@ -136,18 +137,61 @@ class FigureImagesTest {
     int differ = 0;
     for (int y = top; y < bottom; y++) {
       for (int x = left; x < right; x++) {
-        Color one = new Color(a.getRGB(x, y));
-        Color other = new Color(b.getRGB(x, y));
-        int most =
-            Math.max(
-                Math.abs(one.getRed() - other.getRed()),
-                Math.max(
-                    Math.abs(one.getGreen() - other.getGreen()),
-                    Math.abs(one.getBlue() - other.getBlue())));
-        differ += most > EDGE ? 1 : 0;
+        differ += differs(a.getRGB(x, y), b.getRGB(x, y)) ? 1 : 0;
       }
     }
     return differ / (double) ((right - left) * (bottom - top));
+  }
+
+  private static boolean differs(int first, int second) {
+    Color one = new Color(first);
+    Color other = new Color(second);
+    return Math.abs(one.getRed() - other.getRed()) > EDGE
+        || Math.abs(one.getGreen() - other.getGreen()) > EDGE
+        || Math.abs(one.getBlue() - other.getBlue()) > EDGE;
+  }
+
+  /** Returns the kept picture made pale, what differs in it or lies beyond one of the two in red. */
+  static BufferedImage difference(BufferedImage kept, BufferedImage drawn) {
+    int width = Math.max(kept.getWidth(), drawn.getWidth());
+    int height = Math.max(kept.getHeight(), drawn.getHeight());
+    BufferedImage shows = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        boolean both = holds(kept, x, y) && holds(drawn, x, y);
+        boolean same = both && !differs(kept.getRGB(x, y), drawn.getRGB(x, y));
+        shows.setRGB(x, y, same ? pale(kept.getRGB(x, y)) : DIFFERENT);
+      }
+    }
+    return shows;
+  }
+
+  private static boolean holds(BufferedImage image, int x, int y) {
+    return x < image.getWidth() && y < image.getHeight();
+  }
+
+  private static int pale(int rgb) {
+    Color ink = new Color(rgb);
+    int grey = 191 + (ink.getRed() + ink.getGreen() + ink.getBlue()) / 12;
+    return new Color(grey, grey, grey).getRGB();
+  }
+
+  /** The difference shows where it is and nowhere else, also where the size has changed. */
+  @Test
+  void theDifferenceIsRedWhereThePicturesDiffer() {
+    BufferedImage kept = new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB);
+    BufferedImage drawn = new BufferedImage(4, 2, BufferedImage.TYPE_INT_RGB);
+    drawn.setRGB(1, 1, Color.WHITE.getRGB());
+    BufferedImage shows = difference(kept, drawn);
+    List<String> red = new ArrayList<>();
+    for (int y = 0; y < 2; y++) {
+      for (int x = 0; x < 4; x++) {
+        if (shows.getRGB(x, y) == DIFFERENT) {
+          red.add(x + "," + y);
+        }
+      }
+    }
+    assertEquals(List.of("3,0", "1,1", "3,1"), red);
   }
 
   @Test
@@ -164,9 +208,14 @@ class FigureImagesTest {
         ImageIO.write(drawn, "png", kept.toFile());
         continue;
       }
-      double worst = Files.exists(kept) ? worstBlock(ImageIO.read(kept.toFile()), drawn) : 1;
+      BufferedImage before = Files.exists(kept) ? ImageIO.read(kept.toFile()) : null;
+      double worst = before == null ? 1 : worstBlock(before, drawn);
       if (worst > MOST_OF_A_BLOCK) {
         ImageIO.write(drawn, "png", DRAWN.resolve(name).toFile());
+        if (before != null) {
+          Path shows = DRAWN.resolve(entry.getKey() + "-difference.png");
+          ImageIO.write(difference(before, drawn), "png", shows.toFile());
+        }
         changed.add(String.format(Locale.ROOT, "%s (%.0f%% of a block)", name, 100 * worst));
       }
     }

@@ -14,6 +14,7 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Spell;
+import org.fadeline.analysis.Words;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.MatchRules;
@@ -113,7 +114,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       String fishing =
           frame.fishing() == null
               ? rigOut() == null ? "between lines" : "rig out"
-              : session.line(frame.fishing()).map(l -> "fishing " + theName(l)).orElse("");
+              : session.line(frame.fishing()).map(l -> "fishing " + Words.named(l.name())).orElse("");
       return switch (frame.phase()) {
         case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");
         case FISHING -> new Pair(Say.span(session.match().allOut() - at) + " to go", fishing);
@@ -121,19 +122,6 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
             new Pair("match stopped", Say.span(session.match().allOut() - at) + " to go");
         case AFTER -> new Pair("all out", "");
       };
-    }
-
-    private static String theName(Line line) {
-      String name = line.name();
-      return name.toLowerCase(java.util.Locale.ROOT).endsWith("line")
-          ? "the " + lower(name)
-          : lower(name);
-    }
-
-    private static String lower(String name) {
-      // A name in capitals, such as F1, keeps them.
-      boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
-      return word ? Character.toLowerCase(name.charAt(0)) + name.substring(1) : name;
     }
 
     private Pair weight() {
@@ -179,7 +167,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
           weight == null
               ? Math.round(finish.low()) + "–" + Math.round(finish.high()) + " fish"
               : Say.roughWeights(finish.low(), finish.high(), units);
-      return new Pair(head, "by all out, " + oddsOf(finish.level()));
+      return new Pair(head, "by all out at the present rate, " + oddsOf(finish.level()));
     }
 
     private @Nullable Pace latestPace() {

@@ -101,6 +101,18 @@ class ReadoutTest {
   }
 
   @Test
+  void aFinishSaysThatItTakesTheRateAsLasting() {
+    Readout r = at(bench(HandMade.session()), 90);
+    assertEquals("by all out at the present rate, 9 times in 10", r.pace().note());
+  }
+
+  @Test
+  void aLineIsNamedInASentenceAsEverywhereElse() {
+    Readout r = at(bench(HandMade.session()), 90);
+    assertEquals("fishing the shallow line", r.toGo().note());
+  }
+
+  @Test
   void afterAllOutNothingIsToGo() {
     Readout r = at(bench(HandMade.session()), 300);
     assertEquals("all out", r.toGo().head());
