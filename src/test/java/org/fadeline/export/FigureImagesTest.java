@@ -42,7 +42,8 @@ import org.junit.jupiter.api.TestInstance;
 /**
  * Every figure, drawn again and held against the picture of it that was looked at and kept. Where
  * one differs, the picture drawn stands in {@code target/figure-images}, and beside it, named
- * {@code -difference}, what differs in red on the kept one made pale; where the change was meant, look at it and keep the new ones by
+ * {@code -difference}, what differs in red on the kept one made pale; where the change was meant,
+ * look at it and keep the new ones by
  *
  * <pre>mvn -q surefire:test -Dtest=FigureImagesTest -Dfigures.keep=true</pre>
  */
@@ -151,7 +152,9 @@ class FigureImagesTest {
         || Math.abs(one.getBlue() - other.getBlue()) > EDGE;
   }
 
-  /** Returns the kept picture made pale, what differs in it or lies beyond one of the two in red. */
+  /**
+   * Returns the kept picture made pale, what differs in it or lies beyond one of the two in red.
+   */
   static BufferedImage difference(BufferedImage kept, BufferedImage drawn) {
     int width = Math.max(kept.getWidth(), drawn.getWidth());
     int height = Math.max(kept.getHeight(), drawn.getHeight());

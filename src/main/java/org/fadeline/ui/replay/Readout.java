@@ -114,7 +114,10 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       String fishing =
           frame.fishing() == null
               ? rigOut() == null ? "between lines" : "rig out"
-              : session.line(frame.fishing()).map(l -> "fishing " + Words.named(l.name())).orElse("");
+              : session
+                  .line(frame.fishing())
+                  .map(l -> "fishing " + Words.named(l.name()))
+                  .orElse("");
       return switch (frame.phase()) {
         case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");
         case FISHING -> new Pair(Say.span(session.match().allOut() - at) + " to go", fishing);
