@@ -24,13 +24,24 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a set of notes with the events expected of them, and scores the reader against it. */
 final class NoteScores {
-  private static final List<Line> LINES =
-      Stream.of("short", "shallow", "left edge", "right edge", "waggler", "feeder")
-          .map(name -> Line.named(name.replace(' ', '-'), name))
-          .toList();
+  private static final String USUAL = "short,shallow,left edge,right edge,waggler,feeder";
+
+  /** The lines of the angler who speaks, by what the column {@code session} says. */
+  private static final Map<String, String> SESSIONS =
+      Map.of(
+          "carp", "short,shallow,left edge,right edge,waggler",
+          "mixed", "feeder,pole 11 m,caster 5 m,whip,long,bomb,top kit + 2",
+          "kilos", "pole 13 m,whip,shallow,right edge");
 
   /** Confidences from here on count as sure. */
   static final double SURE = 0.65;
+
+  /** Edges between the bands of stated confidence. */
+  private static final double[] EDGES = {0.5, 0.6, 0.65, 0.7, 0.75};
+
+  private final double[] said = new double[EDGES.length + 1];
+  private final int[] inBand = new int[EDGES.length + 1];
+  private final int[] rightInBand = new int[EDGES.length + 1];
 
   int notes;
   int expected;
@@ -45,9 +56,16 @@ final class NoteScores {
   final List<String> misses = new ArrayList<>();
 
   private record Expected(
-      EventKind kind, String line, String to, int count, @Nullable Double grams, String amount) {}
+      EventKind kind,
+      String line,
+      String to,
+      int count,
+      @Nullable Double grams,
+      String amount,
+      @Nullable Long agoMillis,
+      @Nullable Double everySeconds) {}
 
-  private record Note(String text, List<Expected> events) {}
+  private record Note(String text, Vocabulary vocabulary, List<Expected> events) {}
 
   /** Scores a resource, or returns null where there is none. */
   static @Nullable NoteScores of(String resource) {
@@ -70,7 +88,9 @@ final class NoteScores {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     for (CSVRecord row : format.parse(in)) {
       Note note =
-          byId.computeIfAbsent(row.get("id"), id -> new Note(row.get("note"), new ArrayList<>()));
+          byId.computeIfAbsent(
+              row.get("id"),
+              id -> new Note(row.get("note"), vocabulary(told(row, "session")), new ArrayList<>()));
       String event = row.get("event").strip();
       if (event.equals("none")) {
         continue;
@@ -86,7 +106,9 @@ final class NoteScores {
               row.get("to").strip(),
               count.isEmpty() ? 1 : Integer.parseInt(count),
               weight.isEmpty() ? null : WeightText.grams(weight, Units.Weight.LB_OZ),
-              amount.isEmpty() ? "" : amount(Double.parseDouble(amount), row.get("unit").strip()));
+              amount.isEmpty() ? "" : amount(Double.parseDouble(amount), row.get("unit").strip()),
+              row.isMapped("ago") ? Math.round(1000 * number(told(row, "ago"))) : null,
+              row.isMapped("every") ? number(told(row, "every")) : null);
       boolean several = kind == EventKind.BITE || kind == EventKind.LOST;
       for (int i = 0; i < (several ? one.count : 1); i++) {
         note.events.add(one);
@@ -95,12 +117,27 @@ final class NoteScores {
     notes.addAll(byId.values());
   }
 
+  private static String told(CSVRecord row, String column) {
+    return row.isMapped(column) ? row.get(column).strip() : "";
+  }
+
+  private static double number(String text) {
+    return text.isEmpty() ? 0 : Double.parseDouble(text);
+  }
+
+  private static Vocabulary vocabulary(String session) {
+    return Vocabulary.of(
+        Stream.of(SESSIONS.getOrDefault(session, USUAL).split(",", -1))
+            .map(name -> Line.named(name.replace(' ', '-'), name))
+            .toList());
+  }
+
   private static String amount(double value, String unit) {
     return String.format(Locale.ROOT, "%.2f %s", value, unit);
   }
 
   private void score(Note note) {
-    Vocabulary vocabulary = Vocabulary.of(LINES);
+    Vocabulary vocabulary = note.vocabulary;
     List<ProposedEvent> events = new NoteReader(vocabulary).read(note.text, 0, "p");
     notes++;
     expected += note.events.size();
@@ -134,6 +171,10 @@ final class NoteScores {
   }
 
   private void tally(double confidence, boolean right) {
+    int band = band(confidence);
+    said[band] += confidence;
+    inBand[band]++;
+    rightInBand[band] += right ? 1 : 0;
     if (confidence >= SURE) {
       sure++;
       sureRight += right ? 1 : 0;
@@ -162,8 +203,13 @@ final class NoteScores {
     } else if (event instanceof SessionEvent.Fed fed) {
       Feed.Amount amount = fed.feed().amount();
       String told = amount == null ? "" : amount(amount.value(), amount.unit().word());
-      fields = told.equals(one.amount);
+      Feed.Pattern pattern = fed.feed().pattern();
+      double every = pattern == null ? 0 : pattern.everySeconds();
+      Double wanted = one.everySeconds;
+      fields = told.equals(one.amount) && (wanted == null || wanted == every);
     }
+    Long ago = one.agoMillis;
+    fields &= ago == null || event.at() == -ago;
     return fields ? 2 : 1;
   }
 
@@ -191,6 +237,32 @@ final class NoteScores {
         fish == null ? "" : fish,
         feed,
         proposed.confidence());
+  }
+
+  private static int band(double confidence) {
+    int band = 0;
+    while (band < EDGES.length && confidence >= EDGES[band]) {
+      band++;
+    }
+    return band;
+  }
+
+  /** Returns, by band of stated confidence, its mean and how many proposals were right. */
+  String reliability() {
+    StringBuilder table = new StringBuilder();
+    for (int band = 0; band <= EDGES.length; band++) {
+      if (inBand[band] > 0) {
+        table.append(
+            String.format(
+                Locale.ROOT,
+                "from %.2f: stated %.2f, right %d of %d%n",
+                band == 0 ? 0 : EDGES[band - 1],
+                said[band] / inBand[band],
+                rightInBand[band],
+                inBand[band]));
+      }
+    }
+    return table.toString();
   }
 
   double precision() {
