@@ -7,8 +7,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /**
- * How well spoken notes are read: precision and recall of events by kind and line, on the sets
- * used for tuning and on a fresh one, written by somebody who had not seen the reader.
+ * How well spoken notes are read: precision and recall of events by kind and line, on the sets used
+ * for tuning and on a fresh one, written by somebody who had not seen the reader.
  *
  * <p>{@code -Dfadeline.notes=print} prints the figures and every note that was read otherwise than
  * expected.
