@@ -12,6 +12,7 @@ import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SeasonFadesFigure;
+import org.fadeline.figure.SeasonFeedFigure;
 import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
 import org.fadeline.figure.SeasonPastPlainFigure;
@@ -34,6 +35,7 @@ public final class SeasonFigureSet {
     }
     figures.put("season-fades", new SeasonFadesFigure(season, style));
     figures.put("season-past-plain", new SeasonPastPlainFigure(season, style));
+    figures.put("season-feed", new SeasonFeedFigure(season, style));
     figures.replaceAll((name, figure) -> FigureSheet.of(figure, season));
     return figures;
   }
