@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.export.SeasonFigureSet;
+import org.fadeline.export.SeasonTableSet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
 import org.fadeline.index.SeasonFolder;
@@ -38,8 +39,14 @@ final class SeasonCommand implements Callable<Integer> {
   @Option(
       names = "--figures",
       paramLabel = "DIR",
-      description = "writes the figures there, each as PNG and SVG")
+      description = "writes the figures there, each as PNG, SVG and PDF")
   private @Nullable Path figures;
+
+  @Option(
+      names = "--tables",
+      paramLabel = "DIR",
+      description = "writes the tables there as CSV, weights in grams")
+  private @Nullable Path tables;
 
   @Parameters(paramLabel = "DIR", description = "a folder of sessions")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
@@ -76,17 +83,26 @@ final class SeasonCommand implements Callable<Integer> {
         () -> SeasonText.toText(season, chosen));
     Path pictures = figures;
     if (pictures != null) {
+      FigureStyle style = FigureStyle.of(Theme.LIGHT, chosen);
       write(
           pictures,
           () ->
-              (json.alone() ? console.err() : console.out())
-                  .println(
-                      SeasonFigureSet.write(season, FigureStyle.of(Theme.LIGHT, chosen), pictures)
-                              .size()
-                          + " files of figures written to "
-                          + pictures));
+              say(
+                  SeasonFigureSet.write(season, style, pictures).size()
+                      + " files of figures written to "
+                      + pictures));
+    }
+    Path sheets = tables;
+    if (sheets != null) {
+      write(
+          sheets,
+          () -> say(SeasonTableSet.write(season, sheets).size() + " tables written to " + sheets));
     }
     return ExitCode.DONE;
+  }
+
+  private void say(String what) {
+    (json.alone() ? console.err() : console.out()).println(what);
   }
 
   /** Something that writes a file. */

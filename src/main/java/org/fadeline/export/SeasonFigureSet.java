@@ -41,7 +41,7 @@ public final class SeasonFigureSet {
   }
 
   /**
-   * Writes every figure as PNG and SVG.
+   * Writes every figure as PNG, SVG and PDF.
    *
    * @param folder made where it is missing; files of the same names are replaced
    * @return the files written
@@ -59,6 +59,9 @@ public final class SeasonFigureSet {
       Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
       FigureExport.svg(figure, svg, WIDTH, height);
       written.add(svg);
+      Path pdf = folder.resolve(FileNames.of(entry.getKey(), "pdf"));
+      FigureExport.pdf(figure, pdf, WIDTH, height);
+      written.add(pdf);
     }
     return written;
   }

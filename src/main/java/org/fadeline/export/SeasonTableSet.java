@@ -21,7 +21,16 @@ public final class SeasonTableSet {
 
   /** Returns the tables, weights in grams. */
   public static List<Table> of(Season season) {
-    return List.of(sessions(season), hours(season), feed(season), fades(season), pastPlain(season));
+    return List.of(
+        sessions(season),
+        hours(season),
+        SeasonKindTables.firstBites(season),
+        feed(season),
+        SeasonKindTables.fed(season),
+        fades(season),
+        pastPlain(season),
+        SeasonKindTables.standingOut(season),
+        SeasonKindTables.learned(season));
   }
 
   /**
@@ -41,7 +50,7 @@ public final class SeasonTableSet {
     return written;
   }
 
-  private static List<@Nullable Object> row(@Nullable Object... cells) {
+  static List<@Nullable Object> row(@Nullable Object... cells) {
     return Arrays.asList(cells);
   }
 

@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.FadeGroup;
+import org.fadeline.analysis.season.SessionSummary;
 
 /** When each kind of line faded: a point a fade, the middle one marked. */
 public final class SeasonFadesFigure implements Figure {
@@ -46,6 +47,12 @@ public final class SeasonFadesFigure implements Figure {
     return text.toString().strip();
   }
 
+  private String none() {
+    return season.sessions().stream().allMatch(SessionSummary::hasFades)
+        ? "No spell that a fade could be judged in."
+        : "Fades are not worked out yet.";
+  }
+
   private static String tally(FadeGroup group) {
     return group.faded() + " of " + group.spells() + (group.spells() == 1 ? " spell" : " spells");
   }
@@ -57,11 +64,7 @@ public final class SeasonFadesFigure implements Figure {
     List<FadeGroup> groups = season.fades();
     if (groups.isEmpty()) {
       pen.text(
-          Pen.shortened(pen.body, width - 28, "No spell that a fade could be judged in."),
-          14,
-          30,
-          pen.body,
-          pen.theme.secondInk());
+          Pen.shortened(pen.body, width - 28, none()), 14, 30, pen.body, pen.theme.secondInk());
       return;
     }
     double names = 0;

@@ -1,5 +1,6 @@
 package org.fadeline.figure;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
@@ -29,8 +30,7 @@ public final class SeasonFeedFigure implements Figure {
   public SeasonFeedFigure(Season season, FigureStyle style) {
     this.style = style;
     this.words = new Words(style.units());
-    this.groups =
-        FeedGroup.of(season).stream().filter(g -> !g.sessions().isEmpty()).toList();
+    this.groups = FeedGroup.of(season).stream().filter(g -> !g.sessions().isEmpty()).toList();
     this.weights =
         groups.stream()
             .flatMap(g -> g.sessions().stream())

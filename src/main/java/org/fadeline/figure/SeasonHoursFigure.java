@@ -97,7 +97,8 @@ public final class SeasonHoursFigure implements Figure {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (season.lines().isEmpty()) {
-      pen.text("Nothing was fished.", 14, 30, pen.body, pen.theme.secondInk());
+      String none = season.sessions().isEmpty() ? "No session." : "Nothing was fished.";
+      pen.text(none, 14, 30, pen.body, pen.theme.secondInk());
       return;
     }
     for (int column = 0; column <= hours; column++) {

@@ -1,6 +1,7 @@
 package org.fadeline.ui;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -10,6 +11,7 @@ import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.PreferenceFile;
@@ -25,6 +27,7 @@ public final class FadelineApp extends Application {
 
   private static volatile @Nullable HeadStart headStart;
 
+  private List<Screen> screens = List.of();
   private @Nullable Workbench bench;
   private @Nullable PreferenceKeeper keeper;
   private @Nullable DiagnosticLog log;
@@ -68,9 +71,8 @@ public final class FadelineApp extends Application {
       workbench.openWith(from.path(), "Opening ", desk -> from.held());
     }
     Navigation navigation = new Navigation();
-    MainWindow window =
-        new MainWindow(
-            stage, workbench, preferences, Screens.of(workbench, preferences, navigation));
+    screens = Screens.of(workbench, preferences, navigation);
+    MainWindow window = new MainWindow(stage, workbench, preferences, screens);
     navigation.leadTo(window::showScreen);
     window.show();
     newLog.reached("window shown");
@@ -141,6 +143,7 @@ public final class FadelineApp extends Application {
 
   @Override
   public void stop() {
+    screens.forEach(Screen::close);
     if (bench != null) {
       bench.close();
     }

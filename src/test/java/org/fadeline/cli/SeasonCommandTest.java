@@ -84,8 +84,25 @@ class SeasonCommandTest extends CommandHarness {
     copy("evening-moves-and-fish.session.json");
     Path figures = folder.resolve("figures");
     assertEquals(0, run("season", folder.toString(), "--figures", figures.toString()), err());
-    assertTrue(out().contains("14 files of figures written"), out());
+    assertTrue(out().contains("24 files of figures written"), out());
     assertTrue(Files.size(figures.resolve("season-line-by-hour.svg")) > 1000);
+  }
+
+  @Test
+  void tablesAreWrittenUnderTheFilter() throws IOException {
+    copy("quillthorn-first-open.session.json");
+    copy("evening-moves-and-fish.session.json");
+    Path tables = folder.resolve("tables");
+    assertEquals(
+        0,
+        run("season", folder.toString(), "--tables", tables.toString(), "--line", "margin"),
+        err());
+    assertTrue(out().contains("9 tables written"), out());
+    for (String row :
+        Files.readAllLines(tables.resolve("season-line-by-hour.csv")).stream().skip(1).toList()) {
+      assertTrue(row.startsWith("margin,"), row);
+    }
+    assertTrue(Files.exists(tables.resolve("season-feed-by-line.csv")));
   }
 
   /** A CSV of clock times tells no date: the one assumed must not go unsaid, kept or not. */

@@ -8,10 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -26,6 +30,8 @@ import org.fadeline.model.Session;
 import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.season.Places;
 import org.fadeline.ui.season.SeasonScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -45,6 +51,20 @@ class SeasonScreenTest extends WindowHarness {
   @TempDir Path folder;
 
   private SeasonScreen season;
+  private @Nullable Path answer;
+
+  private final Places places =
+      new Places() {
+        @Override
+        public @Nullable Path folder(String title, @Nullable Path near) {
+          return answer;
+        }
+
+        @Override
+        public @Nullable Path file(String title, String name) {
+          return answer;
+        }
+      };
 
   @Override
   @BeforeEach
@@ -69,10 +89,9 @@ class SeasonScreenTest extends WindowHarness {
             new ThreadTaskService(javafx.application.Platform::runLater, fault -> {}),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    var screens = Screens.of(bench, preferences, navigation);
-    season =
-        (SeasonScreen)
-            screens.stream().filter(SeasonScreen.class::isInstance).findFirst().orElseThrow();
+    season = new SeasonScreen(bench, preferences, navigation, places);
+    List<Screen> screens = new ArrayList<>(Screens.of(bench, preferences, navigation));
+    screens.replaceAll(screen -> screen instanceof SeasonScreen ? season : screen);
     window = new MainWindow(stage, bench, preferences, screens);
     navigation.leadTo(window::showScreen);
     window.show();
@@ -152,6 +171,62 @@ class SeasonScreenTest extends WindowHarness {
     return ((org.fadeline.analysis.season.Season.FadeGroup) table().getItems().get(0))
         .sessions()
         .size();
+  }
+
+  @Test
+  void theFolderAskedForIsOpenedAndNoneLeavesTheScreenAsItIs() throws Exception {
+    Path other = Files.createDirectory(folder.resolve("other"));
+    Files.writeString(
+        other.resolve("three.session.json"),
+        SessionWriter.toJson(DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), 3)));
+    answer = null;
+    press("season-choose");
+    assertTrue(shows("2 sessions, 1 file with a problem"));
+    answer = other;
+    press("season-choose");
+    settle(() -> shows("1 session: too few for limits") && !shows("Stop"));
+  }
+
+  @Test
+  void figuresTablesAndJsonAreWrittenWhereAsked() throws Exception {
+    MenuButton export = node("season-export", MenuButton.class);
+    Path figures = folder.resolve("written/figures");
+    answer = figures;
+    robot.interact(() -> export.getItems().get(0).fire());
+    waitUntil(() -> Files.exists(figures.resolve("season-feed.pdf")));
+    Path tables = folder.resolve("written/tables");
+    answer = tables;
+    robot.interact(() -> export.getItems().get(1).fire());
+    waitUntil(() -> Files.exists(tables.resolve("season-learned.csv")));
+    Path json = folder.resolve("written/season.json");
+    answer = json;
+    robot.interact(() -> export.getItems().get(2).fire());
+    waitUntil(() -> Files.exists(json));
+    assertTrue(Files.exists(figures.resolve("season-results.png")));
+    assertTrue(Files.readString(json).contains("fadeline-season"));
+  }
+
+  @Test
+  void feedIsDrawnAndTabledAndALimitIsSaidAtTheFoot() throws Exception {
+    assertFalse(node("season-foot", Label.class).isVisible());
+    robot.push(KeyCode.ALT, KeyCode.DIGIT5);
+    String said = node("season-feed", FigureCanvas.class).getAccessibleText();
+    assertTrue(said.startsWith("Feed given against what came"), said);
+    assertTrue(said.contains("too few to tell"), said);
+    assertTrue(node("season-foot", Label.class).isVisible());
+    assertEquals(2, robot.lookup(".table-view").queryAll().size());
+    robot.interact(() -> table().getSelectionModel().select(0));
+    assertFalse(node("season-behind", ListView.class).getItems().isEmpty());
+  }
+
+  @Test
+  void aCellClickedLeadsToItsSessions() throws Exception {
+    robot.push(KeyCode.ALT, KeyCode.DIGIT2);
+    FigureCanvas hours = node("season-hours", FigureCanvas.class);
+    ListView<?> behind = node("season-behind", ListView.class);
+    robot.interact(() -> season.view().requestFocus());
+    robot.clickOn(hours);
+    settle(() -> !behind.getItems().isEmpty());
   }
 
   @Test

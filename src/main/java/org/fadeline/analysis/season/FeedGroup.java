@@ -37,8 +37,7 @@ public record FeedGroup(
    * @param fish landed, those of a spell's opening left out
    * @param grams their weight, or null where a fish of the session has none
    */
-  public record Fed(
-      int session, int feeds, double fishedHours, int fish, @Nullable Double grams) {
+  public record Fed(int session, int feeds, double fishedHours, int fish, @Nullable Double grams) {
     /** Returns fish an hour fished. */
     public double fishPerHour() {
       return fish / fishedHours;
@@ -59,8 +58,7 @@ public record FeedGroup(
    * @param fish landed an hour fished
    * @param weight grams an hour fished, over sessions with every fish's weight
    */
-  public record Share(
-      int fewest, int most, List<Integer> sessions, PerHour fish, PerHour weight) {
+  public record Share(int fewest, int most, List<Integer> sessions, PerHour fish, PerHour weight) {
     /** Copies the list. */
     public Share {
       sessions = List.copyOf(sessions);

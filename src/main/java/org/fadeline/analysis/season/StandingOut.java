@@ -86,7 +86,8 @@ public record StandingOut(
 
   private static List<StandingOut> in(Season season, Measure measure) {
     List<@Nullable Double> values =
-        season.sessions().stream().map((Function<SessionSummary, @Nullable Double>) measure::of)
+        season.sessions().stream()
+            .map((Function<SessionSummary, @Nullable Double>) measure::of)
             .toList();
     double[] known =
         values.stream()

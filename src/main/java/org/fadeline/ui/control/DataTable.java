@@ -38,6 +38,7 @@ public final class DataTable<R> extends VBox {
   private final FilteredList<R> filtered = new FilteredList<>(rows);
   private final List<Function<R, String>> texts = new ArrayList<>();
   private final Label title = new Label();
+  private final Label nothing = new Label();
 
   /**
    * Makes an empty table.
@@ -65,7 +66,7 @@ public final class DataTable<R> extends VBox {
     table.setItems(sorted);
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     table.setAccessibleText(heading);
-    Label nothing = new Label(empty);
+    nothing.setText(empty);
     nothing.setWrapText(true);
     nothing.getStyleClass().add("quiet");
     table.setPlaceholder(nothing);
@@ -157,6 +158,11 @@ public final class DataTable<R> extends VBox {
           }
         });
     return this;
+  }
+
+  /** Says something else where there are no rows. */
+  public void whenEmpty(String words) {
+    nothing.setText(words);
   }
 
   /** Shows other rows. */

@@ -39,6 +39,9 @@ public interface Screen {
     return null;
   }
 
+  /** Is told when the window is closed for good. */
+  default void close() {}
+
   /** Is told when the screen is shown or put away; a hidden screen need not draw. */
   void shown(boolean shown);
 }

@@ -1,6 +1,5 @@
 package org.fadeline.ui.season;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -23,12 +22,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.DirectoryChooser;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.By;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SeasonFadesFigure;
+import org.fadeline.figure.SeasonFeedFigure;
 import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
 import org.fadeline.figure.SeasonPastPlainFigure;
@@ -51,9 +50,13 @@ final class SeasonBody {
   static final List<String> PAGES =
       List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out");
 
+  private static final List<String> PAGES_WITH_LIMITS =
+      List.of("Line by hour", "First bites", "Feed");
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final SeasonDesk desk;
+  private final Places places;
   private final SeasonExport export;
   private final BorderPane view = new BorderPane();
   private final Button choose = new Button("Choose a folder…");
@@ -67,12 +70,20 @@ final class SeasonBody {
   private final FilterBar filters;
   private final SessionsBehind behind;
   private final SeasonTables tables;
+  private final KindTables kinds;
   private final Map<String, Node> pages = new LinkedHashMap<>();
   private final FigureCanvas results = canvas();
   private final FigureCanvas hours = canvas();
   private final FigureCanvas firstBites = canvas();
   private final FigureCanvas fades = canvas();
   private final FigureCanvas pastPlain = canvas();
+  private final FigureCanvas feed = canvas();
+  private final Label waiting = new Label(SeasonWords.READING);
+  private final Label foot =
+      new Label(
+          "Limits at 95%, from drawing whole sessions; none below "
+              + Season.FEWEST_FOR_LIMITS
+              + " sessions");
   private final Label learned = new Label();
   private final CheckBox teach = new CheckBox("Let reviews learn from these sessions");
   private final StackPane page = new StackPane();
@@ -84,11 +95,12 @@ final class SeasonBody {
   private By by = By.LINE;
   private @Nullable Path wanted;
 
-  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
+    this.places = places;
     this.bench = bench;
     this.preferences = preferences;
     desk = new SeasonDesk(bench.tasks());
-    export = new SeasonExport(bench, desk);
+    export = new SeasonExport(bench, desk, places);
     filters = new FilterBar(desk::filter);
     behind =
         new SessionsBehind(
@@ -111,19 +123,20 @@ final class SeasonBody {
           }
         });
     tables = new SeasonTables(this::showBehind);
+    kinds = new KindTables(this::showBehind);
     byChoice = new Segments<>("By", List.of(By.values()), By::word, this::showBy);
     byChoice.setMaxWidth(Region.USE_PREF_SIZE);
     byChoice.choose(by);
     pages.put(PAGES.get(0), page(results, tables.results));
-    pages.put(PAGES.get(1), page(hours, tables.hours));
-    pages.put(PAGES.get(2), page(byChoice, firstBites, tables.firstBites));
-    pages.put(PAGES.get(3), page(beside(fades, pastPlain), tables.fades));
-    pages.put(PAGES.get(4), page(tables.feed));
+    pages.put(PAGES.get(1), page(hours, kinds.hours));
+    pages.put(PAGES.get(2), page(byChoice, firstBites, kinds.firstBites));
+    pages.put(PAGES.get(3), page(beside(fades, pastPlain), kinds.fades));
+    pages.put(PAGES.get(4), page(feed, beside(kinds.fed, tables.feed)));
     learned.setWrapText(true);
     teach.setId("season-teach");
     teach.setOnAction(e -> teach(desk.state()));
     Watch.part(bench.stateProperty(), s -> s.choices().teaching() != null, teach::setSelected);
-    pages.put(PAGES.get(5), page(learned, teach, tables.learned));
+    pages.put(PAGES.get(5), page(learned, teach, kinds.learned));
     pages.put(PAGES.get(6), page(tables.files));
     pageChoice = new Segments<>("Show", PAGES, name -> name, this::page);
     hours.setOnMouseClicked(
@@ -136,6 +149,12 @@ final class SeasonBody {
           }
         });
     pastPlain.setId("season-past-plain");
+    feed.setId("season-feed");
+    hours.setId("season-hours");
+    waiting.setId("season-waiting");
+    foot.setId("season-foot");
+    foot.getStyleClass().add("quiet");
+    foot.setWrapText(true);
     layOut();
     Watch.part(desk.stateProperty(), s -> s, this::show);
     Watch.part(
@@ -216,7 +235,7 @@ final class SeasonBody {
     tabs.getStyleClass().add("plain-scroll");
     tabs.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     tabs.setMinHeight(Region.USE_PREF_SIZE);
-    VBox main = new VBox(10, tabs, page);
+    VBox main = new VBox(10, tabs, page, foot);
     main.getStyleClass().add("panel");
     main.setStyle("-fx-padding: 0.9em;");
     VBox.setVgrow(page, Priority.ALWAYS);
@@ -245,17 +264,20 @@ final class SeasonBody {
   }
 
   void choose() {
-    DirectoryChooser chooser = new DirectoryChooser();
-    chooser.setTitle("A folder of sessions");
-    preferences.get().recent().stream()
-        .map(path -> Path.of(path).getParent())
-        .filter(parent -> parent != null && Files.isDirectory(parent))
-        .findFirst()
-        .ifPresent(parent -> chooser.setInitialDirectory(parent.toFile()));
-    File chosen = chooser.showDialog(view.getScene().getWindow());
+    Path near =
+        preferences.get().recent().stream()
+            .map(path -> Path.of(path).getParent())
+            .filter(parent -> parent != null && Files.isDirectory(parent))
+            .findFirst()
+            .orElse(null);
+    Path chosen = places.folder("A folder of sessions", near);
     if (chosen != null) {
-      open(chosen.toPath());
+      open(chosen);
     }
+  }
+
+  void close() {
+    desk.close();
   }
 
   void open(Path chosen) {
@@ -272,7 +294,20 @@ final class SeasonBody {
     if (node != null) {
       shownPage = name;
       fill(name);
-      page.getChildren().setAll(node);
+      boolean limits = PAGES_WITH_LIMITS.contains(name);
+      foot.setVisible(limits);
+      foot.setManaged(limits);
+      arrange();
+    }
+  }
+
+  /** The page chosen; in its place, while nothing is read yet, that the folder is being read. */
+  private void arrange() {
+    SeasonState state = desk.state();
+    boolean nothing = state.reading() != null && state.found().entries().isEmpty();
+    Node shown = nothing ? waiting : pages.get(shownPage);
+    if (shown != null && !page.getChildren().equals(List.of(shown))) {
+      page.getChildren().setAll(shown);
     }
   }
 
@@ -311,6 +346,8 @@ final class SeasonBody {
     changed.setText(Say.count(state.changed(), "file") + " changed: read again");
     problem.setText(state.problem() == null ? "" : state.problem());
     problem.setManaged(state.problem() != null);
+    tables.reading(now != null);
+    kinds.reading(now != null);
     if (isNew(state)) {
       drawn = state;
       filters.offer(state.found().summaries());
@@ -319,6 +356,7 @@ final class SeasonBody {
         teach(state);
       }
     }
+    arrange();
   }
 
   /** Whether there is more to show than how far the reading is. */
@@ -339,6 +377,7 @@ final class SeasonBody {
   /** Takes the season in: the page shown is made anew, the others when they are next shown. */
   private void showSeason(SeasonState state) {
     tables.take(state.season(), preferences.get().units());
+    kinds.take(state.season(), preferences.get().units());
     stale.addAll(PAGES);
     fill(shownPage);
     behind.show(List.of(), state.season(), state.found());
@@ -357,21 +396,25 @@ final class SeasonBody {
       }
       case 1 -> {
         draw(hours, new SeasonHoursFigure(season, style()));
-        tables.showHours();
+        kinds.showHours();
       }
       case 2 -> {
         draw(firstBites, new SeasonFirstBiteFigure(season, by, style()));
-        tables.showFirstBites();
+        kinds.showFirstBites();
       }
       case 3 -> {
         draw(fades, new SeasonFadesFigure(season, style()));
         draw(pastPlain, new SeasonPastPlainFigure(season, style()));
-        tables.showFades();
+        kinds.showFades();
       }
-      case 4 -> tables.showFeed();
+      case 4 -> {
+        draw(feed, new SeasonFeedFigure(season, style()));
+        kinds.showFed();
+        tables.showFeed();
+      }
       case 5 -> {
         learned.setText(SeasonWords.learned(season.learned()));
-        tables.showLearned();
+        kinds.showLearned();
       }
       default -> tables.showFiles(state.found());
     }

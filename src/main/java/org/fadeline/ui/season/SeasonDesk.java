@@ -189,15 +189,25 @@ final class SeasonDesk {
   }
 
   private void watch(Path folder) {
+    close();
     try {
-      FolderWatch before = watch;
-      if (before != null) {
-        before.close();
-      }
       watch = new FolderWatch(folder, file -> tasks.later(() -> note(folder, file)));
     } catch (IOException notWatched) {
       // Reading again by hand still works; the reading itself tells what is wrong.
       watch = null;
+    }
+  }
+
+  /** Ends the watch of the folder. */
+  void close() {
+    FolderWatch before = watch;
+    watch = null;
+    try {
+      if (before != null) {
+        before.close();
+      }
+    } catch (IOException alreadyGone) {
+      return;
     }
   }
 

@@ -1,12 +1,9 @@
 package org.fadeline.ui.season;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.export.SeasonFigureSet;
 import org.fadeline.export.SeasonTableSet;
@@ -25,8 +22,10 @@ final class SeasonExport {
 
   private final Workbench bench;
   private final SeasonDesk desk;
+  private final Places places;
 
-  SeasonExport(Workbench bench, SeasonDesk desk) {
+  SeasonExport(Workbench bench, SeasonDesk desk, Places places) {
+    this.places = places;
     this.bench = bench;
     this.desk = desk;
   }
@@ -59,13 +58,10 @@ final class SeasonExport {
     if (root == null) {
       return;
     }
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the season as JSON");
-    chooser.setInitialFileName("season.json");
-    File chosen = chooser.showSaveDialog(null);
+    Path chosen = places.file("Save the season as JSON", "season.json");
     if (chosen != null) {
       write(
-          chosen.toPath(),
+          chosen,
           place -> {
             String text = SeasonJson.toJson(now.season(), now.found(), root);
             WholeFile.write(place, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
@@ -75,11 +71,9 @@ final class SeasonExport {
   }
 
   private void intoFolder(String title, Written written) {
-    DirectoryChooser chooser = new DirectoryChooser();
-    chooser.setTitle(title);
-    File chosen = chooser.showDialog(null);
+    Path chosen = places.folder(title, null);
     if (chosen != null) {
-      write(chosen.toPath(), written);
+      write(chosen, written);
     }
   }
 

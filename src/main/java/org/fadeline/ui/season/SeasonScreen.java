@@ -18,11 +18,19 @@ public final class SeasonScreen implements Screen {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final Navigation navigation;
+  private final Places places;
   private final StackPane view = new StackPane();
   private @Nullable SeasonBody body;
 
   /** Makes the screen. */
   public SeasonScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this(bench, preferences, navigation, Places.DIALOGS);
+  }
+
+  /** Makes the screen, which asks {@code places} for folders and files. */
+  public SeasonScreen(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
+    this.places = places;
     this.bench = bench;
     this.preferences = preferences;
     this.navigation = navigation;
@@ -31,7 +39,7 @@ public final class SeasonScreen implements Screen {
   private SeasonBody body() {
     SeasonBody built = body;
     if (built == null) {
-      built = new SeasonBody(bench, preferences, navigation);
+      built = new SeasonBody(bench, preferences, navigation, places);
       body = built;
       view.getChildren().setAll(built.view());
     }
@@ -41,6 +49,14 @@ public final class SeasonScreen implements Screen {
   /** Opens a folder of sessions. */
   public void open(Path folder) {
     body().open(folder);
+  }
+
+  /** Ends the watch of the folder. */
+  @Override
+  public void close() {
+    if (body != null) {
+      body.close();
+    }
   }
 
   @Override

@@ -3,48 +3,35 @@ package org.fadeline.ui.season;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
-import org.fadeline.analysis.season.Learned.GroupLearned;
 import org.fadeline.analysis.season.Season;
-import org.fadeline.analysis.season.Season.Cell;
-import org.fadeline.analysis.season.Season.FadeGroup;
-import org.fadeline.analysis.season.Season.FirstBiteGroup;
-import org.fadeline.analysis.season.Season.Limits;
-import org.fadeline.analysis.season.Season.LineHours;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.analysis.season.SessionSummary.Placing;
+import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
-/** The tables of a season: everything that is on a chart, in figures. */
+/** The tables of a season that go session by session, and the files left out. */
 final class SeasonTables {
   static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
 
   final DataTable<SessionSummary> results = new DataTable<>("Session by session", "No session.");
-  final DataTable<HourRow> hours =
-      new DataTable<>("Line by hour of the match, an hour fished", "Nothing was fished.");
-  final DataTable<FirstBiteGroup> firstBites =
-      new DataTable<>("First bite after feeding", "No feeding is logged.");
-  final DataTable<FadeGroup> fades =
-      new DataTable<>("Fades by kind of line", "No spell that a fade could be judged in yet.");
   final DataTable<FeedRow> feed =
       new DataTable<>("Feed given and what came", "No feeding is logged.");
-  final DataTable<GroupLearned> learned =
-      new DataTable<>("What each kind of line pays", "Nothing is learned yet.");
   final DataTable<FileRow> files =
       new DataTable<>("Files left out", "Every file of the folder is in use.");
 
+  private final Map<SessionSummary, List<String>> standing = new IdentityHashMap<>();
   private Units units = Units.LB_OZ_AND_METRES;
   private Season season = SeasonState.EMPTY.season();
-
-  /** A cell with its line. */
-  record HourRow(String line, Cell cell) {}
 
   /** What one line of one session was fed. */
   record FeedRow(int session, SessionSummary of, LineSummary line) {}
@@ -55,28 +42,17 @@ final class SeasonTables {
   /** Makes the tables; {@code behind} is told the sessions a chosen row rests on. */
   SeasonTables(Consumer<List<Integer>> behind) {
     columnsOfResults();
-    columnsOfHours();
-    columnsOfFirstBites();
-    columnsOfFades();
     columnsOfFeed();
-    learned
-        .words("Line", 160, g -> Say.capital(g.group()))
-        .numbers("Sessions", 90, g -> (double) g.sessions(), g -> String.valueOf(g.sessions()))
-        .numbers("Bunching", 95, GroupLearned::bunching, g -> "×" + Say.number(g.bunching()))
-        .words("Fish an hour, another day", 260, SeasonTables::pool);
     files
         .words("File", 240, r -> String.valueOf(r.file().getFileName()))
         .words("Where", 110, FileRow::place)
         .words("Problem", 330, FileRow::problem)
         .words("What to do", 330, FileRow::remedy);
     on(results, s -> List.of(season.sessions().indexOf(s)), behind);
-    on(hours, r -> r.cell().sessions(), behind);
-    on(firstBites, FirstBiteGroup::sessions, behind);
-    on(fades, FadeGroup::sessions, behind);
     on(feed, r -> List.of(r.session()), behind);
   }
 
-  private static <R> void on(
+  static <R> void on(
       DataTable<R> table,
       java.util.function.Function<R, List<Integer>> sessions,
       Consumer<List<Integer>> behind) {
@@ -130,7 +106,8 @@ final class SeasonTables {
             80,
             SessionSummary::fishedMinutes,
             s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
-        .words("Past plain", 115, this::pastPlain);
+        .words("Past plain", 115, this::pastPlain)
+        .words("Stands out", 330, this::standsOut);
   }
 
   private static int nets(SessionSummary session) {
@@ -162,133 +139,8 @@ final class SeasonTables {
         : Say.span(Math.round(past.minutes() * 60_000)) + ", " + Say.fish(past.fish());
   }
 
-  private void columnsOfHours() {
-    hours
-        .words("Line", 150, r -> Say.capital(r.line()))
-        .words("Hour", 95, r -> hour(r.cell()))
-        .numbers(
-            "Sessions",
-            90,
-            r -> (double) r.cell().sessions().size(),
-            r -> String.valueOf(r.cell().sessions().size()))
-        .numbers(
-            "Fished",
-            100,
-            r -> r.cell().fishedHours(),
-            r -> Say.span(Math.round(r.cell().fishedHours() * 3_600_000)))
-        .numbers(
-            "Weight an hour",
-            240,
-            r -> r.cell().weight().perHour(),
-            r ->
-                Say.roughWeight(known(r.cell().weight().perHour()), units)
-                    + weights(r.cell().weight().limits()))
-        .numbers(
-            "Fish an hour",
-            150,
-            r -> r.cell().fish().perHour(),
-            r -> Say.number(known(r.cell().fish().perHour())) + fish(r.cell().fish().limits()));
-  }
-
-  private static double known(@Nullable Double value) {
-    return value == null ? 0 : value;
-  }
-
-  private static String hour(Cell cell) {
-    return cell.hour() == null ? "whole match" : "hour " + (cell.hour() + 1);
-  }
-
-  private String weights(@Nullable Limits limits) {
-    return limits == null
-        ? ", too few to tell"
-        : " (" + Say.roughWeights(limits.low(), limits.high(), units) + ")";
-  }
-
-  private static String fish(@Nullable Limits limits) {
-    return limits == null
-        ? ", too few to tell"
-        : " (" + Say.number(limits.low()) + "–" + Say.number(limits.high()) + ")";
-  }
-
-  private void columnsOfFirstBites() {
-    firstBites
-        .words("", 160, g -> Say.capital(g.name()))
-        .words("By", 80, g -> g.by().word())
-        .numbers(
-            "Sessions",
-            90,
-            g -> (double) g.sessions().size(),
-            g -> String.valueOf(g.sessions().size()))
-        .numbers(
-            "Feeds", 70, g -> (double) g.tally().feeds(), g -> String.valueOf(g.tally().feeds()))
-        .numbers(
-            "With a bite",
-            95,
-            g -> (double) g.tally().bites(),
-            g -> String.valueOf(g.tally().bites()))
-        .words("Half bit within", 190, SeasonTables::median)
-        .words("Against the others", 150, SeasonTables::against);
-  }
-
-  private static String median(FirstBiteGroup group) {
-    Season.Curve curve = group.curve();
-    if (curve == null) {
-      return "too few feeds to say";
-    }
-    Double median = curve.medianMinutes();
-    if (median == null) {
-      return "not reached";
-    }
-    Double low = curve.low();
-    Double high = curve.high();
-    String limits =
-        low == null && high == null
-            ? ", too few to tell"
-            : " ("
-                + (low == null ? "?" : Say.number(low))
-                + "–"
-                + (high == null ? "no upper limit" : Say.number(high))
-                + ")";
-    return Say.number(median) + " min" + limits;
-  }
-
-  private static String against(FirstBiteGroup group) {
-    Double p = group.againstOthers().p();
-    return p == null
-        ? ""
-        : p < 0.001 ? "p < 0.001" : "p = " + String.format(Locale.ROOT, "%.3f", p);
-  }
-
-  private void columnsOfFades() {
-    fades
-        .words("Line", 160, g -> Say.capital(g.group()))
-        .numbers(
-            "Sessions",
-            90,
-            g -> (double) g.sessions().size(),
-            g -> String.valueOf(g.sessions().size()))
-        .numbers("Spells", 75, g -> (double) g.spells(), g -> String.valueOf(g.spells()))
-        .numbers("Faded", 75, g -> (double) g.faded(), g -> String.valueOf(g.faded()))
-        .numbers(
-            "Middle one",
-            110,
-            FadeGroup::medianMinute,
-            g -> Say.number(known(g.medianMinute())) + " min in")
-        .numbers(
-            "Stays past plain",
-            130,
-            g -> (double) g.past().stays(),
-            g -> String.valueOf(g.past().stays()))
-        .numbers(
-            "For",
-            100,
-            g -> g.past().stays() == 0 ? null : (Double) g.past().minutes(),
-            g -> Say.span(Math.round(g.past().minutes() * 60_000)))
-        .numbers(
-            "Gave",
-            100,
-            g -> g.past().stays() == 0 ? null : (Double) (double) g.past().fish(),
-            g -> Say.fish(g.past().fish()));
+  private String standsOut(SessionSummary session) {
+    return String.join("; ", standing.getOrDefault(session, List.of()));
   }
 
   private void columnsOfFeed() {
@@ -322,47 +174,27 @@ final class SeasonTables {
     return String.join(", ", parts);
   }
 
-  private static String pool(GroupLearned group) {
-    var pool = group.pool();
-    return pool == null
-        ? "too few sessions"
-        : Say.number(pool.mean())
-            + " ("
-            + Say.number(pool.quantile(0.05))
-            + "–"
-            + Say.number(pool.quantile(0.95))
-            + " nine days in ten)";
-  }
-
   /** Takes a season in; each table shows it once it is told to. */
   void take(Season newSeason, Units newUnits) {
     season = newSeason;
     units = newUnits;
+    standing.clear();
+    for (StandingOut one : StandingOut.of(newSeason)) {
+      standing
+          .computeIfAbsent(newSeason.sessions().get(one.session()), x -> new ArrayList<>())
+          .add(SeasonWords.standsOut(one, newUnits));
+    }
+  }
+
+  /** While the folder is read nothing is said to be missing. */
+  void reading(boolean reading) {
+    results.whenEmpty(reading ? SeasonWords.READING : "No session.");
+    feed.whenEmpty(reading ? SeasonWords.READING : "No feeding is logged.");
+    files.whenEmpty(reading ? SeasonWords.READING : "Every file of the folder is in use.");
   }
 
   void showResults() {
     results.show(season.sessions());
-  }
-
-  void showFirstBites() {
-    firstBites.show(season.firstBites());
-  }
-
-  void showFades() {
-    fades.show(season.fades());
-  }
-
-  void showLearned() {
-    learned.show(season.learned().groups());
-  }
-
-  void showHours() {
-    List<HourRow> hourRows = new ArrayList<>();
-    for (LineHours line : season.lines()) {
-      hourRows.add(new HourRow(line.group(), line.whole()));
-      line.hours().forEach(cell -> hourRows.add(new HourRow(line.group(), cell)));
-    }
-    hours.show(hourRows);
   }
 
   void showFeed() {

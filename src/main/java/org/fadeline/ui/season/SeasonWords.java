@@ -2,11 +2,32 @@ package org.fadeline.ui.season;
 
 import java.util.Locale;
 import org.fadeline.analysis.season.Learned;
+import org.fadeline.analysis.season.StandingOut;
+import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
 
 /** How the season screen says things. */
 final class SeasonWords {
+  static final String READING = "Still reading the folder.";
+
   private SeasonWords() {}
+
+  /** Returns in what a session stands out, with what the rest lies between. */
+  static String standsOut(StandingOut one, Units units) {
+    return switch (one.measure()) {
+          case WEIGHT -> Say.roughWeight(one.value(), units) + " an hour";
+          case FISH -> Say.number(one.value()) + " fish an hour";
+          case SCALES -> String.format(Locale.ROOT, "scales ×%.2f of logged", one.value());
+        }
+        + "; half of "
+        + one.sessions()
+        + " sessions: "
+        + switch (one.measure()) {
+          case WEIGHT -> Say.roughWeights(one.low(), one.high(), units);
+          case FISH -> Say.number(one.low()) + "–" + Say.number(one.high());
+          case SCALES -> String.format(Locale.ROOT, "×%.2f–%.2f", one.low(), one.high());
+        };
+  }
 
   /** Returns what the sessions teach, with what it rests on. */
   static String learned(Learned learned) {
