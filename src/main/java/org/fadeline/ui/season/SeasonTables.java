@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Consumer;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
@@ -29,7 +28,7 @@ final class SeasonTables {
   final DataTable<FileRow> files =
       new DataTable<>("Files left out", "Every file of the folder is in use.");
 
-  private final Map<SessionSummary, List<String>> standing = new IdentityHashMap<>();
+  private final IdentityHashMap<SessionSummary, List<String>> standing = new IdentityHashMap<>();
   private Units units = Units.LB_OZ_AND_METRES;
   private Season season = SeasonState.EMPTY.season();
 
