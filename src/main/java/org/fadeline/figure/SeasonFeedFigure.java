@@ -192,7 +192,7 @@ public final class SeasonFeedFigure implements Figure {
                 left, top, Math.max(10, panel.getMaxX() - left - 14), Math.max(10, foot - top)),
             -mostFeeds * 0.03,
             mostFeeds * 1.03,
-            mostRate * 1.08);
+            roundUp(mostRate));
     plot.paintY("");
     plot.paintX("");
     String sessions = sessions(group);
@@ -217,6 +217,17 @@ public final class SeasonFeedFigure implements Figure {
         pen.disc(colour, plot.x(fed.feeds()), plot.y(axis(rate)), n > 400 ? 1.6 : 3);
       }
     }
+  }
+
+  /** Returns a round number from there on, so that a small panel still has one on its scale. */
+  private static double roundUp(double most) {
+    double power = Math.pow(10, Math.floor(Math.log10(Math.max(most, 1e-3))));
+    for (double factor : new double[] {1, 1.5, 2, 3, 4, 5, 6, 8}) {
+      if (factor * power >= most) {
+        return factor * power;
+      }
+    }
+    return 10 * power;
   }
 
   private void bar(Plot plot, Share share, double mostFeeds) {
