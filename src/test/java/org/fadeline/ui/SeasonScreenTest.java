@@ -68,7 +68,7 @@ class SeasonScreenTest extends WindowHarness {
 
   @Override
   @BeforeEach
-  void openWindow() throws Exception {
+  protected void openWindow() throws Exception {
     write("one", DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 1));
     write("two", DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), 2));
     Files.writeString(folder.resolve("torn.session.json"), "{");

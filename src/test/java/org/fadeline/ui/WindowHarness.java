@@ -42,7 +42,7 @@ public abstract class WindowHarness {
   protected MainWindow window;
 
   @BeforeEach
-  void openWindow() throws Exception {
+  protected void openWindow() throws Exception {
     // The extension of TestFX finds no start method in a class above the test's own.
     FxToolkit.registerPrimaryStage();
     FxToolkit.setupStage(this::start);
@@ -53,9 +53,14 @@ public abstract class WindowHarness {
     return desk;
   }
 
+  /** Returns the preferences a start finds: here the defaults, kept nowhere. */
+  protected PreferenceStore storedPreferences() {
+    return new PreferenceStore(Preferences.DEFAULT, changed -> {});
+  }
+
   private void start(Stage stage) {
     Fonts.load();
-    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    preferences = storedPreferences();
     bench =
         new Workbench(desk(), Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();

@@ -86,7 +86,7 @@ public final class KeyDesk {
     if (covered.getAsBoolean()) {
       return;
     }
-    if (focus instanceof TextInputControl && event.getCode() == KeyCode.ESCAPE) {
+    if (isText(focus) && event.getCode() == KeyCode.ESCAPE) {
       event.consume();
       leaveField.run();
       return;
@@ -102,7 +102,7 @@ public final class KeyDesk {
   }
 
   private static boolean leftTo(EventTarget focus, KeyEvent event, Command command) {
-    if (focus instanceof TextInputControl || isWithin(focus, Spinner.class)) {
+    if (isText(focus) || isWithin(focus, Spinner.class)) {
       return !command.inFields();
     }
     boolean plain = !event.isShortcutDown() && !event.isAltDown();
@@ -124,6 +124,12 @@ public final class KeyDesk {
     }
     return (focus instanceof ListView && LIST.contains(code))
         || (focus instanceof ScrollPane && LIST.contains(code) && code != KeyCode.SPACE);
+  }
+
+  /** Text is typed into a field, and into a box that takes words of one's own. */
+  private static boolean isText(EventTarget focus) {
+    return focus instanceof TextInputControl
+        || (focus instanceof ComboBoxBase<?> box && box.isEditable());
   }
 
   private static boolean isWithin(EventTarget target, Class<?> kind) {

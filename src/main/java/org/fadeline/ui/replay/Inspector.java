@@ -34,9 +34,16 @@ final class Inspector {
   private final PreferenceStore preferences;
   private final HBox view = new HBox(10);
   private final BulkEdit bulk;
+  private final Runnable leave;
 
-  Inspector(Workbench bench, PreferenceStore preferences) {
+  /**
+   * Makes the row.
+   *
+   * @param leave takes the focus where nothing is picked any more
+   */
+  Inspector(Workbench bench, PreferenceStore preferences, Runnable leave) {
     this.bench = bench;
+    this.leave = leave;
     this.preferences = preferences;
     bulk = new BulkEdit(bench);
     view.setAlignment(Pos.CENTER_LEFT);
@@ -84,8 +91,12 @@ final class Inspector {
             : open.session().events().stream().filter(e -> ids.contains(e.id())).toList();
     view.setVisible(!picked.isEmpty());
     view.setManaged(!picked.isEmpty());
+    boolean inHand = view.isFocusWithin();
     if (open == null || picked.isEmpty()) {
       view.getChildren().clear();
+      if (inHand) {
+        leave.run();
+      }
       return;
     }
     List<Node> parts = new ArrayList<>();
@@ -115,7 +126,23 @@ final class Inspector {
           });
       parts.add(delete);
     }
+    String focused = inHand ? focused() : null;
     view.getChildren().setAll(parts);
+    if (focused != null) {
+      // Each change makes the parts anew; the hand is still at the one it changed.
+      parts.stream()
+          .filter(n -> focused.equals(n.getAccessibleText()))
+          .findFirst()
+          .ifPresent(Node::requestFocus);
+    }
+  }
+
+  private @Nullable String focused() {
+    return view.getChildren().stream()
+        .filter(Node::isFocusWithin)
+        .findFirst()
+        .map(Node::getAccessibleText)
+        .orElse(null);
   }
 
   private static String described(List<SessionEvent> picked) {

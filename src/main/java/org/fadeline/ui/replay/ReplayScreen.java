@@ -58,7 +58,7 @@ public final class ReplayScreen implements Screen {
     head = new ReplayHead(bench);
     turns = new TurningList(bench);
     peg = new PegPane(bench);
-    inspector = new Inspector(bench, preferences);
+    inspector = new Inspector(bench, preferences, timeline::requestFocus);
     transport = new TransportBar(bench, preferences, commands::toggleLoop);
     timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));

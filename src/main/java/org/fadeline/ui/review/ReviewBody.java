@@ -122,6 +122,8 @@ final class ReviewBody {
   }
 
   void takeFocus() {
+    // What lies in a scroll pane is part of the scene, and can have the focus, only from then on.
+    view.applyCss();
     choice.button(choiceNow()).requestFocus();
   }
 

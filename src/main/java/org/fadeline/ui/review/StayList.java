@@ -33,6 +33,9 @@ final class StayList {
   private final LongConsumer replay;
   private List<VBox> cards = List.of();
 
+  /** Start of the stay looked at, epoch milliseconds: it is kept when the review comes anew. */
+  private long chosenFrom = Long.MIN_VALUE;
+
   StayList(Consumer<StayOrGo> choose, LongConsumer replay) {
     this.choose = choose;
     this.replay = replay;
@@ -74,9 +77,16 @@ final class StayList {
       findings.getChildren().setAll(none);
     }
     if (review != null && !made.isEmpty()) {
-      mark(0);
-      choose.accept(review.stays().get(0));
+      List<Long> starts = review.stays().stream().map(s -> s.spell().span().from()).toList();
+      look(review.stays(), Math.max(0, starts.indexOf(chosenFrom)));
     }
+  }
+
+  private void look(List<StayOrGo> stays, int index) {
+    StayOrGo stay = stays.get(index);
+    chosenFrom = stay.spell().span().from();
+    mark(index);
+    choose.accept(stay);
   }
 
   private void mark(int index) {
@@ -135,11 +145,7 @@ final class StayList {
     card.setFocusTraversable(true);
     card.setAccessibleRole(AccessibleRole.BUTTON);
     card.setAccessibleText(name.getText() + ": " + verdict.getText() + ". " + text.getText());
-    Runnable chosen =
-        () -> {
-          mark(cards.indexOf(card));
-          choose.accept(stay);
-        };
+    Runnable chosen = () -> look(review.stays(), cards.indexOf(card));
     card.setOnMouseClicked(e -> chosen.run());
     card.setOnKeyPressed(
         e -> {
