@@ -50,7 +50,8 @@ final class PegPane extends Pane {
   private boolean motion = true;
 
   /** What the moment's picture depends on. */
-  private record Key(@Nullable String fishing, List<Integer> fish, long step) {}
+  private record Key(
+      @Nullable String fishing, List<Integer> fish, List<@Nullable Long> fed, long step) {}
 
   PegPane(Workbench bench) {
     this.bench = bench;
@@ -122,6 +123,7 @@ final class PegPane extends Pane {
         new Key(
             at.fishing(),
             at.lines().stream().map(ReplayFrame.LineState::fish).toList(),
+            fed(at),
             Math.floorDiv(at.at(), STEP_MILLIS));
     Key before = shown;
     frame = at;
@@ -134,6 +136,12 @@ final class PegPane extends Pane {
     if (before != null && motion && state.playhead().motion().playing()) {
       arrive(open.session(), before, key);
     }
+  }
+
+  private static List<@Nullable Long> fed(ReplayFrame at) {
+    List<@Nullable Long> fed = new ArrayList<>();
+    at.lines().forEach(line -> fed.add(line.lastFed()));
+    return fed;
   }
 
   private void arrive(Session of, Key before, Key now) {

@@ -49,6 +49,10 @@ final class TimelinePane extends Pane {
   private int fadesVersion;
   private List<List<String>> figuresShown = List.of();
   private Set<String> pickedShown = Set.of();
+  private @Nullable Told told;
+
+  /** From which minute the words for the screen reader are told. */
+  private record Told(boolean hindsight, long minute) {}
 
   TimelinePane() {
     setMinSize(0, 0);
@@ -138,7 +142,13 @@ final class TimelinePane extends Pane {
     boolean fresh = baseVersion == null;
     if (fresh || !newBase.equals(baseVersion)) {
       base.show((g, w, h) -> now.paintBase(g, knowledge), "");
-      // The words are long; they are made when the layer is, not for every frame.
+    }
+    // The words are long; while it plays they are made when the layer is, not for every frame.
+    Long until = knowledge.at();
+    Told nowTold = new Told(until == null, until == null ? 0 : until / 60_000);
+    boolean playing = state.playhead().motion().playing();
+    if (fresh || !newBase.equals(baseVersion) || (!playing && !nowTold.equals(told))) {
+      told = nowTold;
       setAccessibleText(drawn.with(knowledge).description());
     }
     if (fresh || newFades != fadesVersion) {

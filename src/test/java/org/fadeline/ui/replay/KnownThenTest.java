@@ -1,23 +1,37 @@
 package org.fadeline.ui.replay;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.demo.AsPeopleLog;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Knowledge;
+import org.fadeline.figure.PegFigure;
+import org.fadeline.figure.Theme;
+import org.fadeline.figure.TimelineFigure;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** As known then, a whole record says at each moment what the record up to that moment says. */
 class KnownThenTest {
+  private static final FigureStyle STYLE =
+      FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
   private static final long STEP = 17 * 60_000L + 3_000;
 
   @ParameterizedTest
@@ -28,11 +42,38 @@ class KnownThenTest {
         "ostlerby-winter",
         "evening-moves-and-fish"
       })
-  void nothingAheadOfThePlayheadChangesTheReadout(String sample) {
-    Session whole =
-        SessionFiles.read(Path.of("sample-sessions", sample + ".session.json"), ReadOptions.DEFAULT)
-            .session()
-            .orElseThrow();
+  void nothingAheadOfThePlayheadChangesWhatIsShown(String sample) {
+    holds(read(sample));
+  }
+
+  /** Where hardly more than the fish are logged, later ones tell most about what came before. */
+  @ParameterizedTest
+  @ValueSource(strings = {"brackwith-spring", "evening-moves-and-fish"})
+  void norWhereOnlyFishAreLogged(String sample) {
+    holds(AsPeopleLog.fishOnly(read(sample)));
+  }
+
+  /** The switch does change what is shown: otherwise the tests above would hold of nothing. */
+  @Test
+  void withHindsightTheRestIsShown() {
+    Session whole = read("evening-moves-and-fish");
+    Workbench bench = bench(whole);
+    long at = whole.match().allIn() + STEP;
+    List<Object> then = shown(bench, at);
+    int points = bench.state().turningPoints().size();
+    bench.hindsight(true);
+    assertNotEquals(then, shown(bench, at));
+    assertTrue(bench.state().turningPoints().size() > points);
+  }
+
+  private static Session read(String sample) {
+    return SessionFiles.read(
+            Path.of("sample-sessions", sample + ".session.json"), ReadOptions.DEFAULT)
+        .session()
+        .orElseThrow();
+  }
+
+  private static void holds(Session whole) {
     Workbench bench = bench(whole);
     List<String> told = new ArrayList<>();
     int asked = 0;
@@ -40,20 +81,44 @@ class KnownThenTest {
       long now = at;
       Workbench cut =
           bench(whole.withEvents(whole.events().stream().filter(e -> e.at() <= now).toList()));
-      Readout then = at(bench, at);
-      Readout known = at(cut, at);
+      List<Object> then = shown(bench, at);
+      List<Object> known = shown(cut, at);
       asked++;
+      assertEquals(known.size(), then.size());
       long minute = (at - whole.match().allIn()) / 60_000;
-      for (int i = 0; i < known.cards().size(); i++) {
-        if (!known.cards().get(i).equals(then.cards().get(i))) {
-          told.add(minute + " min: " + known.cards().get(i) + " but " + then.cards().get(i));
+      for (int i = 0; i < known.size(); i++) {
+        if (!known.get(i).equals(then.get(i))) {
+          told.add(minute + " min: " + known.get(i) + " but " + then.get(i));
         }
-      }
-      if (!known.pace().equals(then.pace())) {
-        told.add(minute + " min: " + known.pace() + " but " + then.pace());
       }
     }
     assertEquals(List.of(), told, told.size() + " told ahead in " + asked + " moments");
+    assertTrue(asked > 3);
+  }
+
+  /** All that is said of a moment: readout, second cursor, turning points, peg and timeline. */
+  private static List<Object> shown(Workbench bench, long at) {
+    Readout readout = at(bench, at);
+    bench.picking().mark(at - STEP / 2);
+    WorkbenchState state = bench.state();
+    OpenSession open = requireNonNull(state.open());
+    PegFigure peg = new PegFigure(open.session(), open.track().frameAt(at), STYLE);
+    TimelineFigure timeline =
+        new TimelineFigure(requireNonNull(state.review().latest()), STYLE)
+            .with(Knowledge.asKnownAt(at));
+    List<Object> all = new ArrayList<>(readout.cards());
+    all.addAll(
+        List.of(
+            readout.clock(),
+            readout.toGo(),
+            readout.weight(),
+            readout.pace(),
+            Between.words(state, Units.LB_OZ_AND_METRES),
+            state.turningPoints(),
+            peg.description(),
+            timeline.description(),
+            timeline.figures(Knowledge.asKnownAt(at))));
+    return all;
   }
 
   private static Readout at(Workbench bench, long at) {
