@@ -42,7 +42,7 @@ class ReplayEditTest extends WindowHarness {
     return session().events().stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private <T extends Node> T named(String words) {
+  private Node named(String words) {
     return robot.lookup((Node n) -> words.equals(n.getAccessibleText())).query();
   }
 
@@ -120,7 +120,8 @@ class ReplayEditTest extends WindowHarness {
   void severalEventsGoToAnotherLine() {
     Session before = session();
     robot.interact(() -> bench.picking().pickAll(List.of("w0", "w1")));
-    ComboBox<Optional<Line>> lines = named("Line of what is picked");
+    @SuppressWarnings("unchecked") // as the inspector makes it
+    ComboBox<Optional<Line>> lines = (ComboBox<Optional<Line>>) named("Line of what is picked");
     robot.interact(() -> lines.setValue(before.line("short")));
     assertEquals("short", event("w0").lineId());
     assertEquals("short", event("w1").lineId());
@@ -157,7 +158,7 @@ class ReplayEditTest extends WindowHarness {
   void aStretchOfSeveralIsShownFirst() {
     Session before = session();
     robot.interact(() -> bench.picking().pickAll(List.of("w0", "w1", "w2")));
-    TextField to = named("Stretch so that the last event comes to lie at a time");
+    Node to = named("Stretch so that the last event comes to lie at a time");
     robot.clickOn(to).write("10:54");
     assertTrue(shows("10:30:00–10:42:00 becomes 10:30:00–10:54:00"));
     assertEquals(before, session(), "only shown so far");
@@ -173,7 +174,7 @@ class ReplayEditTest extends WindowHarness {
   void aStretchThatWouldTurnTheOrderRoundIsRefused() {
     Session before = session();
     robot.interact(() -> bench.picking().pickAll(List.of("w0", "w1")));
-    TextField to = named("Stretch so that the last event comes to lie at a time");
+    Node to = named("Stretch so that the last event comes to lie at a time");
     robot.clickOn(to).write("10:20");
     assertFalse(shows("becomes"));
     robot.push(KeyCode.ENTER);
@@ -209,7 +210,7 @@ class ReplayEditTest extends WindowHarness {
   @Test
   void afterDeletingByButtonTheFocusIsOnTheTimeline() {
     robot.interact(() -> bench.picking().pick("w0"));
-    Button delete = named("Delete what is picked");
+    Node delete = named("Delete what is picked");
     robot.interact(delete::requestFocus);
     robot.push(KeyCode.SPACE);
     WaitForAsyncUtils.waitForFxEvents();
@@ -227,7 +228,7 @@ class ReplayEditTest extends WindowHarness {
     assertEquals(minute(30) + 5000, event("w0").at());
     for (int i = 4; i >= 0; i--) {
       robot.push(KeyCode.CONTROL, KeyCode.Z);
-      assertEquals(minute(30) + 1000 * i, event("w0").at());
+      assertEquals(minute(30) + 1000L * i, event("w0").at());
     }
     assertEquals(before, session());
   }
