@@ -48,13 +48,29 @@ class FocusOrderTest extends WindowHarness {
 
   private static final List<String> HEADER =
       List.of(
-          "Matches", "Replay", "Review", "Compare", "Log", "Set up", "Import", "Weigh-in", "Talk",
-          "Season", "Menu");
+          "Matches",
+          "Replay",
+          "Review",
+          "Compare",
+          "Log",
+          "Set up",
+          "Import",
+          "Weigh-in",
+          "Talk",
+          "Season",
+          "Menu");
 
   private static final List<String> TRANSPORT =
       List.of(
-          "Playhead", "Go to a clock time", "Previous turning point", "Previous event",
-          "Play backwards", "Play", "Next event", "Next turning point", "Loop what is picked",
+          "Playhead",
+          "Go to a clock time",
+          "Previous turning point",
+          "Previous event",
+          "Play backwards",
+          "Play",
+          "Next event",
+          "Next turning point",
+          "Loop what is picked",
           "Speed: 60×");
 
   private static final List<String> ABOVE =
@@ -90,8 +106,12 @@ class FocusOrderTest extends WindowHarness {
         });
     List<String> event =
         List.of(
-            "Time of the event", "Kind of event", "Line of what is picked", "Weight of the fish",
-            "Words on the event", "Delete what is picked");
+            "Time of the event",
+            "Kind of event",
+            "Line of what is picked",
+            "Weight of the fish",
+            "Words on the event",
+            "Delete what is picked");
     goes(way(60), all(List.of(List.of("Timeline"), event, TRANSPORT, HEADER, ABOVE)));
   }
 
@@ -102,12 +122,16 @@ class FocusOrderTest extends WindowHarness {
         way(60),
         all(
             List.of(
-            List.of("Show: Evidence"),
-            List.of("Show only rows", "Copy the rows", "What the other lines"),
-            HEADER,
-            List.of("Go to 12:10", "Go to 10:26"),
-            List.of("10:01–10:25  Short line", "Replay from 10:01"),
-            List.of("10:26–13:00  Shallow", "Replay from 10:26", "From 12:10, when it was plain"),
-            List.of("13:01–15:00  Short line", "Replay from 13:01", "From 14:52, when it was plain"))));
+                List.of("Show: Evidence"),
+                List.of("Show only rows", "Copy the rows", "What the other lines"),
+                HEADER,
+                List.of("Go to 12:10", "Go to 10:26"),
+                List.of("10:01–10:25  Short line", "Replay from 10:01"),
+                List.of(
+                    "10:26–13:00  Shallow", "Replay from 10:26", "From 12:10, when it was plain"),
+                List.of(
+                    "13:01–15:00  Short line",
+                    "Replay from 13:01",
+                    "From 14:52, when it was plain"))));
   }
 }

@@ -63,20 +63,15 @@ class RestartTest extends WindowHarness {
     MenuButton all = robot.lookup((Node n) -> "Menu".equals(n.getAccessibleText())).query();
     Menu found =
         (Menu)
-            all.getItems().stream()
-                .filter(i -> menu.equals(i.getText()))
-                .findFirst()
-                .orElseThrow();
+            all.getItems().stream().filter(i -> menu.equals(i.getText())).findFirst().orElseThrow();
     MenuItem chosen =
-        found.getItems().stream()
-            .filter(i -> item.equals(i.getText()))
-            .findFirst()
-            .orElseThrow();
+        found.getItems().stream().filter(i -> item.equals(i.getText())).findFirst().orElseThrow();
     robot.interact(chosen::fire);
   }
 
   private double textSize() {
-    return robot.lookup((Node n) -> n instanceof Label l && l.getText().equals("Turning points"))
+    return robot
+        .lookup((Node n) -> n instanceof Label l && l.getText().equals("Turning points"))
         .queryAs(Label.class)
         .getFont()
         .getSize();

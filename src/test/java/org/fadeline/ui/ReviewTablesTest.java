@@ -77,8 +77,7 @@ class ReviewTablesTest extends WindowHarness {
     TableView<SessionEvent> fish = fish();
     robot.clickOn(
         robot
-            .lookup(
-                (Node n) -> "Show only rows that hold this text".equals(n.getAccessibleText()))
+            .lookup((Node n) -> "Show only rows that hold this text".equals(n.getAccessibleText()))
             .queryAs(TextField.class));
     robot.write("short");
     assertEquals(List.of("s", "t", "z", "y"), ids(fish));
@@ -156,7 +155,9 @@ class ReviewTablesTest extends WindowHarness {
     robot.push(KeyCode.ALT, KeyCode.DIGIT9);
     for (String value : new String[] {"50%", "1.0 an hour", "fish", "8 min", "60 min"}) {
       ToggleButton button =
-          robot.lookup((Node n) -> n instanceof ToggleButton b && value.equals(b.getText())).query();
+          robot
+              .lookup((Node n) -> n instanceof ToggleButton b && value.equals(b.getText()))
+              .query();
       robot.interact(button::fire);
       assertTrue(button.isSelected(), value);
     }
@@ -192,8 +193,7 @@ class ReviewTablesTest extends WindowHarness {
     robot.push(KeyCode.ENTER);
     assertTrue(shows("Short line, 13:01–"));
     robot.interact(
-        () ->
-            preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
+        () -> preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows("Short line, 13:01–"), "not thrown back to the first");
     assertTrue(shows("kg"));
@@ -203,7 +203,13 @@ class ReviewTablesTest extends WindowHarness {
   void theListOfStaysScrollsToItsLast() {
     ScrollPane scroll =
         (ScrollPane)
-            robot.lookup(".finding").queryAll().iterator().next().getParent().getParent()
+            robot
+                .lookup(".finding")
+                .queryAll()
+                .iterator()
+                .next()
+                .getParent()
+                .getParent()
                 .getParent()
                 .getParent();
     Node last = robot.lookup(review().stays().get(2).wording().text()).query().getParent();

@@ -104,8 +104,7 @@ class FieldKeysTest extends WindowHarness {
     robot.push(KeyCode.ALT, KeyCode.DIGIT2);
     TextField filter =
         robot
-            .lookup(
-                (Node n) -> "Show only rows that hold this text".equals(n.getAccessibleText()))
+            .lookup((Node n) -> "Show only rows that hold this text".equals(n.getAccessibleText()))
             .query();
     robot.interact(filter::requestFocus);
     typeEverything();

@@ -30,8 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** As known then, a whole record says at each moment what the record up to that moment says. */
 class KnownThenTest {
-  private static final FigureStyle STYLE =
-      FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
+  private static final FigureStyle STYLE = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
   private static final long STEP = 17 * 60_000L + 3_000;
 
   @ParameterizedTest

@@ -59,8 +59,7 @@ class PegPaneTest extends WindowHarness {
   void aFeedIsShownAtItsSecond() {
     List<SessionEvent> events = new ArrayList<>(HandMade.session().events());
     events.add(
-        new SessionEvent.Fed(
-            new Stamp("late", minute(7) + 7_000, "shallow", null), Feed.UNKNOWN));
+        new SessionEvent.Fed(new Stamp("late", minute(7) + 7_000, "shallow", null), Feed.UNKNOWN));
     desk.with("hand.session.json", HandMade.session().withEvents(events));
     open("Replay");
     seek(7);
@@ -163,7 +162,9 @@ class PegPaneTest extends WindowHarness {
     robot.moveTo(peg.localToScreen(at.getX(), at.getY()));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(
-        robot.from(peg).lookup((Node n) -> n instanceof Label l && l.getText().contains("14.5 m"))
+        robot
+            .from(peg)
+            .lookup((Node n) -> n instanceof Label l && l.getText().contains("14.5 m"))
             .tryQuery()
             .isPresent());
   }
