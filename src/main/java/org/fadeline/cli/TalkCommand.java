@@ -12,17 +12,23 @@ import java.util.concurrent.Callable;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.export.ExportMonitor;
 import org.fadeline.export.TalkDraft;
 import org.fadeline.export.TalkExport;
 import org.fadeline.export.TalkMaterial;
+import org.fadeline.export.TalkSeasons;
 import org.fadeline.export.Unnamed;
+import org.fadeline.index.SeasonFolder;
 import org.fadeline.io.Problem;
 import org.fadeline.io.TalkReader;
 import org.fadeline.io.TalkWriter;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.SeasonSource;
+import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
 import org.jspecify.annotations.Nullable;
@@ -86,6 +92,12 @@ final class TalkCommand implements Callable<Integer> {
   private List<String> names = new ArrayList<>();
 
   @Option(
+      names = "--season",
+      paramLabel = "DIR",
+      description = "adds slides on the season in this folder to a first draft")
+  private @Nullable Path season;
+
+  @Option(
       names = "--tables",
       paramLabel = "DIR",
       description = "writes the tables of every session there, as CSV")
@@ -107,9 +119,10 @@ final class TalkCommand implements Callable<Integer> {
           Reviewer.review(
               reading.readAccepted(console, source.file()), ReviewSettings.DEFAULT, look.units()));
     }
-    TalkMaterial material = new TalkMaterial(reviews);
+    List<SeasonSource> folders = seasons(opened);
+    TalkMaterial material = new TalkMaterial(reviews, seasons(folders));
     Talk talk =
-        (opened == null ? TalkDraft.of(sources, material, look, !unnamed) : opened.withLook(look));
+        opened == null ? draft(sources, folders, material, look) : opened.withLook(look);
     Talk discreet = talk.withDiscretion(discretion(talk.discretion()));
     try {
       write(discreet, material);
@@ -122,6 +135,41 @@ final class TalkCommand implements Callable<Integer> {
       console.err().println("left out: " + left);
     }
     return ExitCode.DONE;
+  }
+
+  private List<SeasonSource> seasons(@Nullable Talk opened) {
+    Path folder = season;
+    if (opened != null && folder != null) {
+      throw new InputFault(
+          files.get(0) + ":1:1: a talk names its own seasons; leave --season out");
+    }
+    if (opened != null) {
+      return opened.seasons();
+    }
+    return folder == null
+        ? List.of()
+        : List.of(new SeasonSource("season", folder.toAbsolutePath(), SeasonSource.Sift.ALL));
+  }
+
+  private Map<String, Season> seasons(List<SeasonSource> folders) {
+    Map<String, Season> seasons = new LinkedHashMap<>();
+    for (SeasonSource one : folders) {
+      SeasonFolder found = SeasonReading.read(one.folder(), reading.options(console));
+      SeasonReading.tell(console, found);
+      seasons.put(
+          one.id(), SeasonBuilder.build(found.summaries(), TalkSeasons.filterOf(one.sift())));
+    }
+    return seasons;
+  }
+
+  private Talk draft(
+      List<Source> sources, List<SeasonSource> folders, TalkMaterial material, Look look) {
+    Talk draft = TalkDraft.of(sources, material, look, !unnamed);
+    List<Slide> slides = new ArrayList<>(draft.slides());
+    for (SeasonSource one : folders) {
+      slides.addAll(slides.size() - 1, TalkDraft.season(one.id()));
+    }
+    return draft.withSlides(slides).withSeasons(folders);
   }
 
   private Talk open(Path file) {

@@ -3,6 +3,8 @@ package org.fadeline.export;
 import java.util.List;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.By;
 import org.fadeline.figure.CatchWeightsFigure;
 import org.fadeline.figure.CompareCatchFigure;
 import org.fadeline.figure.CompareFirstBitesFigure;
@@ -19,6 +21,11 @@ import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.PegFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.RateFigure;
+import org.fadeline.figure.SeasonFadesFigure;
+import org.fadeline.figure.SeasonFirstBiteFigure;
+import org.fadeline.figure.SeasonHoursFigure;
+import org.fadeline.figure.SeasonPastPlainFigure;
+import org.fadeline.figure.SeasonResultsFigure;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineView;
 import org.fadeline.figure.WeightFigure;
@@ -65,6 +72,10 @@ public final class PictureMaker {
         picture.manner().units() == null
             ? style
             : new FigureStyle(style.theme(), picture.manner().units(), style.textScale());
+    if (picture.kind().ofSeason()) {
+      Season season = material.season(picture.sources().get(0));
+      return new Made(seasonal(picture.kind(), season, own), FigureSheet.footOf(season));
+    }
     if (picture.kind().sessions() == 2) {
       Comparison comparison = material.comparison(picture, own.units());
       return new Made(
@@ -84,6 +95,18 @@ public final class PictureMaker {
     };
   }
 
+  private static Figure seasonal(Picture.Kind kind, Season season, FigureStyle style) {
+    return switch (kind) {
+      case SEASON_HOURS -> new SeasonHoursFigure(season, style);
+      case SEASON_FIRST_BITE_LINE -> new SeasonFirstBiteFigure(season, By.LINE, style);
+      case SEASON_FIRST_BITE_BAIT -> new SeasonFirstBiteFigure(season, By.BAIT, style);
+      case SEASON_FIRST_BITE_WATER -> new SeasonFirstBiteFigure(season, By.WATER, style);
+      case SEASON_FADES -> new SeasonFadesFigure(season, style);
+      case SEASON_PAST_PLAIN -> new SeasonPastPlainFigure(season, style);
+      default -> new SeasonResultsFigure(season, style);
+    };
+  }
+
   private static Figure reviewed(Picture picture, Review review, FigureStyle style) {
     return switch (picture.kind()) {
       case TIMELINE -> timeline(picture, review, style);
@@ -95,8 +118,7 @@ public final class PictureMaker {
       case QUARTER_HOURS -> new QuarterHourFigure(review, style);
       case CATCH_WEIGHTS -> new CatchWeightsFigure(review, style);
       case MATCH_PAGE -> new MatchPageFigure(review, style);
-      case COMPARE_TIMELINES, COMPARE_CATCH, COMPARE_PEGS, COMPARE_RATES, COMPARE_FIRST_BITES ->
-          throw new IllegalArgumentException(picture.kind().word() + " is of two sessions");
+      default -> throw new IllegalArgumentException(picture.kind().word() + " is not of one match");
     };
   }
 

@@ -61,6 +61,21 @@ public final class TalkDraft {
     return new Talk(draft.title(), sources, look, new Discretion(!named, List.of()), slides);
   }
 
+  /** Returns slides on a season, by the id of its source. */
+  public static List<Slide> season(String id) {
+    return List.of(
+        slide(
+            "What each line gave, hour by hour",
+            List.of(),
+            Picture.of(Picture.Kind.SEASON_HOURS, id),
+            "Each row is a kind of line over all the matches, each column an hour since all in."),
+        slide(
+            "How soon the first bite came after feeding",
+            List.of(),
+            Picture.of(Picture.Kind.SEASON_FIRST_BITE_LINE, id),
+            "Each curve is a kind of line over all the matches."));
+  }
+
   private String title() {
     String title = review.session().occasion().title();
     return named && !title.isBlank() ? title : PLAIN_TITLE;

@@ -9,6 +9,7 @@ import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
 import org.fadeline.analysis.compare.LinePairing;
+import org.fadeline.analysis.season.Season;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Picture;
@@ -16,10 +17,35 @@ import org.fadeline.model.talk.Picture;
 /** What the pictures of a talk are made of: a review for each of its sources, by id. */
 public final class TalkMaterial {
   private final Map<String, Review> reviews;
+  private final Map<String, Season> seasons;
 
   /** Makes the material of some reviews, by the ids of their sources. */
   public TalkMaterial(Map<String, Review> reviews) {
+    this(reviews, Map.of());
+  }
+
+  /** Makes the material of some reviews and seasons, by the ids of their sources. */
+  public TalkMaterial(Map<String, Review> reviews, Map<String, Season> seasons) {
     this.reviews = new LinkedHashMap<>(reviews);
+    this.seasons = new LinkedHashMap<>(seasons);
+  }
+
+  /** Returns the seasons by the ids of their sources. */
+  public Map<String, Season> seasons() {
+    return java.util.Collections.unmodifiableMap(seasons);
+  }
+
+  /**
+   * Returns the season of a source.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Season season(String source) {
+    Season season = seasons.get(source);
+    if (season == null) {
+      throw new IllegalArgumentException("the season \"" + source + "\" of this talk is not here");
+    }
+    return season;
   }
 
   /** Returns the reviews by the ids of their sources. */
@@ -84,10 +110,12 @@ public final class TalkMaterial {
     return Alignment.byEvents(first, chosen.firstEvent(), second, chosen.secondEvent());
   }
 
-  /** Returns this material with each review changed. */
-  TalkMaterial with(UnaryOperator<Review> change) {
+  /** Returns this material with each review and each season changed. */
+  TalkMaterial with(UnaryOperator<Review> change, UnaryOperator<Season> seasonChange) {
     Map<String, Review> changed = new LinkedHashMap<>();
     reviews.forEach((id, review) -> changed.put(id, change.apply(review)));
-    return new TalkMaterial(changed);
+    Map<String, Season> others = new LinkedHashMap<>();
+    seasons.forEach((id, season) -> others.put(id, seasonChange.apply(season)));
+    return new TalkMaterial(changed, others);
   }
 }

@@ -1,5 +1,6 @@
 package org.fadeline.export;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.figure.DayAxis;
 import org.fadeline.model.Match;
 import org.fadeline.model.MatchRules;
 import org.fadeline.model.Occasion;
@@ -51,7 +57,10 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
       for (Review review : material.reviews().values()) {
         note(review.session(), replaced, leftOut);
       }
-      shown = material.with(Unnamed::of);
+      for (Season season : material.seasons().values()) {
+        note(season, replaced, leftOut);
+      }
+      shown = material.with(Unnamed::of, Unnamed::of);
     }
     for (String name : discretion.names()) {
       if (!name.isBlank()) {
@@ -60,6 +69,65 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
       }
     }
     return new Unnamed(replaced.isEmpty() ? talk : of(talk, replaced), shown, List.copyOf(leftOut));
+  }
+
+  private static void note(Season season, Map<String, String> replaced, Set<String> leftOut) {
+    for (SessionSummary session : season.sessions()) {
+      String water = session.about().water();
+      if (water != null && !water.isBlank()) {
+        replaced.put(water.strip(), "the water");
+      }
+      if (!session.about().title().isBlank()) {
+        replaced.putIfAbsent(session.about().title().strip(), "a match");
+      }
+      replaced.put(session.about().date().toString(), "one day");
+    }
+    leftOut.add(
+        "the titles, waters and dates of the season's "
+            + season.sessions().size()
+            + " matches; days are counted from the first");
+  }
+
+  /** Returns a season without titles, names of waters and dates. */
+  static Season of(Season season) {
+    if (season.sessions().isEmpty()) {
+      return season;
+    }
+    LocalDate first = season.sessions().get(0).about().date();
+    Map<String, String> waters = new LinkedHashMap<>();
+    List<SessionSummary> shown = new ArrayList<>();
+    for (SessionSummary session : season.sessions()) {
+      SessionSummary.About was = session.about();
+      String water =
+          was.water() == null
+              ? null
+              : waters.computeIfAbsent(
+                  was.water().strip().toLowerCase(java.util.Locale.ROOT),
+                  w -> "water " + (waters.size() + 1));
+      shown.add(
+          new SessionSummary(
+              new SessionSummary.About(
+                  // Sorts as the sessions do.
+                  String.format(java.util.Locale.ROOT, "%06d", shown.size()),
+                  TITLE,
+                  DayAxis.COUNTED_FROM.plusDays(was.date().toEpochDay() - first.toEpochDay()),
+                  water,
+                  was.matchMinutes(),
+                  was.day()),
+              session.result(),
+              session.lines()));
+    }
+    // They are those looked at already; of their lines, still the kinds asked for.
+    SeasonFilter lines =
+        new SeasonFilter(Set.of(), Set.of(), season.filter().groups(), null, null);
+    Season again = SeasonBuilder.build(shown, lines);
+    return new Season(
+        again.sessions(),
+        season.filter(),
+        again.lines(),
+        again.firstBites(),
+        again.fades(),
+        again.learned());
   }
 
   private static Review of(Review review) {

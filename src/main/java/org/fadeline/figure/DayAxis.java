@@ -7,10 +7,20 @@ import java.util.Locale;
 import org.fadeline.analysis.season.SessionSummary;
 
 /** The foot of a chart over the days of a season. */
-final class DayAxis {
-  static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
+public final class DayAxis {
+  /** A date as good as none: days from here on are told as day 1, day 2, with no date. */
+  public static final LocalDate COUNTED_FROM = LocalDate.of(1, 1, 1);
+
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
 
   private DayAxis() {}
+
+  /** Returns a day in words: its date, or which day it is where dates are left out. */
+  static String say(LocalDate date) {
+    return date.getYear() < 1000
+        ? "day " + (date.toEpochDay() - COUNTED_FROM.toEpochDay() + 1)
+        : DAY.format(date);
+  }
 
   /**
    * Writes the days of the sessions, in order, below the foot; those that would collide are out.
@@ -21,7 +31,7 @@ final class DayAxis {
     double base = plot.area.getMaxY() + pen.smallRow();
     for (SessionSummary session : sessions) {
       LocalDate date = session.about().date();
-      String day = DAY.format(date);
+      String day = say(date);
       double half = Type.width(pen.small, day) / 2;
       double x = plot.x((double) date.toEpochDay());
       double middle = Math.max(half + 4, Math.min(width - half - 4, x));

@@ -49,17 +49,19 @@ public final class FigureSheet implements Figure {
 
   /** Puts a figure of many sessions on a sheet; no session is named. */
   public static FigureSheet of(Figure figure, Season season) {
+    return new FigureSheet(figure, figure.title(), footOf(season));
+  }
+
+  /** Returns the statements at the foot of a sheet of many sessions. */
+  public static List<String> footOf(Season season) {
     int n = season.sessions().size();
-    return new FigureSheet(
-        figure,
-        figure.title(),
-        List.of(
+    return List.of(
             (n == 1 ? "1 session" : n + " sessions")
                 + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
                 + "  ·  limits at 95% from drawing whole sessions; none below "
                 + Season.FEWEST_FOR_LIMITS
                 + " sessions  ·  "
-                + ProgramVersion.NAME));
+                + ProgramVersion.NAME);
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */

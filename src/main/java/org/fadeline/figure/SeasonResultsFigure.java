@@ -46,9 +46,9 @@ public final class SeasonResultsFigure implements Figure {
     int n = sorted.size();
     return title()
         + ", "
-        + DayAxis.DAY.format(date(0))
+        + DayAxis.say(date(0))
         + " to "
-        + DayAxis.DAY.format(date(n - 1))
+        + DayAxis.say(date(n - 1))
         + ": "
         + (n == 1 ? "1 session" : n + " sessions")
         + ", least "

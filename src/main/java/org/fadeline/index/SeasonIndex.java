@@ -41,6 +41,9 @@ public final class SeasonIndex {
   private static final int THREADS = 2;
   static final int DEPTH = 8;
 
+  /** The hidden file of a folder in which the workbench keeps what was worked out. */
+  public static final String KEPT = ".fadeline-season";
+
   /** Warnings kept of one file. */
   public static final int MOST_WARNINGS = 5;
 

@@ -260,6 +260,31 @@ public final class JsonFields {
     return items;
   }
 
+  /** Returns the whole numbers of a list, each in a range; what is none is an error. */
+  List<Integer> wholes(String name, int low, int high) {
+    List<Integer> items = new ArrayList<>();
+    Json value = value(name);
+    if (value != null && !(value instanceof Json.Arr)) {
+      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
+    }
+    if (value instanceof Json.Arr arr) {
+      for (Json item : arr.items()) {
+        if (item instanceof Json.Num num
+            && num.digits().matches("\\d{1,4}")
+            && Integer.parseInt(num.digits()) >= low
+            && Integer.parseInt(num.digits()) <= high) {
+          items.add(Integer.valueOf(num.digits()));
+        } else {
+          error(
+              name,
+              "whole numbers " + range((double) low, (double) high) + " are needed here",
+              "correct the list");
+        }
+      }
+    }
+    return items;
+  }
+
   /** Refuses the fields nobody asked for, where they could not be written back. */
   void refuseRest() {
     for (String name : object.members().keySet()) {

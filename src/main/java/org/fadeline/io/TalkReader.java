@@ -14,6 +14,7 @@ import org.fadeline.model.Units;
 import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
@@ -28,6 +29,7 @@ public final class TalkReader {
 
   private final Path folder;
   private List<Source> sources = List.of();
+  private List<SeasonSource> seasons = List.of();
 
   private TalkReader(Path folder) {
     this.folder = folder;
@@ -98,6 +100,7 @@ public final class TalkReader {
     Look.Shape shape = word(fields, "shape", Look.Shape.values(), Look.Shape::word);
     Discretion discretion = new Discretion(fields.flag("unnamed", false), fields.texts("leaveOut"));
     sources = sources(fields);
+    seasons = seasons(fields);
     List<Slide> slides = new ArrayList<>();
     for (JsonFields one : fields.objects("slides")) {
       slides.add(slide(one));
@@ -118,7 +121,8 @@ public final class TalkReader {
             units == null ? Look.USUAL.units() : units,
             shape == null ? Look.USUAL.shape() : shape),
         discretion,
-        slides);
+        slides,
+        seasons);
   }
 
   private static boolean isOurs(JsonFields fields) {
@@ -166,6 +170,60 @@ public final class TalkReader {
       }
     }
     return read;
+  }
+
+  private List<SeasonSource> seasons(JsonFields fields) {
+    List<SeasonSource> read = new ArrayList<>();
+    for (JsonFields one : fields.objects("seasons")) {
+      String id = one.requiredText("id", "give the season a short name of its own");
+      String named = one.requiredText("folder", "write its folder, relative to the talk's own");
+      SeasonSource.Sift sift =
+          new SeasonSource.Sift(
+              one.texts("waters"),
+              one.wholes("months", 1, 12),
+              one.texts("lines"),
+              new SeasonSource.Weather(
+                  range(one, "waterTemp"), range(one, "windForce"), one.number("windFrom", 0, 360)));
+      one.refuseRest();
+      boolean taken =
+          id != null
+              && (sources.stream().anyMatch(s -> s.id().equals(id))
+                  || read.stream().anyMatch(s -> s.id().equals(id)));
+      if (taken) {
+        one.error(
+            "id",
+            "there are two sources with the id " + Shown.value(String.valueOf(id)),
+            "give each session and season an id of its own");
+      } else if (id != null && named != null) {
+        try {
+          read.add(new SeasonSource(id, folder.resolve(named).normalize(), sift));
+        } catch (InvalidPathException e) {
+          one.error("folder", Shown.value(named) + " cannot be a folder here", "correct the path");
+        }
+      }
+    }
+    return read;
+  }
+
+  private static SeasonSource.@Nullable Range range(JsonFields fields, String name) {
+    JsonFields range = fields.object(name);
+    if (range == null) {
+      return null;
+    }
+    Double low = range.number("low", -100, 100);
+    Double high = range.number("high", -100, 100);
+    range.refuseRest();
+    if (low == null || high == null || low > high) {
+      fields.error(name, "a low and a high end are needed here", "write both, the lower as low");
+      return null;
+    }
+    return new SeasonSource.Range(low, high);
+  }
+
+  private boolean isThere(Picture.Kind kind, String id) {
+    return kind.ofSeason()
+        ? seasons.stream().anyMatch(s -> s.id().equals(id))
+        : sources.stream().anyMatch(s -> s.id().equals(id));
   }
 
   private Slide slide(JsonFields fields) {
@@ -237,23 +295,29 @@ public final class TalkReader {
 
   private boolean isOf(JsonFields fields, Picture.Kind kind, List<String> of, List<String> lines) {
     boolean fits = true;
-    if (of.size() != kind.sessions()) {
+    String list = kind.ofSeason() ? "seasons" : "sessions";
+    if (of.size() != kind.sources()) {
       fields.error(
           "of",
           Shown.value(kind.word())
               + " is a picture of "
-              + (kind.sessions() == 1 ? "one session" : kind.sessions() + " sessions")
+              + (kind.ofSeason()
+                  ? "one season"
+                  : kind.sessions() == 1 ? "one session" : kind.sessions() + " sessions")
               + ", not "
               + of.size(),
-          "name as many ids of the list \"sessions\"");
+          "name as many ids of the list \"" + list + "\"");
       fits = false;
     }
     for (String id : of) {
-      if (sources.stream().noneMatch(s -> s.id().equals(id))) {
+      if (!isThere(kind, id)) {
         fields.error(
             "of",
-            "there is no session with the id " + Shown.value(id),
-            "name an id of the list \"sessions\"");
+            "there is no "
+                + (kind.ofSeason() ? "season" : "session")
+                + " with the id "
+                + Shown.value(id),
+            "name an id of the list \"" + list + "\"");
         fits = false;
       }
     }

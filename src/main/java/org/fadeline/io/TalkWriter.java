@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
@@ -51,10 +52,34 @@ public final class TalkWriter {
     for (Source source : talk.sources()) {
       sessions.add(Json.Obj.make().put("id", source.id()).put("file", path(source.file(), folder)));
     }
+    if (!talk.seasons().isEmpty()) {
+      root.put("sessions", Json.Arr.of(sessions));
+      root.put(
+          "seasons", Json.Arr.of(talk.seasons().stream().map(s -> season(s, folder)).toList()));
+    }
     List<Json> slides = new ArrayList<>();
     talk.slides().forEach(slide -> slides.add(slide(slide)));
     return JsonText.pretty(
         root.put("sessions", Json.Arr.of(sessions)).put("slides", Json.Arr.of(slides)));
+  }
+
+  private static Json season(SeasonSource season, @Nullable Path folder) {
+    SeasonSource.Sift sift = season.sift();
+    Json.Obj out =
+        Json.Obj.make().put("id", season.id()).put("folder", path(season.folder(), folder));
+    out.put("waters", texts(sift.waters()));
+    List<Json> months = new ArrayList<>();
+    sift.months().forEach(m -> months.add(Json.Num.of(m.longValue())));
+    out.put("months", Json.Arr.of(months)).put("lines", texts(sift.lines()));
+    putRange(out, "waterTemp", sift.weather().waterC());
+    putRange(out, "windForce", sift.weather().windForce());
+    return out.put("windFrom", sift.weather().windFrom());
+  }
+
+  private static void putRange(Json.Obj out, String name, SeasonSource.@Nullable Range range) {
+    if (range != null) {
+      out.put(name, Json.Obj.make().put("low", range.low()).put("high", range.high()));
+    }
   }
 
   private static Json slide(Slide slide) {

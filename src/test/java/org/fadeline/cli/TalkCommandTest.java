@@ -15,10 +15,12 @@ import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
 import org.apache.poi.xslf.usermodel.XSLFSlide;
 import org.fadeline.io.TalkReader;
 import org.fadeline.model.talk.Look;
+import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
 import org.junit.jupiter.api.Test;
 
@@ -56,6 +58,36 @@ class TalkCommandTest extends CommandHarness {
     try (PDDocument pages = Loader.loadPDF(folder.resolve("t.pdf").toFile())) {
       assertEquals(talk.slides().size(), pages.getNumberOfPages());
     }
+  }
+
+  @Test
+  void aSeasonIsDraftedKeptAndWrittenFromTheTalkFile() throws IOException {
+    Path season = Files.createDirectories(folder.resolve("season"));
+    for (String session : List.of(FIRST, SECOND)) {
+      Files.copy(Path.of(session), season.resolve(Path.of(session).getFileName()));
+    }
+    assertEquals(
+        0, run("talk", FIRST, "--season", season.toString(), "--out", at("t.talk.json")), err());
+    Talk talk = TalkReader.read(folder.resolve("t.talk.json")).talk().orElseThrow();
+    assertEquals(season, talk.seasons().get(0).folder());
+    assertEquals(2, talk.slides().stream().filter(TalkCommandTest::isOfSeason).count());
+    assertEquals(0, run("talk", at("t.talk.json"), "--unnamed", "--out", at("t.pdf")), err());
+    assertTrue(err().contains("of the season's 2 matches"), err());
+    try (PDDocument pages = Loader.loadPDF(folder.resolve("t.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pages);
+      assertTrue(text.contains("2 sessions  ·  limits at 95%"), text);
+      assertFalse(text.contains("Quillthorn"), text);
+    }
+    assertEquals(
+        1, run("talk", at("t.talk.json"), "--season", season.toString(), "--out", at("u.pdf")));
+    Files.move(season, folder.resolve("elsewhere"));
+    assertEquals(1, run("talk", at("t.talk.json"), "--out", at("u.pdf")));
+    assertTrue(err().contains("no such folder"), err());
+    assertEquals(List.of("elsewhere", "t.pdf", "t.talk.json"), left());
+  }
+
+  private static boolean isOfSeason(Slide slide) {
+    return slide.picture() != null && slide.picture().kind().ofSeason();
   }
 
   @Test

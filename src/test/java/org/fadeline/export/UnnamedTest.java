@@ -20,6 +20,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.season.SeasonBuilder;
+import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.analysis.season.SessionSummaries;
 import org.fadeline.figure.Fixtures;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.io.SessionWriter;
@@ -91,7 +94,14 @@ class UnnamedTest {
   }
 
   private final Review review = Reviewer.review(named(), ReviewSettings.DEFAULT);
-  private final TalkMaterial material = new TalkMaterial(Map.of("a", review, "b", review));
+  private final TalkMaterial material = new TalkMaterial(
+          Map.of("a", review, "b", review),
+          Map.of(
+              "a",
+              SeasonBuilder.build(
+                  List.of(
+                      SessionSummaries.whole(review), SessionSummaries.whole(review)),
+                  SeasonFilter.ALL)));
 
   /** A talk drafted with names, every picture there is added, and names in its own words. */
   private Talk talk() {
@@ -127,6 +137,9 @@ class UnnamedTest {
     assertEquals(
         "At the water I drew the peg, says somebody.",
         shown.talk().slides().get(shown.talk().slides().size() - 1).words().get(0));
+    String season = shown.material().season("a").toString();
+    check(season);
+    assertFalse(season.contains(review.session().occasion().date().toString()), season);
     check(SessionWriter.toJson(shown.material().review("a").session()));
   }
 

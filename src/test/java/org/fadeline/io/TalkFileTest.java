@@ -17,6 +17,7 @@ import org.fadeline.model.Units;
 import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
@@ -55,7 +56,19 @@ class TalkFileTest {
             Slide.EMPTY.withPicture(Picture.of(Picture.Kind.COMPARE_CATCH, "a", "b")),
             Slide.EMPTY.withPicture(laid(Picture.Align.BY_HAND, -12.5)),
             Slide.EMPTY.withPicture(laid(Picture.Align.EVENT, 0)),
-            Slide.EMPTY.withPicture(Picture.ofLine(Picture.Kind.RATE, "b", "short"))));
+            Slide.EMPTY.withPicture(Picture.of(Picture.Kind.SEASON_FADES, "y")),
+            Slide.EMPTY.withPicture(Picture.ofLine(Picture.Kind.RATE, "b", "short"))),
+        List.of(
+            new SeasonSource("y", folder.resolve("year"), SeasonSource.Sift.ALL),
+            new SeasonSource(
+                "w",
+                folder.resolve("year"),
+                new SeasonSource.Sift(
+                    List.of("fen lake"),
+                    List.of(1, 12),
+                    List.of("short pole"),
+                    new SeasonSource.Weather(
+                        new SeasonSource.Range(4, 9.5), new SeasonSource.Range(0, 3), 225.0)))));
   }
 
   private static Picture laid(Picture.Align align, double minutes) {
@@ -128,6 +141,8 @@ class TalkFileTest {
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"peg\", \"of\": [\"x\"], \"knownAt\": \"noon\"}}]}|/slides/0/picture/knownAt:",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"compare-pegs\", \"of\": [\"x\", \"x\"], \"align\": \"event\"}}]}|/slides/0/picture/laidOn: one event of each",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}], \"slides\": [{\"picture\": {\"kind\": \"compare-pegs\", \"of\": [\"x\", \"x\"], \"laidMinutes\": 2000}}]}|/slides/0/picture/laidMinutes:",
+        "{HEAD, \"seasons\": [{\"id\": \"x\", \"folder\": \"a\", \"months\": [13]}]}|/seasons/0/months: whole numbers",
+        "{HEAD, \"seasons\": [{\"id\": \"x\", \"folder\": \"a\", \"waterTemp\": {\"low\": 1}}]}|/seasons/0/waterTemp:",
         "{HEAD, \"sessions\": [{\"id\": \"x\"}]}|/sessions/0/file:",
         "{HEAD, \"sessions\": [{\"id\": \"x\", \"file\": \"a\"}, {\"id\": \"x\", \"file\": \"b\"}]}|/sessions/1/id: there are two",
       })
@@ -149,7 +164,10 @@ class TalkFileTest {
   @Test
   void everyPictureThereIsIsInTheSchema() throws IOException {
     for (Picture.Kind kind : Picture.Kind.values()) {
-      String[] of = kind.sessions() == 2 ? new String[] {"a", "b"} : new String[] {"a"};
+      String[] of =
+          kind.sessions() == 2
+              ? new String[] {"a", "b"}
+              : new String[] {kind.ofSeason() ? "y" : "a"};
       Picture picture = Picture.of(kind, of);
       Talk one =
           talk()

@@ -150,6 +150,29 @@ class SeasonScreenTest extends WindowHarness {
   }
 
   @Test
+  void theFigureShownIsPutOnTheTalkOverWhatIsLookedAt() throws Exception {
+    @SuppressWarnings("unchecked") // the box of waters holds their names
+    CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
+    robot.interact(() -> waters.getCheckModel().check(0));
+    settle(() -> shows("1 of 2 sessions"));
+    robot.push(KeyCode.ALT, KeyCode.DIGIT6);
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    assertTrue(shows("There is no picture here to put on the talk"), "a page of tables");
+    robot.push(KeyCode.ALT, KeyCode.DIGIT1);
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    assertTrue(shows("On the talk: Season: each match"));
+    robot.interact(() -> window.showScreen("Talk"));
+    settle(() -> !slide().isEmpty());
+    assertTrue(slide().contains(": 1 session, least "), slide());
+    assertEquals(1, node("slides", ListView.class).getItems().size());
+  }
+
+  private String slide() {
+    var slides = robot.lookup("#slide").queryAll();
+    return slides.isEmpty() ? "" : String.valueOf(slides.iterator().next().getAccessibleText());
+  }
+
+  @Test
   void aPageNotInViewIsMadeOfWhatIsChosenOnceItIsShown() throws Exception {
     robot.push(KeyCode.ALT, KeyCode.DIGIT4);
     settle(() -> pastPlain().contains(" of 2 sessions stayed"));

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * Which figure of which sessions a slide shows, and how it is looked at.
  *
  * @param kind which figure
- * @param sources ids of the sessions it is of: one, or two where it compares
+ * @param sources ids of what it is of: one session, or two where it compares, or one season
  * @param lines ids of the lines shown, top down; for a figure of one line that one; empty for all
  * @param window what time it shows and from when it is looked at
  * @param manner how it counts
@@ -19,9 +19,9 @@ public record Picture(
   public Picture {
     sources = List.copyOf(sources);
     lines = List.copyOf(lines);
-    if (sources.size() != kind.sessions()) {
+    if (sources.size() != kind.sources()) {
       throw new IllegalArgumentException(
-          kind.word() + " is of " + kind.sessions() + " sessions, not " + sources.size());
+          kind.word() + " is of " + kind.sources() + " sources, not " + sources.size());
     }
   }
 
@@ -64,7 +64,22 @@ public record Picture(
     /** What each pair of lines paid an hour, with the ratios. */
     COMPARE_RATES("compare-rates", "Rates of two matches", Needs.TWO_SESSIONS),
     /** First bites after feeding of two matches. */
-    COMPARE_FIRST_BITES("compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS);
+    COMPARE_FIRST_BITES("compare-first-bites", "First bites of two matches", Needs.TWO_SESSIONS),
+    /** What each session of a season came to. */
+    SEASON_RESULTS("season-results", "Season: each match", Needs.SEASON),
+    /** What each kind of line gave by hour of the match. */
+    SEASON_HOURS("season-line-by-hour", "Season: lines by the hour", Needs.SEASON),
+    /** First bites by kind of line. */
+    SEASON_FIRST_BITE_LINE("season-first-bite-by-line", "Season: first bite by line", Needs.SEASON),
+    /** First bites by bait. */
+    SEASON_FIRST_BITE_BAIT("season-first-bite-by-bait", "Season: first bite by bait", Needs.SEASON),
+    /** First bites by water. */
+    SEASON_FIRST_BITE_WATER(
+        "season-first-bite-by-water", "Season: first bite by water", Needs.SEASON),
+    /** When each kind of line faded. */
+    SEASON_FADES("season-fades", "Season: when lines faded", Needs.SEASON),
+    /** How long stays went past plain. */
+    SEASON_PAST_PLAIN("season-past-plain", "Season: stays past plain", Needs.SEASON);
 
     private final String word;
     private final String label;
@@ -75,7 +90,8 @@ public record Picture(
       LINE,
       MOMENT,
       WINDOW,
-      TWO_SESSIONS
+      TWO_SESSIONS,
+      SEASON
     }
 
     Kind(String word, String label, Needs needs) {
@@ -94,9 +110,19 @@ public record Picture(
       return label;
     }
 
-    /** Returns of how many sessions it is. */
+    /** Returns of how many sessions it is; 0 where it is of a season. */
     public int sessions() {
+      return needs == Needs.TWO_SESSIONS ? 2 : needs == Needs.SEASON ? 0 : 1;
+    }
+
+    /** Returns how many sources it names: its sessions, or its season. */
+    public int sources() {
       return needs == Needs.TWO_SESSIONS ? 2 : 1;
+    }
+
+    /** Returns whether it is of a season. */
+    public boolean ofSeason() {
+      return needs == Needs.SEASON;
     }
 
     /** Returns whether it is of one line, which must be named. */

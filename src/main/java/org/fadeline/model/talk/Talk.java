@@ -12,9 +12,15 @@ import java.util.Optional;
  * @param look ground, units and shape
  * @param discretion what is left out of it
  * @param slides in order
+ * @param seasons the folders it shows as seasons, each with an id of its own
  */
 public record Talk(
-    String title, List<Source> sources, Look look, Discretion discretion, List<Slide> slides) {
+    String title,
+    List<Source> sources,
+    Look look,
+    Discretion discretion,
+    List<Slide> slides,
+    List<SeasonSource> seasons) {
   /** Most slides of one talk. */
   public static final int MOST_SLIDES = 500;
 
@@ -25,9 +31,21 @@ public record Talk(
   public Talk {
     sources = List.copyOf(sources);
     slides = List.copyOf(slides);
+    seasons = List.copyOf(seasons);
     if (slides.size() > MOST_SLIDES) {
       throw new IllegalArgumentException("a talk has at most " + MOST_SLIDES + " slides");
     }
+  }
+
+  /** Makes a talk that shows no season. */
+  public Talk(
+      String title, List<Source> sources, Look look, Discretion discretion, List<Slide> slides) {
+    this(title, sources, look, discretion, slides, List.of());
+  }
+
+  /** Returns this talk with other seasons. */
+  public Talk withSeasons(List<SeasonSource> newSeasons) {
+    return new Talk(title, sources, look, discretion, slides, newSeasons);
   }
 
   /** Returns the source of an id, or empty. */
@@ -37,27 +55,27 @@ public record Talk(
 
   /** Returns this talk with another title. */
   public Talk withTitle(String newTitle) {
-    return new Talk(newTitle, sources, look, discretion, slides);
+    return new Talk(newTitle, sources, look, discretion, slides, seasons);
   }
 
   /** Returns this talk with other sources. */
   public Talk withSources(List<Source> newSources) {
-    return new Talk(title, newSources, look, discretion, slides);
+    return new Talk(title, newSources, look, discretion, slides, seasons);
   }
 
   /** Returns this talk with another look. */
   public Talk withLook(Look newLook) {
-    return new Talk(title, sources, newLook, discretion, slides);
+    return new Talk(title, sources, newLook, discretion, slides, seasons);
   }
 
   /** Returns this talk with something else left out. */
   public Talk withDiscretion(Discretion newDiscretion) {
-    return new Talk(title, sources, look, newDiscretion, slides);
+    return new Talk(title, sources, look, newDiscretion, slides, seasons);
   }
 
   /** Returns this talk with other slides. */
   public Talk withSlides(List<Slide> newSlides) {
-    return new Talk(title, sources, look, discretion, newSlides);
+    return new Talk(title, sources, look, discretion, newSlides, seasons);
   }
 
   /** Returns this talk with another slide in a slide's place. */

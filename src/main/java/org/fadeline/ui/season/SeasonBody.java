@@ -32,6 +32,7 @@ import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
 import org.fadeline.figure.SeasonPastPlainFigure;
 import org.fadeline.figure.SeasonResultsFigure;
+import org.fadeline.model.talk.Picture;
 import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
@@ -58,6 +59,7 @@ final class SeasonBody {
   private final SeasonDesk desk;
   private final Places places;
   private final SeasonExport export;
+  private final SeasonPictures pictures;
   private final BorderPane view = new BorderPane();
   private final Button choose = new Button("Choose a folder…");
   private final Label folder = new Label();
@@ -101,6 +103,12 @@ final class SeasonBody {
     this.preferences = preferences;
     desk = new SeasonDesk(bench.tasks());
     export = new SeasonExport(bench, desk, places);
+    pictures = new SeasonPictures(bench, desk);
+    pictures.on(results, () -> Picture.Kind.SEASON_RESULTS);
+    pictures.on(hours, () -> Picture.Kind.SEASON_HOURS);
+    pictures.on(firstBites, () -> SeasonPictures.firstBites(by));
+    pictures.on(fades, () -> Picture.Kind.SEASON_FADES);
+    pictures.on(pastPlain, () -> Picture.Kind.SEASON_PAST_PLAIN);
     filters = new FilterBar(desk::filter);
     behind =
         new SessionsBehind(
@@ -286,6 +294,10 @@ final class SeasonBody {
 
   void readAgain() {
     desk.readAgain();
+  }
+
+  void putOnTalk() {
+    pictures.put(SeasonPictures.ofPage(PAGES.indexOf(shownPage), by));
   }
 
   void page(String name) {

@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SeasonDesk {
   /** Keeps summaries in the folder itself: they go where the sessions go. */
-  static final String KEPT = ".fadeline-season";
+  static final String KEPT = SeasonIndex.KEPT;
 
   private static final String READING = "season";
   private static final String TABLES = "season-tables";

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Source;
 
 /** Pictures put aside on other screens for the talk, until it takes them up. */
@@ -23,11 +24,19 @@ public final class TalkTray {
    * @param title what its slide is to be called
    * @param picture the picture
    * @param sources its sessions, by the ids it names them with
+   * @param seasons its season, by the id it names it with
    */
-  public record Put(String title, Picture picture, List<Source> sources) {
-    /** Copies the list. */
+  public record Put(
+      String title, Picture picture, List<Source> sources, List<SeasonSource> seasons) {
+    /** Copies the lists. */
     public Put {
       sources = List.copyOf(sources);
+      seasons = List.copyOf(seasons);
+    }
+
+    /** Makes a picture of sessions. */
+    public Put(String title, Picture picture, List<Source> sources) {
+      this(title, picture, sources, List.of());
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fadeline.model.Line;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.Talk;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures changed by choosing: what was chosen stays wherever it still has a meaning. */
@@ -15,15 +16,16 @@ final class PictureEdits {
   /**
    * Returns a picture of another kind.
    *
-   * @param before the picture there was, or null
+   * @param was the picture there was, or null
    * @param sources ids of the talk's sessions, the likeliest first; not empty
    * @param lines the lines of a session by its id; empty where it is not known
    */
   static Picture ofKind(
       Picture.Kind kind,
-      @Nullable Picture before,
+      @Nullable Picture was,
       List<String> sources,
       Function<String, List<Line>> lines) {
+    Picture before = was != null && was.kind().ofSeason() ? null : was;
     List<String> of = new ArrayList<>(before == null ? List.of() : before.sources());
     for (String source : sources) {
       if (!of.contains(source)) {
@@ -48,6 +50,15 @@ final class PictureEdits {
             : before.sources().equals(chosen)
                 ? before.manner()
                 : before.manner().forOtherSessions());
+  }
+
+  /** Returns a picture of a talk's season: the one shown before, or its first. */
+  static Picture ofSeason(Picture.Kind kind, @Nullable Picture before, Talk talk) {
+    return Picture.of(
+        kind,
+        before != null && before.kind().ofSeason()
+            ? before.sources().get(0)
+            : talk.seasons().get(0).id());
   }
 
   /** Returns how two sessions can be laid: by what was chosen of them too, where anything was. */

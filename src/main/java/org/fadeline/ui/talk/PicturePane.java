@@ -16,6 +16,7 @@ import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
 import org.fadeline.ui.control.Say;
@@ -48,10 +49,7 @@ final class PicturePane {
     this.model = model;
     this.withOpen = withOpen;
     kind = new Choice<>("Picture", k -> k == null ? "No picture" : k.label(), this::chooseKind);
-    List<Picture.@Nullable Kind> kinds = new ArrayList<>();
-    kinds.add(null);
-    kinds.addAll(List.of(Picture.Kind.values()));
-    kind.offer(kinds);
+    kind.offer(kinds(false));
     first = new Choice<>("Of the match", this::nameOf, id -> chooseSource(0, id));
     second = new Choice<>("Beside the match", this::nameOf, id -> chooseSource(1, id));
     lines.setId("picture-lines");
@@ -84,6 +82,18 @@ final class PicturePane {
     uses.put(units.view(), k -> true);
     view.getChildren().add(kind.view());
     view.getChildren().addAll(uses.keySet());
+  }
+
+  /** Returns what can be shown: of a season only where the talk has one. */
+  private static List<Picture.@Nullable Kind> kinds(boolean ofSeason) {
+    List<Picture.@Nullable Kind> kinds = new ArrayList<>();
+    kinds.add(null);
+    for (Picture.Kind one : Picture.Kind.values()) {
+      if (ofSeason || !one.ofSeason()) {
+        kinds.add(one);
+      }
+    }
+    return kinds;
   }
 
   Node view() {
@@ -120,7 +130,19 @@ final class PicturePane {
             .talk()
             .source(id)
             .map(s -> String.valueOf(s.file().getFileName()))
-            .orElse(id);
+            .orElseGet(() -> nameOfSeason(id));
+  }
+
+  private String nameOfSeason(String id) {
+    return model.state().talk().seasons().stream()
+        .filter(s -> s.id().equals(id))
+        .map(
+            s ->
+                "Season: "
+                    + s.folder().getFileName()
+                    + (s.sift().equals(SeasonSource.Sift.ALL) ? "" : ", chosen by a filter"))
+        .findFirst()
+        .orElse(id);
   }
 
   void show(TalkModel.State state, Map<String, Session> newSessions) {
@@ -128,6 +150,7 @@ final class PicturePane {
     Slide slide = state.slide();
     Picture picture = slide == null ? null : slide.picture();
     view.setDisable(slide == null);
+    kind.offer(kinds(!state.talk().seasons().isEmpty()));
     kind.show(picture == null ? null : picture.kind());
     uses.forEach(
         (node, used) -> {
@@ -139,10 +162,13 @@ final class PicturePane {
       return;
     }
     List<String> ids = state.talk().sources().stream().map(s -> s.id()).toList();
-    first.offer(ids);
+    List<String> seasons = state.talk().seasons().stream().map(s -> s.id()).toList();
+    first.offer(picture.kind().ofSeason() ? seasons : ids);
     first.show(picture.sources().get(0));
     second.offer(ids);
-    second.show(picture.sources().get(picture.sources().size() - 1));
+    if (picture.kind().sessions() == 2) {
+      second.show(picture.sources().get(1));
+    }
     showLines(picture);
     Session session = sessions.get(picture.sources().get(0));
     from.show(picture.window().from(), session);
@@ -194,6 +220,10 @@ final class PicturePane {
           Slide slide = talk.slides().get(at);
           if (chosen == null) {
             return talk.withSlide(at, slide.withPicture(null));
+          }
+          if (chosen.ofSeason()) {
+            return talk.withSlide(
+                at, slide.withPicture(PictureEdits.ofSeason(chosen, slide.picture(), talk)));
           }
           Talk more = talk.sources().isEmpty() ? withOpen.apply(talk) : talk;
           List<String> ids = more.sources().stream().map(s -> s.id()).toList();

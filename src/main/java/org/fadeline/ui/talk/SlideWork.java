@@ -34,6 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class SlideWork {
   private record Kept(Path file, Units units, long changed) {}
 
+  private final SeasonsKept seasons = new SeasonsKept();
   private final Map<Kept, Review> kept = new ConcurrentHashMap<>();
 
   /** The session in hand, whose file may be behind it. */
@@ -87,7 +88,8 @@ final class SlideWork {
         reviews.put(source.id(), review);
       }
     }
-    return new Loaded(new TalkMaterial(reviews), problems);
+    return new Loaded(
+        new TalkMaterial(reviews, seasons.load(talk.seasons(), problems)), problems);
   }
 
   private @Nullable Review read(Path file, Units units, List<Problem> problems) {

@@ -90,7 +90,10 @@ final class TalkDesk {
   }
 
   private void tellNoFile() {
-    bench.tell("Save the match first: a talk names its matches by their files");
+    bench.tell(
+        bench.state().open() == null
+            ? "Open a match first: a draft is made from its review"
+            : "Save the match first: a talk names its matches by their files");
   }
 
   /** Makes the first draft from the review in hand; undo brings back what was there. */

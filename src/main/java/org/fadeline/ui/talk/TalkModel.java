@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
@@ -208,6 +209,10 @@ final class TalkModel {
             now = withFile(now, source.file());
             ids.put(source.id(), idOf(now, source.file()));
           }
+          for (SeasonSource season : put.seasons()) {
+            now = withSeason(now, season);
+            ids.put(season.id(), idOf(now, season));
+          }
           Picture given = put.picture();
           Picture picture =
               new Picture(
@@ -219,6 +224,29 @@ final class TalkModel {
           Slide slide = Slide.EMPTY.withTitle(put.title()).withPicture(picture);
           return now.withSlides(with(now.slides(), at, slide));
         });
+  }
+
+  /** Returns a talk that has a season, looked at so, among its own. */
+  private static Talk withSeason(Talk talk, SeasonSource season) {
+    if (!idOf(talk, season).isEmpty()) {
+      return talk;
+    }
+    int number = 1;
+    for (SeasonSource one : talk.seasons()) {
+      number = one.id().equals("season" + number) ? number + 1 : number;
+    }
+    List<SeasonSource> more = new ArrayList<>(talk.seasons());
+    more.add(new SeasonSource("season" + number, normal(season.folder()), season.sift()));
+    return talk.withSeasons(more);
+  }
+
+  private static String idOf(Talk talk, SeasonSource season) {
+    return talk.seasons().stream()
+        .filter(s -> normal(s.folder()).equals(normal(season.folder())))
+        .filter(s -> s.sift().equals(season.sift()))
+        .map(SeasonSource::id)
+        .findFirst()
+        .orElse("");
   }
 
   /** Returns a talk that has a file among its sessions. */

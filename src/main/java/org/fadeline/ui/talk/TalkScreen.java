@@ -58,6 +58,17 @@ public final class TalkScreen implements Screen {
     return view;
   }
 
+  /** A talk names its own matches and seasons. */
+  @Override
+  public boolean needsSession() {
+    return false;
+  }
+
+  @Override
+  public boolean judges() {
+    return true;
+  }
+
   @Override
   public List<Command> commands() {
     return List.of(

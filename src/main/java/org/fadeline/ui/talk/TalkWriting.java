@@ -140,7 +140,13 @@ final class TalkWriting {
     Talk talk = order.talk();
     Slide slide = order.slide() < 0 ? Slide.EMPTY : talk.slides().get(order.slide());
     Picture picture = slide.picture();
-    String source = picture == null ? talk.sources().get(0).id() : picture.sources().get(0);
+    if (talk.sources().isEmpty()) {
+      throw new IllegalArgumentException("this talk shows no match that could be replayed");
+    }
+    String source =
+        picture == null || picture.kind().ofSeason()
+            ? talk.sources().get(0).id()
+            : picture.sources().get(0);
     Review review = Unnamed.of(talk, material).material().review(source);
     Session session = review.session();
     Picture.Window window = picture == null ? Picture.Window.WHOLE : picture.window();

@@ -1,0 +1,80 @@
+package org.fadeline.ui.season;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.ContextMenuEvent;
+import org.fadeline.analysis.season.Season.By;
+import org.fadeline.export.TalkSeasons;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
+import org.fadeline.ui.state.TalkTray;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
+
+/** Puts figures of the season on the talk, over the sessions and lines looked at here. */
+final class SeasonPictures {
+  private static final String ID = "season";
+
+  private final Workbench bench;
+  private final SeasonDesk desk;
+
+  SeasonPictures(Workbench bench, SeasonDesk desk) {
+    this.bench = bench;
+    this.desk = desk;
+  }
+
+  /** Returns the picture of first bites by something. */
+  static Picture.Kind firstBites(By by) {
+    return switch (by) {
+      case LINE -> Picture.Kind.SEASON_FIRST_BITE_LINE;
+      case BAIT -> Picture.Kind.SEASON_FIRST_BITE_BAIT;
+      case WATER -> Picture.Kind.SEASON_FIRST_BITE_WATER;
+    };
+  }
+
+  /** Returns the picture of a page, or null where it has none. */
+  static Picture.@Nullable Kind ofPage(int page, By by) {
+    return switch (page) {
+      case 0 -> Picture.Kind.SEASON_RESULTS;
+      case 1 -> Picture.Kind.SEASON_HOURS;
+      case 2 -> firstBites(by);
+      case 3 -> Picture.Kind.SEASON_FADES;
+      default -> null;
+    };
+  }
+
+  /** Offers the command in a context menu of a figure. */
+  void on(Node node, Supplier<Picture.Kind> kind) {
+    MenuItem put = new MenuItem("Put this on the talk");
+    put.setOnAction(e -> put(kind.get()));
+    ContextMenu menu = new ContextMenu(put);
+    node.addEventHandler(
+        ContextMenuEvent.CONTEXT_MENU_REQUESTED,
+        e -> {
+          menu.show(node, e.getScreenX(), e.getScreenY());
+          e.consume();
+        });
+  }
+
+  /** Puts a figure on the talk, or says why it cannot be. */
+  void put(Picture.@Nullable Kind kind) {
+    SeasonState now = desk.state();
+    Path folder = now.folder();
+    if (kind == null || folder == null) {
+      bench.tell("There is no picture here to put on the talk");
+      return;
+    }
+    SeasonSource source =
+        new SeasonSource(ID, folder.toAbsolutePath(), TalkSeasons.siftOf(now.season().filter()));
+    bench
+        .tray()
+        .put(
+            new TalkTray.Put(
+                kind.label(), Picture.of(kind, ID), List.of(), List.of(source)));
+    bench.tell("On the talk: " + kind.label());
+  }
+}
