@@ -8,8 +8,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.fadeline.model.Line;
 import org.fadeline.replay.ReplayFrame;
@@ -43,8 +46,9 @@ final class PegState {
 
   void paint() {
     List<Line> lines = layout.session.lines();
+    Map<String, Point2D> marks = marks();
     for (Line line : lines) {
-      layout.pointOf(line).ifPresent(at -> paintFeed(line, at));
+      mark(marks, line).ifPresent(at -> paintFeed(line, at));
     }
     for (Line line : lines) {
       if (line.id().equals(frame.fishing())) {
@@ -60,11 +64,28 @@ final class PegState {
         .features()
         .forEach(feature -> layout.features().nameOf(feature).ifPresent(taken::add));
     for (Line line : lines) {
-      layout.pointOf(line).ifPresent(at -> paintCatch(line, layout.hue(line), at));
+      mark(marks, line).ifPresent(at -> paintCatch(line, layout.hue(line), at));
     }
     for (Line line : lines) {
-      layout.pointOf(line).ifPresent(at -> paintName(line, layout.hue(line), at));
+      mark(marks, line).ifPresent(at -> paintName(line, layout.hue(line), at));
     }
+  }
+
+  /** Returns where each line's mark stands, by id: no catch is hidden by another's. */
+  private Map<String, Point2D> marks() {
+    List<Line> placed =
+        layout.session.lines().stream().filter(l -> layout.pointOf(l).isPresent()).toList();
+    List<Point2D> spots = placed.stream().flatMap(l -> layout.pointOf(l).stream()).toList();
+    List<Point2D> apart = PegSpots.apart(spots, placed.stream().map(l -> radius(l) + 2).toList());
+    Map<String, Point2D> marks = new HashMap<>();
+    for (int i = 0; i < placed.size(); i++) {
+      marks.put(placed.get(i).id(), apart.get(i));
+    }
+    return marks;
+  }
+
+  private static Optional<Point2D> mark(Map<String, Point2D> marks, Line line) {
+    return Optional.ofNullable(marks.get(line.id()));
   }
 
   private ReplayFrame.@Nullable LineState state(Line line) {
