@@ -121,8 +121,7 @@ final class TalkCommand implements Callable<Integer> {
     }
     List<SeasonSource> folders = seasons(opened);
     TalkMaterial material = new TalkMaterial(reviews, seasons(folders));
-    Talk talk =
-        opened == null ? draft(sources, folders, material, look) : opened.withLook(look);
+    Talk talk = opened == null ? draft(sources, folders, material, look) : opened.withLook(look);
     Talk discreet = talk.withDiscretion(discretion(talk.discretion()));
     try {
       write(discreet, material);
@@ -140,8 +139,7 @@ final class TalkCommand implements Callable<Integer> {
   private List<SeasonSource> seasons(@Nullable Talk opened) {
     Path folder = season;
     if (opened != null && folder != null) {
-      throw new InputFault(
-          files.get(0) + ":1:1: a talk names its own seasons; leave --season out");
+      throw new InputFault(files.get(0) + ":1:1: a talk names its own seasons; leave --season out");
     }
     if (opened != null) {
       return opened.seasons();

@@ -118,8 +118,7 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
               session.lines()));
     }
     // They are those looked at already; of their lines, still the kinds asked for.
-    SeasonFilter lines =
-        new SeasonFilter(Set.of(), Set.of(), season.filter().groups(), null, null);
+    SeasonFilter lines = new SeasonFilter(Set.of(), Set.of(), season.filter().groups(), null, null);
     Season again = SeasonBuilder.build(shown, lines);
     return new Season(
         again.sessions(),

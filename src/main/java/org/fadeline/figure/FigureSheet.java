@@ -56,12 +56,12 @@ public final class FigureSheet implements Figure {
   public static List<String> footOf(Season season) {
     int n = season.sessions().size();
     return List.of(
-            (n == 1 ? "1 session" : n + " sessions")
-                + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
-                + "  ·  limits at 95% from drawing whole sessions; none below "
-                + Season.FEWEST_FOR_LIMITS
-                + " sessions  ·  "
-                + ProgramVersion.NAME);
+        (n == 1 ? "1 session" : n + " sessions")
+            + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
+            + "  ·  limits at 95% from drawing whole sessions; none below "
+            + Season.FEWEST_FOR_LIMITS
+            + " sessions  ·  "
+            + ProgramVersion.NAME);
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */

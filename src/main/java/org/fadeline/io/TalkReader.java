@@ -183,7 +183,9 @@ public final class TalkReader {
               one.wholes("months", 1, 12),
               one.texts("lines"),
               new SeasonSource.Weather(
-                  range(one, "waterTemp"), range(one, "windForce"), one.number("windFrom", 0, 360)));
+                  range(one, "waterTemp"),
+                  range(one, "windForce"),
+                  one.number("windFrom", 0, 360)));
       one.refuseRest();
       boolean taken =
           id != null

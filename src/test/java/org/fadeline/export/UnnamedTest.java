@@ -94,13 +94,13 @@ class UnnamedTest {
   }
 
   private final Review review = Reviewer.review(named(), ReviewSettings.DEFAULT);
-  private final TalkMaterial material = new TalkMaterial(
+  private final TalkMaterial material =
+      new TalkMaterial(
           Map.of("a", review, "b", review),
           Map.of(
               "a",
               SeasonBuilder.build(
-                  List.of(
-                      SessionSummaries.whole(review), SessionSummaries.whole(review)),
+                  List.of(SessionSummaries.whole(review), SessionSummaries.whole(review)),
                   SeasonFilter.ALL)));
 
   /** A talk drafted with names, every picture there is added, and names in its own words. */

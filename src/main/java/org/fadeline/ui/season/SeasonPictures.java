@@ -72,9 +72,7 @@ final class SeasonPictures {
         new SeasonSource(ID, folder.toAbsolutePath(), TalkSeasons.siftOf(now.season().filter()));
     bench
         .tray()
-        .put(
-            new TalkTray.Put(
-                kind.label(), Picture.of(kind, ID), List.of(), List.of(source)));
+        .put(new TalkTray.Put(kind.label(), Picture.of(kind, ID), List.of(), List.of(source)));
     bench.tell("On the talk: " + kind.label());
   }
 }

@@ -86,7 +86,10 @@ public final class SeasonScreen implements Screen {
                 Command.of("Season", "Choose a folder", () -> body().choose(), "Shortcut+Shift+O"),
                 Command.of("Season", "Read what changed", () -> body().readAgain(), "F5"),
                 Command.of(
-                    "Season", "Put this on the talk", () -> body().putOnTalk(), "Shortcut+Shift+T")),
+                    "Season",
+                    "Put this on the talk",
+                    () -> body().putOnTalk(),
+                    "Shortcut+Shift+T")),
             IntStream.range(0, SeasonBody.PAGES.size())
                 .mapToObj(
                     i ->

@@ -88,8 +88,7 @@ final class SlideWork {
         reviews.put(source.id(), review);
       }
     }
-    return new Loaded(
-        new TalkMaterial(reviews, seasons.load(talk.seasons(), problems)), problems);
+    return new Loaded(new TalkMaterial(reviews, seasons.load(talk.seasons(), problems)), problems);
   }
 
   private @Nullable Review read(Path file, Units units, List<Problem> problems) {
