@@ -216,7 +216,7 @@ public final class SoakBenchmark {
     }
     int gestures = tenths.stream().mapToInt(t -> t.gestures.size()).sum();
     say("%d gestures, %d events in the record, journal %d kB", gestures, session().events().size(),
-        Files.size(folder.resolve("soak.journal")) / 1000);
+        Files.size(folder.resolve("soak.session.journal")) / 1000);
     double perTenth = gestures / (double) TENTHS;
     trend("held, bytes a gesture", perTenth, tenths.stream().map(t -> (double) t.held).toList());
     trend("gesture median, ms a tenth", 1, tenths.stream().map(t -> at(t.gestures, 0.5) / 1e6).toList());
