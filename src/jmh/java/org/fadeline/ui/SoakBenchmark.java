@@ -63,8 +63,7 @@ public final class SoakBenchmark {
     kinds = Pad.all(match.lines().size()).size();
     Path file = folder.resolve("soak.session.json");
     record =
-        new Watched(
-            new StoredRecord(SessionStore.create(file, match, folder), Desk.Notice.NONE));
+        new Watched(new StoredRecord(SessionStore.create(file, match, folder), Desk.Notice.NONE));
     bench = new Workbench(new FileDesk(folder), Reviewer::review, tasks, () -> {});
     bench.openWith(file, "Opening ", desk -> record);
     bench.transport().speed(600);
@@ -155,7 +154,9 @@ public final class SoakBenchmark {
 
   private void amend() {
     SessionEvent event = any();
-    bench.editing().edit("Move", EventEdits.shift(Set.of(event.id()), chance.nextInt(20_001) - 10_000));
+    bench
+        .editing()
+        .edit("Move", EventEdits.shift(Set.of(event.id()), chance.nextInt(20_001) - 10_000));
   }
 
   private void frame() {
@@ -200,7 +201,8 @@ public final class SoakBenchmark {
   }
 
   private void print(Path folder) throws IOException {
-    say("| tenth | held MB | gesture ms, median | 95%% | 99%% | frame µs, median | 99%% | save ms, median |");
+    say(
+        "| tenth | held MB | gesture ms, median | 95%% | 99%% | frame µs, median | 99%% | save ms, median |");
     say("|---|---|---|---|---|---|---|---|");
     for (Tenth t : tenths) {
       say(
@@ -215,13 +217,22 @@ public final class SoakBenchmark {
           at(t.saves, 0.5) / 1e6);
     }
     int gestures = tenths.stream().mapToInt(t -> t.gestures.size()).sum();
-    say("%d gestures, %d events in the record, journal %d kB", gestures, session().events().size(),
+    say(
+        "%d gestures, %d events in the record, journal %d kB",
+        gestures,
+        session().events().size(),
         Files.size(folder.resolve("soak.session.journal")) / 1000);
     double perTenth = gestures / (double) TENTHS;
     trend("held, bytes a gesture", perTenth, tenths.stream().map(t -> (double) t.held).toList());
-    trend("gesture median, ms a tenth", 1, tenths.stream().map(t -> at(t.gestures, 0.5) / 1e6).toList());
-    trend("gesture 95%, ms a tenth", 1, tenths.stream().map(t -> at(t.gestures, 0.95) / 1e6).toList());
-    trend("frame median, µs a tenth", 1, tenths.stream().map(t -> at(t.frames, 0.5) / 1e3).toList());
+    trend(
+        "gesture median, ms a tenth",
+        1,
+        tenths.stream().map(t -> at(t.gestures, 0.5) / 1e6).toList());
+    trend(
+        "gesture 95%, ms a tenth",
+        1, tenths.stream().map(t -> at(t.gestures, 0.95) / 1e6).toList());
+    trend(
+        "frame median, µs a tenth", 1, tenths.stream().map(t -> at(t.frames, 0.5) / 1e3).toList());
     trend("save median, ms a tenth", 1, tenths.stream().map(t -> at(t.saves, 0.5) / 1e6).toList());
   }
 
@@ -233,7 +244,9 @@ public final class SoakBenchmark {
     double half =
         new TDistribution(values.size() - 2.0).inverseCumulativeProbability((1 + LEVEL) / 2)
             * line.getSlopeStdErr();
-    say("trend of %s: %.3f (%.3f to %.3f)", what, line.getSlope(), line.getSlope() - half, line.getSlope() + half);
+    say(
+        "trend of %s: %.3f (%.3f to %.3f)",
+        what, line.getSlope(), line.getSlope() - half, line.getSlope() + half);
   }
 
   private static double at(List<Long> nanos, double share) {

@@ -63,12 +63,7 @@ public final class EventCsv {
   public static ReadResult parse(String name, String text, ReadOptions options) {
     CsvImport.Dated today = new CsvImport.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
     return parse(
-        name,
-        text,
-        options,
-        new ImportReport.Collector(),
-        otherDate(name, today),
-        Watcher.NONE);
+        name, text, options, new ImportReport.Collector(), otherDate(name, today), Watcher.NONE);
   }
 
   private static ReadResult parse(

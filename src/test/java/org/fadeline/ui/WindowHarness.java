@@ -66,9 +66,8 @@ public abstract class WindowHarness {
 
   private void start(Stage stage) {
     Fonts.load();
-    preferences = storedPreferences();
-    bench =
-        new Workbench(desk(), Reviewer::review, tasks(), FadelineApp::checkThread);
+    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    bench = new Workbench(desk(), Reviewer::review, tasks(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);

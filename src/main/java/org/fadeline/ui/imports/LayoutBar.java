@@ -95,7 +95,8 @@ final class LayoutBar {
   }
 
   private HBox box(String word, CsvMapping mapping) {
-    Label label = new Label("“" + (word.length() > 30 ? word.substring(0, 30) + "…" : word) + "” is");
+    Label label =
+        new Label("“" + (word.length() > 30 ? word.substring(0, 30) + "…" : word) + "” is");
     label.getStyleClass().add("quiet");
     ComboBox<String> kinds = new ComboBox<>();
     kinds.getItems().add(UNKNOWN);
