@@ -221,7 +221,7 @@ public final class SoakBenchmark {
         "%d gestures, %d events in the record, journal %d kB",
         gestures,
         session().events().size(),
-        Files.size(folder.resolve("soak.session.journal")) / 1000);
+        journalBytes(folder) / 1000);
     double perTenth = gestures / (double) TENTHS;
     trend("held, bytes a gesture", perTenth, tenths.stream().map(t -> (double) t.held).toList());
     trend(
@@ -234,6 +234,15 @@ public final class SoakBenchmark {
     trend(
         "frame median, µs a tenth", 1, tenths.stream().map(t -> at(t.frames, 0.5) / 1e3).toList());
     trend("save median, ms a tenth", 1, tenths.stream().map(t -> at(t.saves, 0.5) / 1e6).toList());
+  }
+
+  private static long journalBytes(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files
+          .filter(file -> file.toString().endsWith(".journal"))
+          .mapToLong(file -> file.toFile().length())
+          .sum();
+    }
   }
 
   private static void trend(String what, double step, List<Double> values) {
