@@ -66,7 +66,7 @@ public abstract class WindowHarness {
 
   private void start(Stage stage) {
     Fonts.load();
-    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    preferences = storedPreferences();
     bench = new Workbench(desk(), Reviewer::review, tasks(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
