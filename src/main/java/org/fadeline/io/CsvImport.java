@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes a session of a table of events. */
 final class CsvImport implements SessionRules.Places {
+  private static final int ROWS_BETWEEN_LOOKS = 500;
   private final CsvTable table;
   private final ReadOptions options;
   private final CsvMapping mapping;
@@ -40,9 +41,15 @@ final class CsvImport implements SessionRules.Places {
   private final Map<String, String> unknown = new HashMap<>();
   private final TreeMap<Integer, CsvRow> bad = new TreeMap<>();
   private final List<Read> reads = new ArrayList<>();
+  private final EventCsv.Watcher watcher;
 
-  CsvImport(CsvTable table, ReadOptions options, ImportReport.Collector problems) {
+  CsvImport(
+      CsvTable table,
+      ReadOptions options,
+      ImportReport.Collector problems,
+      EventCsv.Watcher watcher) {
     this.table = table;
+    this.watcher = watcher;
     this.options = options;
     this.problems = problems;
     CsvMapping given = options.mapping();
@@ -115,6 +122,9 @@ final class CsvImport implements SessionRules.Places {
         reads.add(new Read(cells, kind, time));
       }
       markIfBad(cells, before);
+      if (row.number() % ROWS_BETWEEN_LOOKS == 0) {
+        watcher.rows(row.number(), table.rows().size());
+      }
     }
   }
 

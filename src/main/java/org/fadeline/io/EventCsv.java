@@ -22,14 +22,37 @@ public final class EventCsv {
 
   private EventCsv() {}
 
+  /** Is told how far the reading of a file is. */
+  @FunctionalInterface
+  public interface Watcher {
+    /** Nobody looks. */
+    Watcher NONE = (done, of) -> {};
+
+    /**
+     * Is told now and then.
+     *
+     * @throws java.util.concurrent.CancellationException to end the reading, of which nothing stays
+     */
+    void rows(int done, int of);
+  }
+
   /** Reads a file. */
   public static ReadResult read(Path path, ReadOptions options) {
+    return read(path, options, Watcher.NONE);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws java.util.concurrent.CancellationException where the watcher ends it
+   */
+  public static ReadResult read(Path path, ReadOptions options, Watcher watcher) {
     ImportReport.Collector problems = new ImportReport.Collector();
     String text = FileText.read(path, problems);
     String name = FileText.nameOf(path);
     return text == null
         ? ReadResult.refused(problems.report())
-        : parse(name, text, options, problems, otherDate(name, lastChange(path)));
+        : parse(name, text, options, problems, otherDate(name, lastChange(path)), watcher);
   }
 
   /**
@@ -39,7 +62,8 @@ public final class EventCsv {
    */
   public static ReadResult parse(String name, String text, ReadOptions options) {
     CsvImport.Dated today = new CsvImport.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
-    return parse(name, text, options, new ImportReport.Collector(), otherDate(name, today));
+    return parse(
+        name, text, options, new ImportReport.Collector(), otherDate(name, today), Watcher.NONE);
   }
 
   private static ReadResult parse(
@@ -47,7 +71,8 @@ public final class EventCsv {
       String text,
       ReadOptions options,
       ImportReport.Collector problems,
-      CsvImport.Dated otherDate) {
+      CsvImport.Dated otherDate,
+      Watcher watcher) {
     if (text.isBlank()) {
       problems.add(
           Problem.ofFile(name, "the file is empty", "choose another file, or open a backup"));
@@ -71,7 +96,7 @@ public final class EventCsv {
         CsvTable.parse(name, text, mapping == null ? CsvMapping.NONE : mapping, problems);
     return table == null
         ? ReadResult.refused(problems.report())
-        : new CsvImport(table, options, problems)
+        : new CsvImport(table, options, problems, watcher)
             .session(titleOf(name), SessionReader.idFrom(text), otherDate);
   }
 

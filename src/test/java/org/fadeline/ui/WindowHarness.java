@@ -21,6 +21,7 @@ import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -58,11 +59,15 @@ public abstract class WindowHarness {
     return new PreferenceStore(Preferences.DEFAULT, changed -> {});
   }
 
+  /** Returns what does the background work: here at once, on the window's thread. */
+  protected TaskService tasks() {
+    return new DirectTaskService();
+  }
+
   private void start(Stage stage) {
     Fonts.load();
     preferences = storedPreferences();
-    bench =
-        new Workbench(desk(), Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
+    bench = new Workbench(desk(), Reviewer::review, tasks(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);

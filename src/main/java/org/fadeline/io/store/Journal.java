@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Json;
 import org.fadeline.io.JsonFields;
@@ -30,7 +29,7 @@ final class Journal {
   private long length;
   private int headerLength;
   private final List<Pending> pending = new ArrayList<>();
-  private final Map<Long, long[]> places = new HashMap<>();
+  private final Places places = new Places();
 
   private Journal(Storage storage, StoreFiles files, Header header) {
     this.storage = storage;
@@ -213,11 +212,11 @@ final class Journal {
     Journal journal = new Journal(storage, files, header);
     journal.exists = true;
     journal.length = content.good;
-    int end = content.good;
     journal.headerLength = content.starts.isEmpty() ? content.good : content.starts.get(0);
-    for (int i = content.records.size() - 1; i >= 0; i--) {
+    for (int i = 0; i < content.records.size(); i++) {
+      boolean isLast = i + 1 == content.records.size();
+      int end = isLast ? content.good : content.starts.get(i + 1);
       journal.place(content.records.get(i), content.starts.get(i), end - content.starts.get(i));
-      end = content.starts.get(i);
     }
     return journal;
   }
@@ -225,7 +224,7 @@ final class Journal {
   /** Notes where an edit stands, counted from the end of the header. */
   private void place(JournalRecord record, long start, int lineLength) {
     if (record.act() == JournalRecord.Act.EDIT) {
-      places.put(record.sequence(), new long[] {start - headerLength, lineLength});
+      places.put(record.sequence(), start - headerLength, lineLength);
     }
   }
 
@@ -328,15 +327,19 @@ final class Journal {
         return one.record;
       }
     }
-    long[] place = places.get(sequence);
-    if (place == null) {
+    int place = places.find(sequence);
+    if (place < 0) {
       throw new IOException("the journal has no edit " + sequence);
     }
     Whole whole = unsettled;
     byte[] line =
         whole == null
-            ? storage.read(files.journal(), headerLength + place[0], (int) place[1])
-            : Arrays.copyOfRange(whole.body, (int) place[0], (int) (place[0] + place[1]));
+            ? storage.read(
+                files.journal(), headerLength + places.start(place), places.length(place))
+            : Arrays.copyOfRange(
+                whole.body,
+                (int) places.start(place),
+                (int) places.start(place) + places.length(place));
     Json.Obj object = JournalLine.read(line, 0, line.length);
     JournalRecord record = object == null ? null : JournalRecord.read(object);
     if (record == null || record.sequence() != sequence) {

@@ -107,6 +107,16 @@ public final class ImportScreen implements Screen {
     table.saveRejects(to);
   }
 
+  /** Keeps in a file what the columns and words of the table in hand are taken for. */
+  public void saveLayout(Path to) {
+    table.layout().save(to);
+  }
+
+  /** Takes from a file what the columns and words of the table in hand are. */
+  public void loadLayout(Path from) {
+    table.layout().load(from);
+  }
+
   private void acceptDrops() {
     view.setOnDragOver(
         e -> {

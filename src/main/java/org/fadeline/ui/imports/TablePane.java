@@ -3,7 +3,9 @@ package org.fadeline.ui.imports;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -52,6 +54,8 @@ final class TablePane {
           .words("What to do", 380, Problem::whatToDo);
   private final Label summary = new Label("No table yet.");
   private final HBox busy = new HBox(8);
+  private final ProgressIndicator turning = new ProgressIndicator();
+  private final LayoutBar layout;
   private final Button begin = new Button("Open as a new match");
   private final Button add;
   private final Button saveRejects = new Button("Save the rows left out…");
@@ -62,6 +66,7 @@ final class TablePane {
   TablePane(Workbench bench, Landing landing) {
     this.bench = bench;
     this.landing = landing;
+    layout = new LayoutBar(bench, this::column, () -> mapping(options));
     add = landing.addButton("import-table-add", () -> session().ifPresent(landing::add));
     begin.setId("import-table-begin");
     begin.getStyleClass().add("main-button");
@@ -72,8 +77,10 @@ final class TablePane {
     summary.setWrapText(true);
     Button giveUp = new Button("Give up");
     giveUp.setOnAction(e -> cancel());
-    ProgressIndicator turning = new ProgressIndicator();
-    turning.setMaxSize(20, 20);
+    giveUp.setId("import-table-give-up");
+    turning.setId("import-table-progress");
+    turning.setMaxSize(40, 40);
+    bench.tasks().runningProperty().addListener((p, before, now) -> progress(now));
     busy.getChildren().addAll(turning, new Label("Reading the table"), giveUp);
     busy.setAlignment(Pos.CENTER_LEFT);
     Region gap = new Region();
@@ -91,7 +98,7 @@ final class TablePane {
     VBox.setVgrow(problems, Priority.SOMETIMES);
     VBox.setVgrow(rows.view(), Priority.ALWAYS);
     view.setPadding(new Insets(0, 18, 14, 18));
-    view.getChildren().addAll(choices.view(), rows.view(), problems, foot);
+    view.getChildren().addAll(choices.view(), layout.view(), rows.view(), problems, foot);
     working(false);
     landing.watch(can -> offer());
   }
@@ -117,12 +124,13 @@ final class TablePane {
         .submit(
             CHANNEL,
             "Reading " + FileText.nameOf(path),
-            progress -> load(path, asked, guess),
+            progress -> load(path, asked, guess, progress),
             new TaskService.Answer<>(this::show, this::failed));
   }
 
-  private static Loaded load(Path path, ReadOptions asked, boolean guess) {
-    CsvMapping mapping = asked.mapping() == null ? CsvMapping.NONE : asked.mapping();
+  private static Loaded load(
+      Path path, ReadOptions asked, boolean guess, TaskService.Progress progress) {
+    CsvMapping mapping = mapping(asked);
     Optional<CsvPreview> preview = CsvPreview.read(path, mapping.delimiter());
     ReadOptions used = asked;
     if (guess && preview.isPresent()) {
@@ -136,16 +144,34 @@ final class TablePane {
                   found.delimiter(),
                   found.delimiter() == ';'));
     }
-    return new Loaded(used, preview, EventCsv.read(path, used));
+    return new Loaded(used, preview, EventCsv.read(path, used, watched(progress)));
+  }
+
+  private static EventCsv.Watcher watched(TaskService.Progress progress) {
+    return (done, of) -> {
+      if (progress.cancelled()) {
+        throw new CancellationException();
+      }
+      progress.report(Math.min(1, (double) done / of));
+    };
+  }
+
+  /** Shows how far the reading is; the wheel turns until that is known. */
+  private void progress(List<TaskService.Running> running) {
+    running.stream()
+        .filter(r -> r.channel().equals(CHANNEL))
+        .findFirst()
+        .ifPresent(r -> turning.setProgress(r.done()));
   }
 
   private void show(Loaded loaded) {
     working(false);
     options = loaded.options;
     result = loaded.result;
-    CsvMapping mapping = options.mapping() == null ? CsvMapping.NONE : options.mapping();
+    CsvMapping mapping = mapping(options);
     choices.show(options);
     rows.show(loaded.preview, mapping);
+    layout.show(loaded.preview, mapping);
     problems.show(loaded.result.report().problems());
     offer();
   }
@@ -211,8 +237,18 @@ final class TablePane {
   }
 
   private void column(UnaryOperator<CsvMapping> change) {
-    CsvMapping now = options.mapping() == null ? CsvMapping.NONE : options.mapping();
+    CsvMapping now = mapping(options);
     choose(o -> o.withMapping(change.apply(now)));
+  }
+
+  private static CsvMapping mapping(ReadOptions options) {
+    CsvMapping given = options.mapping();
+    return given == null ? CsvMapping.NONE : given;
+  }
+
+  /** Returns where the layout of the table is kept in a file and taken from one. */
+  LayoutBar layout() {
+    return layout;
   }
 
   private void goTo(@Nullable Problem problem) {

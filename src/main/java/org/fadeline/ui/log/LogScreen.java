@@ -63,7 +63,7 @@ public final class LogScreen implements Screen {
     this.preferences = preferences;
     desk = new LogDesk(bench, System::currentTimeMillis);
     clock = new ClockPane(desk);
-    pads = new PadGrid(desk::press);
+    pads = new PadGrid(this::press);
     last = new LastEvents(desk);
     film = new FootagePane(desk, MediaFootage::open);
     ScrollPane grid = new ScrollPane(pads.view());
@@ -115,6 +115,12 @@ public final class LogScreen implements Screen {
       detail.clear();
       takeFocus();
     }
+  }
+
+  /** Logs what a pad says; the keys are the pads' again, also where words were being typed. */
+  private void press(Pad pad) {
+    desk.press(pad);
+    takeFocus();
   }
 
   private void tell(@Nullable String problem) {

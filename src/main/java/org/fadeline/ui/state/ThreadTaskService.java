@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -56,7 +57,7 @@ public final class ThreadTaskService implements TaskService {
       T result = job.run(ticket);
       owner.accept(() -> finish(ticket, () -> answer.done().accept(result)));
     } catch (Exception failure) {
-      if (failure instanceof RuntimeException) {
+      if (failure instanceof RuntimeException && !(failure instanceof CancellationException)) {
         unforeseen.accept(failure);
       }
       owner.accept(() -> finish(ticket, () -> answer.failed().accept(failure)));
