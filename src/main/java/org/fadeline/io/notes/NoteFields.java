@@ -209,7 +209,7 @@ final class NoteFields {
   }
 
   private static Feed.@Nullable Pattern pattern(List<Piece> pieces, String words) {
-    if (!words.contains("every")) {
+    if (!words.contains("every") && pieces.stream().noneMatch(piece -> piece.isWord("every"))) {
       return null;
     }
     for (Piece piece : pieces) {

@@ -76,7 +76,9 @@ final class NoteMerger {
       boolean landed = second.kind == EventKind.LANDED && !second.mention;
       return (fate || landed) && !second.another();
     }
-    return first.kind == EventKind.FOUL && second.kind == EventKind.LOST && !second.another();
+    boolean toldFoul = first.kind == EventKind.LANDED && second.kind == EventKind.FOUL;
+    boolean foulLost = first.kind == EventKind.FOUL && second.kind == EventKind.LOST;
+    return (toldFoul || foulLost) && !second.another();
   }
 
   /** Whether the second says the first again. */
@@ -87,7 +89,7 @@ final class NoteMerger {
     if (first.kind == EventKind.HOOKED && second.kind == EventKind.LANDED && second.mention) {
       return !second.words.contains("another");
     }
-    if (first.kind == EventKind.FOUL) {
+    if (first.kind == EventKind.FOUL && second.kind != EventKind.FOUL) {
       return second.kind == EventKind.LANDED && !second.words.contains("another");
     }
     if (first.kind != second.kind) {
@@ -103,7 +105,7 @@ final class NoteMerger {
                   && !first.has(Piece.Kind.WEIGHT)
                   && second.has(Piece.Kind.WEIGHT)
                   && !second.words.contains("another"));
-      case LOST, HOOKED, BITE -> !second.another();
+      case LOST, HOOKED, BITE, FOUL -> !second.another();
       case MOVE -> first.towards == null || second.towards == null;
       case FED ->
           (first.lineId == null || second.lineId == null)

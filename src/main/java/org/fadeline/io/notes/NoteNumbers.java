@@ -143,14 +143,12 @@ final class NoteNumbers {
         return add("dozen", 12, noun + 1);
       }
       case "couple", "pair" -> {
-        if (a) {
+        if (a || word(noun + 1).equals("of")) {
           return add(word(noun), 2, word(noun + 1).equals("of") ? noun + 2 : noun + 1);
         }
       }
       case "hundred" -> {
-        if (a) {
-          return hundred(noun + 1);
-        }
+        return hundred(noun + 1);
       }
       case "half" -> {
         int next = word(noun + 1).equals("a") ? noun + 2 : noun + 1;

@@ -96,7 +96,7 @@ public final class NoteReader {
           clause.shape().matches("(?:oh |er )*(?:no|sorry|actually|wait|make|rather)\\b.*");
       List<NoteDraft> found = ofClause(clause);
       NoteDraft last = drafts.isEmpty() ? null : drafts.get(drafts.size() - 1);
-      boolean aside = last != null && !found.isEmpty() && isAside(last, found);
+      boolean aside = last != null && !found.isEmpty() && isAside(last, found, clause.startsSentence());
       if (found.isEmpty() || aside) {
         if (aside || clause.hits().isEmpty()) {
           NoteDonor.give(clause, correction, drafts, waiting);
@@ -117,8 +117,13 @@ public final class NoteReader {
   }
 
   /** Whether a clause only adds a weight to the fish just told: "landed one, about four pound". */
-  private static boolean isAside(NoteDraft last, List<NoteDraft> found) {
+  private static boolean isAside(NoteDraft last, List<NoteDraft> found, boolean anew) {
     NoteDraft first = found.get(0);
+    boolean theirs = last.kind == EventKind.NEIGHBOUR && !anew;
+    boolean counted = last.kind == EventKind.COUNT && !last.has(Kind.NUMBER);
+    if (found.size() == 1 && first.mention && (theirs || counted)) {
+      return true;
+    }
     boolean takesWeight =
         last.isFish() || last.kind == EventKind.COUNT || last.kind == EventKind.NEIGHBOUR;
     boolean offIt = first.kind == EventKind.MOVE && first.words.startsWith("off ");
@@ -126,7 +131,9 @@ public final class NoteReader {
       return true;
     }
     boolean names =
-        first.shape().matches("(?:all |both |mostly |mainly )?#s") && !last.has(Kind.SPECIES);
+        first
+                .shape()
+                .matches("(?:(?:all|both|mostly|mainly|nice|good|proper|big|decent) )*#s(?: that)?") && !last.has(Kind.SPECIES);
     if (takesWeight && found.size() == 1 && first.mention && names) {
       return true;
     }
@@ -199,11 +206,26 @@ public final class NoteReader {
               && last.rule().mention()
               && !hit.words().matches("(?:another|#n|two|second|next)\\b.*")
               && !clause.pieces().get(hit.from() - 1).isWord("and");
-      if (!about && !when && !sameFeed && !sameFish) {
+      if (!about && !when && !sameFeed && !sameFish && !where(clause, last, hit)) {
         hits.add(hit);
       }
     }
     return hits;
+  }
+
+  /** "Six pellets over the shallow now" tells where the bait went, not where the angler did. */
+  private static boolean where(NoteClause clause, @Nullable Hit last, Hit hit) {
+    if (last == null || hit.rule().kind() != EventKind.MOVE) {
+      return false;
+    }
+    boolean joined =
+        clause.pieces().subList(last.to(), hit.from()).stream()
+            .noneMatch(piece -> piece.isWord("and") || piece.isWord("so"));
+    boolean rig = last.rule().kind() == EventKind.CHANGE && hit.words().startsWith("on ");
+    boolean bait =
+        last.rule().kind() == EventKind.FED
+            && !hit.words().matches("(?:mov|switch|swap|back|went|gone|com|came|head|off|rest).*");
+    return joined && (rig || bait);
   }
 
   private static boolean counts(EventKind kind) {
@@ -263,7 +285,11 @@ public final class NoteReader {
       return true;
     }
     boolean fish = kind == EventKind.LANDED || kind == EventKind.COUNT || kind == EventKind.LOST;
-    if (fish && NoteRules.TOTAL.matcher(clause.shape()).find()) {
+    if (hit.rule().mention() && hit.words().matches("(?:looks?|feels?|sounds?) like .*")) {
+      return true;
+    }
+    boolean clicked = kind == EventKind.COUNT && hit.words().contains("clicker");
+    if (fish && !clicked && NoteRules.TOTAL.matcher(clause.shape()).find()) {
       return true;
     }
     boolean feeding = hit.words().equals("feeding");

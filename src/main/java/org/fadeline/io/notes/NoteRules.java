@@ -34,7 +34,7 @@ final class NoteRules {
               "(?:match|fishing|everyone|everybody|they've|we've|we're|been)(?: \\w+){0,2}?"
                   + " (?:stopped|suspended|halted|paused)(?: \\w+){0,3}|stopp(?:ed|ing) (?:the match"
                   + "|(?:for|because of) (?:\\w+ )?(?:lightning|thunder\\w*|storm))"
-                  + "|off the bank|(?:poles|rods) down|stop fishing|blown (?:the whistle|us off)|match (?:stopped|suspended)|suspended"),
+                  + "|off the bank|(?:poles|rods) down|stop fishing|blown (?:the whistle(?! to re ?start)|us off)|(?:organiser|they|they've)(?: (?:'s|has|have))? (?:halted|stopped) (?:it|us)|match (?:stopped|suspended)|suspended"),
           rule(
               EventKind.RESUMED,
               0.85,
@@ -77,7 +77,7 @@ final class NoteRules {
               0.8,
               "click(?:ed|s|ing)?(?: \\w+){0,2}? (?:#n|one)(?: more)?(?: (?:on|up|in))?"
                   + "|(?:#n|one)(?: more| #s| fish| bits)* (?:up )?on (?:the )?clicker"
-                  + "|clicker (?:up |by |plus |another )*(?:#n|one)\\b|count(?:ed)? (?:is |of )?#n"
+                  + "|clicker (?:up |by |plus |another |says |reads |shows |is |'s |on |at )*(?:#n|one|#w)\\b|#w on the clicker|^count check|count(?:ed)? (?:is |of )?#n"
                   + "|(?:#n|one)(?: \\w+| #s){0,2} since (?:the |my )?last (?:count|click|time)"),
           rule(
               EventKind.INDICATION,
@@ -139,7 +139,7 @@ final class NoteRules {
           rule(
               EventKind.MOVE,
               0.88,
-              "\\b(?:mov(?:ed|ing|e)|going|gone|went|go|walk(?:ed|ing)|head(?:ing|ed)|swapp(?:ed|ing)|swap"
+              "\\b(?!(?:dropp(?:ed|ing)|back) in (?:on|over) )(?<!back )(?:mov(?:ed|ing|e)|going|gone|went|go|walk(?:ed|ing)|head(?:ing|ed)|swapp(?:ed|ing)|swap"
                   + "|switch(?:ed|ing)?|dropp(?:ed|ing)|com(?:ing|e)|came|chang(?:ed|ing)|turn(?:ed|ing)"
                   + "|back|tr(?:y|ying|ied)|look(?:ing)?|start(?:ing|ed)?|\\bon|\\bover|a go|time)"
                   + "(?: (?:back|straight|over|across|down|now|again|in|is|for))*"
@@ -149,7 +149,7 @@ final class NoteRules {
           rule(
               EventKind.MOVE,
               0.8,
-              "for an? (?:look|go|try|chuck|change) (?:on |at |down |over |to )?(?:the |my )?#l|(?:mov(?:ed|ing|e)|going|gone|went|go|back|try(?:ing)?|tried|onto|switched|swapped)"
+              "pick(?:ed|ing)? (?:up )?(?:the |my )?#l(?: (?:rod|up))*|for an? (?:look|go|try|chuck|change) (?:on |at |down |over |to )?(?:the |my )?#l|(?:mov(?:ed|ing|e)|going|gone|went|go|back|try(?:ing)?|tried|onto|switched|swapped)"
                   + " (?:back |over |out )?"
                   + THE
                   + "#l|\\bonto "
@@ -171,7 +171,7 @@ final class NoteRules {
                   + "|(?:kick(?:ing|ed)? off|start(?:ing|ed)?(?: off)?) (?:on|with) (?:the )?#l"
                   + "|(?:chuck(?:ed|ing)|back) (?:back )?(?:in |out )?again"
                   + "|(?:chuck|flick|swing|swung|launch|lower|lay|laid)(?:ed|ing)?(?: (?:it|one|the rig"
-                  + "|the bait))? (?:out|in on|over)|shipp(?:ed|ing) (?:back )?(?:out|over)"
+                  + "|the bait|the #l))? (?:out|in on|over)|shipp(?:ed|ing) (?:back )?(?:out|over)"
                   + "|(?:rig|bait)(?: 's| is)? (?:back )?(?:out|in)(?= now| again|$| the water)"
                   + "|(?:back|straight back|going|gone|go|drop(?:ped|ping)?|heading)(?: back)? (?:out|in)"
                   + "(?! (?:the )?(?:net|#b|#a|with))(?: (?:there|again|over it|now))?"
@@ -180,7 +180,7 @@ final class NoteRules {
                   + "#l)?"
                   + "|^(?:the |my )?#l (?:in|out)\\b|(?<!#a )(?<!#b )\\b(?:out|in) (?:on|to|over|onto) "
                   + THE
-                  + "#l|out goes (?:the )?#l|#l (?:goes|'s|is) (?:back )?(?:out|in)(?=$| again| now)|^out again"
+                  + "#l|out goes (?:the )?#l|#l (?:goes|'s|is) (?:back )?(?:out|in)(?=$| again| now)|^out again|^out we go"
                   + "|first (?:chuck|cast|drop|one (?:out|in))"),
           rule(
               EventKind.OFF,
@@ -193,7 +193,7 @@ final class NoteRules {
                   + "|(?:stuck|caught|hung up) in (?:the )?(?:tree|bush|reeds|lilies|willow|branch\\w*)"
                   + "|rig(?: 's| is)? (?:\\w+ ){0,3}?(?:mess|out of the water)|setting up again"
                   + "|(?:main ?line|line|elastic|hook ?length)(?: 's| has)? (?:broke|broken|snapped|gone|parted)"
-                  + "|elastic(?: 's)? (?:gone|snapped)"),
+                  + "|elastic(?: 's)? (?:gone|snapped)|put(?:ting)? the pole down"),
           rule(
               EventKind.CHANGE,
               0.8,
@@ -219,7 +219,7 @@ final class NoteRules {
           rule(
               EventKind.FED,
               0.88,
-              "(?:loose )?fed|pott(?:ed|ing)(?: in)?|cupp(?:ed|ing)(?: in)?|ping(?:ed|ing)(?! (?:off|out$))"
+              "(?:loose )?fed(?! the (?:dogs?|ducks?|swans?|kids))|pott(?:ed|ing)(?: in)?|cupp(?:ed|ing)(?: in)?|ping(?:ed|ing)(?! (?:off|out$))"
                   + "|ball(?:ed|ing)(?: it)? in|topp(?:ed|ing) (?:it |the swim )?up(?: with)?|primed|priming"
                   + "|trickl(?:ed|ing)|loose feed(?:ing)?|catapult(?:ed|ing)|sprinkl(?:ed|ing)"
                   + "|feed(?:'s| 's|ing)? (?:gone|went|going) in|dripp(?:ed|ing)"),
@@ -247,7 +247,7 @@ final class NoteRules {
           rule(
               EventKind.WEATHER,
               0.8,
-              "wind\\b(?! up)|windy|rain\\w*|drizzl\\w+|sun\\b(?! shade)|sunny|sunshine|cloud\\w*|overcast"
+              "\\bwind\\b(?! up)|windy|\\brain\\w*|drizzl\\w+|sun\\b(?! shade)|sunny|sunshine|cloud\\w*|overcast"
                   + "|thunder\\w*|breez\\w*|showers?|hail\\w*|snow\\w*|foggy|\\bfog\\b|mist\\b|misty"
                   + "|temperature|gust\\w*|(?:getting|gone|turned|turning|it 's)(?: \\w+)? (?:warm|cold"
                   + "|hot|chilly|dark|bright)\\w*|flat calm|ripple|(?:air )?pressure|lightning"),
@@ -272,7 +272,7 @@ final class NoteRules {
                   + "|(?:nice|better|good|decent|big|bigger|proper|small|little|tiny|lump of a|bonus)"
                   + " (?:one|fish|#s)|(?:an?|#n|one|two) (?:\\w+ )?#s\\b|#w (?:that|this) one"
                   + "|(?:an?|#n|one|two) #w|(?:weigh\\w*|goes|go|went|looks|be|call it|say)(?: \\w+)? #w|^#w$|^(?:about|nearly|just"
-                  + "|under|over| )*#w$|#n fish\\b|^(?:\\w+ ){0,2}#s$|#s in\\b|one in\\b(?! the| on| over)"));
+                  + "|under|over| )*#w$|#n fish\\b|^(?:\\w+ ){0,2}#s(?: that)?$|#s in\\b|one in\\b(?! the| on| over)"));
 
   /** What makes a clause a plan, hope or condition instead of an event; before the trigger. */
   static final Pattern PLANNED =
@@ -281,7 +281,7 @@ final class NoteRules {
               + "|i'd(?! (?:say|guess|reckon|call))|could|can|want(?:ed|s)? to|need(?:s|ed)?|because|plan|planning|about to|ready to|hop(?:e|ing)"
               + "|wait(?:ing)?|until|till|thinking|think(?:ing)? about|ought|consider\\w*|tempted"
               + "|try(?:ing)? to|(?<!i've )(?:have|got|having) to|if|before|unless|supposed|meant to|looking to"
-              + "|time to|wonder\\w*|whether|rather than|instead of|don't|keeps?|kept|wish|every time"
+              + "|time to|wonder\\w*|whether|rather than|instead of|don't|keeps?|kept(?! (?:the )?$)|another #d|wish|every time"
               + "|for when|where i|last (?:week|time|year|match)|yesterday|this morning|practice"
               + "|used to|always|usually|normally|expect\\w*|used for|without)\\b");
 

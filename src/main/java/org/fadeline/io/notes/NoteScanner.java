@@ -116,7 +116,7 @@ final class NoteScanner {
       unit = word(unit).equals("of") ? unit + 1 : unit;
       unit = word(unit).equals("a") || word(unit).equals("an") ? unit + 1 : unit;
     } else if (List.of("lb", "oz", "kg").contains(word(i))
-        && (List.of("and", "apiece", "each", "or").contains(word(i + 1)) || i == 0)) {
+        && (List.of("and", "apiece", "each", "or").contains(word(i + 1)) || startsAnew(i))) {
       value = 1;
     }
     if (Double.isNaN(value)) {
@@ -131,6 +131,12 @@ final class NoteScanner {
       case "pounder" -> weight(i, unit + 1, value + " lb", "each");
       default -> i;
     };
+  }
+
+  /** Whether a unit stands first, or after a pause and before one or a number: "F1, pound". */
+  private boolean startsAnew(int i) {
+    boolean ends = i + 1 >= in.size() || !in.get(i + 1).is(Kind.WORD);
+    return i == 0 || (in.get(i - 1).is(Kind.COMMA) && ends);
   }
 
   private int weight(int from, int to, String text, @Nullable String name) {
@@ -151,6 +157,10 @@ final class NoteScanner {
       if (part > 0) {
         return weight(from, i + 3, value + part + " " + word(unit), null);
       }
+    }
+    boolean three = isNumber(i + 1) && in.get(i + 1).value() == 3;
+    if (word(i).equals("and") && three && word(i + 2).equals("quarters")) {
+      return weight(from, i + 3, value + 0.75 + " " + word(unit), null);
     }
     int second = word(i).equals("and") ? i + 1 : i;
     if (second < in.size() && in.get(second).is(Kind.COMMA)) {
@@ -292,7 +302,7 @@ final class NoteScanner {
   private int pot(int i) {
     int noun = i;
     double share = 1;
-    while (List.of("a", "an", "half", "full", "big", "small", "another", "good", "quarter")
+    while (List.of("a", "an", "half", "full", "big", "small", "another", "good", "toss", "quarter")
         .contains(word(noun))) {
       share = word(noun).equals("half") ? 0.5 : word(noun).equals("quarter") ? 0.25 : share;
       noun++;

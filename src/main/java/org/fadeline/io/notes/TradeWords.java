@@ -172,6 +172,7 @@ final class TradeWords {
 
   private static final Map<String, Integer> SECONDS =
       Map.ofEntries(
+          Map.entry("s", 1),
           Map.entry("second", 1),
           Map.entry("seconds", 1),
           Map.entry("sec", 1),

@@ -1,6 +1,7 @@
 package org.fadeline.io.notes;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,12 +11,14 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
+import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.SessionEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class NoteReaderTest {
   private static final double POUND = 453.59237;
@@ -139,5 +142,15 @@ class NoteReaderTest {
       assertTimeoutPreemptively(
           Duration.ofSeconds(10), () -> READER.read(note.toString(), 0, "p").size());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"fed 6 pellets every 40s", "fed 6 pellets every 40 s", "fed 6 pellets every 40sec"})
+  void readsAJoinedUnitOfTime(String note) {
+    var events = new NoteReader(Vocabulary.of(List.of())).read(note, 0, "t");
+    var fed =
+        assertInstanceOf(SessionEvent.Fed.class, events.get(0).event());
+    assertEquals(new Feed.Pattern(40, null), fed.feed().pattern());
   }
 }
