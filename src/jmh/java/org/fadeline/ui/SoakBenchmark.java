@@ -219,9 +219,7 @@ public final class SoakBenchmark {
     int gestures = tenths.stream().mapToInt(t -> t.gestures.size()).sum();
     say(
         "%d gestures, %d events in the record, journal %d kB",
-        gestures,
-        session().events().size(),
-        journalBytes(folder) / 1000);
+        gestures, session().events().size(), journalBytes(folder) / 1000);
     double perTenth = gestures / (double) TENTHS;
     trend("held, bytes a gesture", perTenth, tenths.stream().map(t -> (double) t.held).toList());
     trend(

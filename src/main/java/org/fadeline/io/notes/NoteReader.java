@@ -96,7 +96,8 @@ public final class NoteReader {
           clause.shape().matches("(?:oh |er )*(?:no|sorry|actually|wait|make|rather)\\b.*");
       List<NoteDraft> found = ofClause(clause);
       NoteDraft last = drafts.isEmpty() ? null : drafts.get(drafts.size() - 1);
-      boolean aside = last != null && !found.isEmpty() && isAside(last, found, clause.startsSentence());
+      boolean aside =
+          last != null && !found.isEmpty() && isAside(last, found, clause.startsSentence());
       if (found.isEmpty() || aside) {
         if (aside || clause.hits().isEmpty()) {
           NoteDonor.give(clause, correction, drafts, waiting);
@@ -133,7 +134,8 @@ public final class NoteReader {
     boolean names =
         first
                 .shape()
-                .matches("(?:(?:all|both|mostly|mainly|nice|good|proper|big|decent) )*#s(?: that)?") && !last.has(Kind.SPECIES);
+                .matches("(?:(?:all|both|mostly|mainly|nice|good|proper|big|decent) )*#s(?: that)?")
+            && !last.has(Kind.SPECIES);
     if (takesWeight && found.size() == 1 && first.mention && names) {
       return true;
     }

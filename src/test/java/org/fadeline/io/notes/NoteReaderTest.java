@@ -146,11 +146,14 @@ class NoteReaderTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"fed 6 pellets every 40s", "fed 6 pellets every 40 s", "fed 6 pellets every 40sec"})
+      strings = {
+        "fed 6 pellets every 40s",
+        "fed 6 pellets every 40 s",
+        "fed 6 pellets every 40sec"
+      })
   void readsAJoinedUnitOfTime(String note) {
     var events = new NoteReader(Vocabulary.of(List.of())).read(note, 0, "t");
-    var fed =
-        assertInstanceOf(SessionEvent.Fed.class, events.get(0).event());
+    var fed = assertInstanceOf(SessionEvent.Fed.class, events.get(0).event());
     assertEquals(new Feed.Pattern(40, null), fed.feed().pattern());
   }
 }
