@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.AsPeopleLog;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Knowledge;
@@ -19,7 +18,6 @@ import org.fadeline.io.ReadOptions;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Workbench;
@@ -56,7 +54,7 @@ class KnownThenTest {
   @Test
   void withHindsightTheRestIsShown() {
     Session whole = read("evening-moves-and-fish");
-    Workbench bench = bench(whole);
+    Workbench bench = FakeDesk.opened(whole);
     long at = whole.match().allIn() + STEP;
     List<Object> then = shown(bench, at);
     int points = bench.state().turningPoints().size();
@@ -73,13 +71,14 @@ class KnownThenTest {
   }
 
   private static void holds(Session whole) {
-    Workbench bench = bench(whole);
+    Workbench bench = FakeDesk.opened(whole);
     List<String> told = new ArrayList<>();
     int asked = 0;
     for (long at = whole.match().allIn() + STEP; at < whole.match().allOut(); at += STEP) {
       long now = at;
       Workbench cut =
-          bench(whole.withEvents(whole.events().stream().filter(e -> e.at() <= now).toList()));
+          FakeDesk.opened(
+              whole.withEvents(whole.events().stream().filter(e -> e.at() <= now).toList()));
       List<Object> then = shown(bench, at);
       List<Object> known = shown(cut, at);
       asked++;
@@ -123,16 +122,5 @@ class KnownThenTest {
   private static Readout at(Workbench bench, long at) {
     bench.transport().seek(at);
     return Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
-  }
-
-  private static Workbench bench(Session session) {
-    Workbench bench =
-        new Workbench(
-            new FakeDesk().with("s.session.json", session),
-            Reviewer::review,
-            new DirectTaskService(),
-            () -> {});
-    bench.open(Path.of("s.session.json"));
-    return bench;
   }
 }

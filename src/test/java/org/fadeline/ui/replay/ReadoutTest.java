@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.AsPeopleLog;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Outcome;
@@ -20,7 +18,6 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.replay.Readout.Card;
-import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
@@ -30,17 +27,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is said at the playhead, and that none of it rests on what came later. */
 class ReadoutTest {
-  private static Workbench bench(Session session) {
-    Workbench bench =
-        new Workbench(
-            new FakeDesk().with("s.session.json", session),
-            Reviewer::review,
-            new DirectTaskService(),
-            () -> {});
-    bench.open(Path.of("s.session.json"));
-    return bench;
-  }
-
   private static Readout at(Workbench bench, double minute) {
     bench.transport().seek(minute(minute));
     return Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
@@ -52,7 +38,7 @@ class ReadoutTest {
 
   @Test
   void clockTimeToGoAndWeight() {
-    Readout r = at(bench(HandMade.session()), 15);
+    Readout r = at(FakeDesk.opened(HandMade.session()), 15);
     assertEquals("10:15:00", r.clock());
     assertEquals("4 h 45 min to go", r.toGo().head());
     assertEquals("fishing the short line", r.toGo().note());
@@ -68,14 +54,14 @@ class ReadoutTest {
     long at = session.match().allIn() + 12 * 60_000L;
     List<SessionEvent> events = new ArrayList<>(session.events());
     events.add(new SessionEvent.Off(new Stamp("off", at, "short", null), null));
-    Readout r = at(bench(session.withEvents(events)), 12.5);
+    Readout r = at(FakeDesk.opened(session.withEvents(events)), 12.5);
     assertEquals("rig out", r.toGo().note());
     assertEquals("rig out", card(r, "short").now());
   }
 
   @Test
   void aLineLeftSaysWhenAndHowLongItRested() {
-    Card left = card(at(bench(HandMade.session()), 60), "short");
+    Card left = card(at(FakeDesk.opened(HandMade.session()), 60), "short");
     assertEquals("left 10:25", left.now());
     // 2000 g in the 24 min from 10:01 are 5000 g an hour: 11 lb.
     assertEquals("gave 11 lb an hour", left.rests());
@@ -84,7 +70,7 @@ class ReadoutTest {
 
   @Test
   void aLineBeingFishedSaysItsRateWithWhatItRestsOn() {
-    Card fishing = card(at(bench(HandMade.session()), 90), "shallow");
+    Card fishing = card(at(FakeDesk.opened(HandMade.session()), 90), "shallow");
     assertTrue(fishing.fishing());
     assertTrue(fishing.now().endsWith(")") && fishing.now().contains(" an hour ("), fishing.now());
     // Fish at minutes 66, 72, 78, 84 and 90 lie in the half hour up to minute 90.
@@ -94,7 +80,7 @@ class ReadoutTest {
 
   @Test
   void noFishIsNeverARateOfNought() {
-    Card fishing = card(at(bench(HandMade.session()), 170), "shallow");
+    Card fishing = card(at(FakeDesk.opened(HandMade.session()), 170), "shallow");
     assertEquals("no fish in 30 min", fishing.now());
     // 3.689 / 0.5 h = 7.4: the exact upper limit for none (Garwood 1936).
     assertEquals("up to 7.4 an hour not ruled out", fishing.rests());
@@ -102,19 +88,19 @@ class ReadoutTest {
 
   @Test
   void aFinishSaysThatItTakesTheRateAsLasting() {
-    Readout r = at(bench(HandMade.session()), 90);
+    Readout r = at(FakeDesk.opened(HandMade.session()), 90);
     assertEquals("by all out at the present rate, 9 times in 10", r.pace().note());
   }
 
   @Test
   void aLineIsNamedInASentenceAsEverywhereElse() {
-    Readout r = at(bench(HandMade.session()), 90);
+    Readout r = at(FakeDesk.opened(HandMade.session()), 90);
     assertEquals("fishing the shallow line", r.toGo().note());
   }
 
   @Test
   void afterAllOutNothingIsToGo() {
-    Readout r = at(bench(HandMade.session()), 300);
+    Readout r = at(FakeDesk.opened(HandMade.session()), 300);
     assertEquals("all out", r.toGo().head());
     assertEquals("–", r.pace().head());
   }
@@ -125,8 +111,8 @@ class ReadoutTest {
     Session whole = HandMade.session();
     List<SessionEvent> known =
         whole.events().stream().filter(e -> e.at() <= minute(minute)).toList();
-    Readout then = at(bench(whole), minute);
-    Readout truncated = at(bench(HandMade.of(known)), minute);
+    Readout then = at(FakeDesk.opened(whole), minute);
+    Readout truncated = at(FakeDesk.opened(HandMade.of(known)), minute);
     assertEquals(truncated.clock(), then.clock());
     assertEquals(truncated.toGo(), then.toGo());
     assertEquals(truncated.weight(), then.weight());
@@ -140,8 +126,8 @@ class ReadoutTest {
     for (double minute : new double[] {12, 16, 20, 29.5, 31, 90, 110, 185, 189.5, 191, 235}) {
       List<SessionEvent> known =
           whole.events().stream().filter(e -> e.at() <= minute(minute)).toList();
-      Readout then = at(bench(whole), minute);
-      Readout cut = at(bench(whole.withEvents(known)), minute);
+      Readout then = at(FakeDesk.opened(whole), minute);
+      Readout cut = at(FakeDesk.opened(whole.withEvents(known)), minute);
       assertEquals(cut.cards(), then.cards(), "minute " + minute);
       assertEquals(cut.pace(), then.pace(), "minute " + minute);
     }
@@ -157,7 +143,7 @@ class ReadoutTest {
               ? new SessionEvent.Landed(event.stamp(), new Fish(1, "carp", 1100.0, true))
               : event);
     }
-    Workbench bench = bench(HandMade.of(events));
+    Workbench bench = FakeDesk.opened(HandMade.of(events));
     assertEquals("1 fish, weighed", at(bench, 10).weight().note());
     assertEquals("2 fish, estimated", at(bench, 16).weight().note());
   }
@@ -175,7 +161,7 @@ class ReadoutTest {
             session.lines(),
             session.events(),
             weighed);
-    Workbench bench = bench(whole);
+    Workbench bench = FakeDesk.opened(whole);
     String scales = Say.weight(99_000, Units.LB_OZ_AND_METRES);
     bench.hindsight(false);
     for (double minute : new double[] {10, 100, 299, 300}) {
@@ -187,7 +173,7 @@ class ReadoutTest {
 
   @Test
   void turningPointsAreThoseKnownByThen() {
-    Workbench bench = bench(HandMade.session());
+    Workbench bench = FakeDesk.opened(HandMade.session());
     for (int minute = 0; minute <= 300; minute += 5) {
       bench.transport().seek(minute(minute));
       WorkbenchState s = bench.state();
@@ -202,7 +188,7 @@ class ReadoutTest {
 
   @Test
   void thereAndBackSaysTheSame() {
-    Workbench bench = bench(HandMade.session());
+    Workbench bench = FakeDesk.opened(HandMade.session());
     Readout first = at(bench, 90);
     at(bench, 250);
     at(bench, 3);
@@ -211,7 +197,7 @@ class ReadoutTest {
 
   @Test
   void betweenTheCursors() {
-    Workbench bench = bench(HandMade.session());
+    Workbench bench = FakeDesk.opened(HandMade.session());
     bench.transport().seek(minute(10));
     bench.picking().mark(minute(10));
     bench.transport().seek(minute(22.5));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
 
@@ -44,6 +45,18 @@ public final class FakeDesk implements Desk {
   public FakeDesk with(String name, Session session) {
     sessions.put(name, session);
     return this;
+  }
+
+  /** Returns a workbench with a session open that works at once, on the thread that asks. */
+  public static Workbench opened(Session session) {
+    Workbench bench =
+        new Workbench(
+            new FakeDesk().with("s.session.json", session),
+            Reviewer::review,
+            new DirectTaskService(),
+            () -> {});
+    bench.open(Path.of("s.session.json"));
+    return bench;
   }
 
   @Override
