@@ -11,6 +11,7 @@ import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.PastPlainTally;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.LogRank;
@@ -47,13 +48,15 @@ public final class SeasonJson {
     node.put("version", 1);
     node.set("parameters", parameters());
     node.set("sessions", sessions());
+    node.set("standingOut", standingOut());
     ArrayNode lines = node.putArray("lines");
     season.lines().forEach(l -> lines.add(line(l)));
     ArrayNode firstBites = node.putArray("firstBites");
     season.firstBites().forEach(g -> firstBites.add(firstBites(g)));
     ArrayNode fades = node.putArray("fades");
     season.fades().forEach(g -> fades.add(fades(g)));
-    node.set("feed", feed());
+    node.set("feed", SeasonFeedJson.bySession(season));
+    node.set("feedByLine", SeasonFeedJson.byLine(season));
     node.set("learned", learned());
     ArrayNode broken = node.putArray("broken");
     for (SeasonFolder.Broken one : folder.broken()) {
@@ -164,6 +167,20 @@ public final class SeasonJson {
     JsonOut.number(item, "weightG", past.grams());
   }
 
+  private ArrayNode standingOut() {
+    ArrayNode all = JsonOut.array();
+    for (StandingOut one : StandingOut.of(season)) {
+      ObjectNode node = all.addObject();
+      node.put("session", one.session());
+      node.put("measure", one.measure().word());
+      JsonOut.number(node, "value", one.value());
+      JsonOut.number(node, "lowerQuartile", one.low());
+      JsonOut.number(node, "upperQuartile", one.high());
+      node.put("sessions", one.sessions());
+    }
+    return all;
+  }
+
   private static ObjectNode line(Season.LineHours line) {
     ObjectNode node = JsonOut.object();
     node.put("line", line.group());
@@ -183,12 +200,12 @@ public final class SeasonJson {
     return node;
   }
 
-  private static void indices(ObjectNode node, List<Integer> sessions) {
+  static void indices(ObjectNode node, List<Integer> sessions) {
     ArrayNode all = node.putArray("sessions");
     sessions.forEach(all::add);
   }
 
-  private static ObjectNode perHour(Season.PerHour rate, String name) {
+  static ObjectNode perHour(Season.PerHour rate, String name) {
     ObjectNode node = JsonOut.object();
     JsonOut.number(node, "amount", rate.amount());
     node.put("sessions", rate.sessions());
@@ -243,28 +260,6 @@ public final class SeasonJson {
     JsonOut.number(node, "medianMinute", group.medianMinute());
     past(node, group.past());
     return node;
-  }
-
-  /** Feed given against what came: one row for each line of each session. */
-  private ArrayNode feed() {
-    ArrayNode all = JsonOut.array();
-    for (int s = 0; s < season.sessions().size(); s++) {
-      for (SessionSummary.LineSummary line : season.sessions().get(s).lines()) {
-        if (!season.filter().holds(line)) {
-          continue;
-        }
-        ObjectNode node = all.addObject();
-        node.put("session", s);
-        node.put("line", line.group());
-        node.put("name", line.name());
-        node.put("feeds", line.feed().feeds());
-        node.set("amounts", CompareJson.amounts(line.feed()));
-        JsonOut.number(node, "fishedMinutes", line.fishedMinutes());
-        node.put("fish", line.fish());
-        JsonOut.number(node, "weightG", line.grams());
-      }
-    }
-    return all;
   }
 
   private ObjectNode learned() {

@@ -4,10 +4,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import org.fadeline.analysis.Words;
+import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 import org.fadeline.stats.GammaPosterior;
@@ -41,9 +44,11 @@ public final class SeasonText {
     }
     out.line(n == 1 ? "1 session." : n + " sessions.");
     results();
+    standingOut();
     lines();
     firstBites();
     fades();
+    feed();
     learned();
   }
 
@@ -82,6 +87,39 @@ public final class SeasonText {
     return placing.position() + (placing.of() == null ? "" : " of " + placing.of());
   }
 
+  private void standingOut() {
+    List<StandingOut> found = StandingOut.of(season);
+    if (found.isEmpty()) {
+      return;
+    }
+    out.heading("Sessions that stand out from the rest");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("date", "water", "in", "value", "half of the sessions"));
+    for (StandingOut one : found) {
+      SessionSummary.About about = season.sessions().get(one.session()).about();
+      rows.add(
+          List.of(
+              DAY.format(about.date()),
+              about.water() == null ? "–" : about.water(),
+              switch (one.measure()) {
+                case WEIGHT -> "weight an hour";
+                case FISH -> "fish an hour";
+                case SCALES -> "scales / logged";
+              },
+              value(one.measure(), one.value()),
+              value(one.measure(), one.low()) + "–" + value(one.measure(), one.high())));
+    }
+    out.table(rows);
+  }
+
+  private String value(StandingOut.Measure measure, double value) {
+    return switch (measure) {
+      case WEIGHT -> weight(value);
+      case FISH -> Words.rate(value);
+      case SCALES -> String.format(Locale.ROOT, "×%.2f", value);
+    };
+  }
+
   private void lines() {
     out.heading("What each kind of line gave by hour of the match, an hour fished");
     List<List<String>> rows = new ArrayList<>();
@@ -99,19 +137,24 @@ public final class SeasonText {
   }
 
   private List<String> row(String name, Season.Cell cell) {
-    Season.Limits weights = cell.weight().limits();
-    Season.Limits fish = cell.fish().limits();
-    Double grams = cell.weight().perHour();
-    Double perHour = cell.fish().perHour();
     return List.of(
         name,
         cell.hour() == null ? "all" : Integer.toString(cell.hour() + 1),
         Integer.toString(cell.sessions().size()),
         Words.minutes(cell.fishedHours() * 60),
-        grams == null ? "–" : weight(grams),
-        weights == null ? "" : weight(weights.low()) + "–" + weight(weights.high()),
-        perHour == null ? "–" : Words.rate(perHour),
-        fish == null ? "" : Words.rate(fish.low()) + "–" + Words.rate(fish.high()));
+        rate(cell.weight(), this::weight),
+        limits(cell.weight(), this::weight),
+        rate(cell.fish(), Words::rate),
+        limits(cell.fish(), Words::rate));
+  }
+
+  private static String rate(Season.PerHour rate, DoubleFunction<String> words) {
+    return rate.perHour() == null ? "–" : words.apply(rate.perHour());
+  }
+
+  private static String limits(Season.PerHour rate, DoubleFunction<String> words) {
+    Season.Limits limits = rate.limits();
+    return limits == null ? "" : words.apply(limits.low()) + "–" + words.apply(limits.high());
   }
 
   private void firstBites() {
@@ -166,6 +209,46 @@ public final class SeasonText {
               group.past().stays() == 0 ? "" : Words.fish(group.past().fish())));
     }
     out.table(rows);
+  }
+
+  private void feed() {
+    List<FeedGroup> groups = FeedGroup.of(season);
+    if (groups.isEmpty()) {
+      return;
+    }
+    out.heading("Feed given and what came, an hour fished");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("line", "feeds", "sessions", "weight", "limits", "fish", "limits"));
+    for (FeedGroup group : groups) {
+      share(rows, group.group(), group.fewer());
+      share(rows, group.fewer() == null ? group.group() : "", group.more());
+      if (group.fedOnly() > 0) {
+        String sessions = Integer.toString(group.fedOnly());
+        rows.add(List.of(group.group(), "not fished", sessions, "", "", "", ""));
+      }
+    }
+    out.table(rows);
+    out.paragraph(
+        "  ",
+        "Each line's sessions in two: fed at most as often as the middle one, and more often. A"
+            + " line is fed more because fish come, too: a difference is no proof that feed made"
+            + " it.");
+  }
+
+  private void share(List<List<String>> rows, String name, FeedGroup.@Nullable Share share) {
+    if (share != null) {
+      rows.add(
+          List.of(
+              name,
+              share.fewest() == share.most()
+                  ? Integer.toString(share.most())
+                  : share.fewest() + "–" + share.most(),
+              Integer.toString(share.sessions().size()),
+              rate(share.weight(), this::weight),
+              limits(share.weight(), this::weight),
+              rate(share.fish(), Words::rate),
+              limits(share.fish(), Words::rate)));
+    }
   }
 
   private void learned() {
