@@ -21,7 +21,6 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import javafx.stage.WindowEvent;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.KeyDesk;
 import org.fadeline.ui.control.Overlay;
@@ -104,7 +103,7 @@ public final class MainWindow {
     stage.setMinWidth(960);
     stage.setMinHeight(620);
     Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
-    stage.addEventHandler(WindowEvent.WINDOW_HIDING, e -> rememberBounds());
+    stage.setOnHiding(e -> rememberBounds());
   }
 
   private boolean isCovered() {
