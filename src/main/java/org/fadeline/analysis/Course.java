@@ -89,9 +89,34 @@ public record Course(
    * @param fish fish at all out
    * @param weightSoFarG weight by then, grams
    * @param weight grams at all out, or null without weights
+   * @param tiring the same where the line may be tiring
    */
   public record Pace(
-      long at, int fishSoFar, Finish fish, double weightSoFarG, @Nullable Finish weight) {}
+      long at,
+      int fishSoFar,
+      Finish fish,
+      double weightSoFarG,
+      @Nullable Finish weight,
+      Tiring tiring) {
+    private static final double MATERIAL = 0.1;
+
+    /** Whether tiring would make a difference worth telling: a tenth of the finish or more. */
+    public boolean tiringTells() {
+      double least = MATERIAL * fish.median();
+      return fish.low() - tiring.fish.low() >= least
+          || Math.abs(fish.median() - tiring.fish.median()) >= least;
+    }
+  }
+
+  /**
+   * The finish where the line either keeps its present rate or goes on declining as over this visit
+   * so far, each as likely beforehand, weighed by the fish of the visit.
+   *
+   * @param chance probability that it declines, in [0, 1]
+   * @param fish fish at all out
+   * @param weight grams at all out, or null without weights
+   */
+  public record Tiring(double chance, Finish fish, @Nullable Finish weight) {}
 
   /**
    * A predictive interval for the finish.

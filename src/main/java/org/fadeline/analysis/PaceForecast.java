@@ -7,27 +7,22 @@ import java.util.List;
 import java.util.Map;
 import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
+import org.fadeline.analysis.Course.Tiring;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Effort.Unassigned;
 import org.fadeline.model.Match;
-import org.fadeline.stats.ChangePointBins;
-import org.fadeline.stats.ChangePointPrior;
 import org.fadeline.stats.CompoundSum;
 import org.fadeline.stats.PredictiveCountMixture;
-import org.fadeline.stats.RunLengthPosterior;
-import org.fadeline.stats.RunLengthRate;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The finish as it could be told at each minute, staying on the line being fished: the catch so far
  * and a negative binomial predictive for the time left, mixed over how long the present rate has
- * run.
+ * run; and beside it the same where the line may be declining as it is fished.
  */
 final class PaceForecast {
   private static final long STEP_MILLIS = 60_000;
-  private static final double PRIOR_HOURS = 1 / 6.0;
-  private static final double NEGLIGIBLE = 1e-3;
   private static final double COVERAGE = 0.9999;
   private static final int LEAST_WEIGHTS = 3;
 
@@ -38,9 +33,9 @@ final class PaceForecast {
   private final Match match;
   private final ReviewSettings settings;
   private final List<FishMark> fish = new ArrayList<>();
-  private final Map<String, Run> runs = new HashMap<>();
+  private final Map<String, PaceRun> runs = new HashMap<>();
   private @Nullable Unassigned seemed;
-  private @Nullable Run seemedRun;
+  private @Nullable PaceRun seemedRun;
 
   PaceForecast(Effort effort, ReviewSettings settings) {
     this.effort = effort;
@@ -48,10 +43,7 @@ final class PaceForecast {
     this.settings = settings;
     for (LineEffort line : effort.lines()) {
       fish.addAll(line.fish());
-      Run run = run(line, fished(line));
-      if (run != null) {
-        runs.put(line.line().id(), run);
-      }
+      runs.put(line.line().id(), run(line, fished(line)));
     }
     fish.sort(Comparator.comparingLong(FishMark::at));
   }
@@ -60,42 +52,22 @@ final class PaceForecast {
     return line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
   }
 
-  /** How the rate of a line has run, and the fished time its minutes are counted in. */
-  private record Run(List<TimeSpan> fished, RunLengthPosterior posterior) {}
-
-  private @Nullable Run run(LineEffort line, List<TimeSpan> fished) {
-    int minutes =
-        (int) (SpanMath.overlapMillis(fished, match.allIn(), match.allOut()) / STEP_MILLIS);
-    if (minutes == 0) {
-      return null;
-    }
-    double[] counts = new double[minutes];
-    for (FishMark mark : line.fish()) {
-      long before = SpanMath.overlapMillis(fished, match.allIn(), mark.at());
-      int bin = (int) (before / STEP_MILLIS);
-      if (!mark.opening() && bin < minutes) {
-        counts[bin]++;
-      }
-    }
-    double hazard = -Math.expm1(-settings.changeHazard() / 60);
-    return new Run(
-        fished,
-        RunLengthPosterior.of(
-            ChangePointBins.of(counts, 1 / 60.0), new ChangePointPrior(1, PRIOR_HOURS, hazard, 1)));
-  }
-
   /**
    * Returns how the rate of a line seemed to have run while nothing told yet that the line had been
    * left.
    */
-  private @Nullable Run seemed(LineEffort line, Unassigned gap) {
-    if (!gap.equals(seemed)) {
+  private PaceRun seemed(LineEffort line, Unassigned gap) {
+    if (seemedRun == null || !gap.equals(seemed)) {
       List<TimeSpan> fished = new ArrayList<>(fished(line));
       fished.add(gap.span());
       seemed = gap;
       seemedRun = run(line, fished);
     }
     return seemedRun;
+  }
+
+  private PaceRun run(LineEffort line, List<TimeSpan> fished) {
+    return new PaceRun(match, line, fished, settings.changeHazard());
   }
 
   /**
@@ -148,32 +120,44 @@ final class PaceForecast {
 
   private @Nullable Pace pace(long at, LineEffort line, int count, Weights weights) {
     double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
-    PredictiveCountMixture more = PredictiveCountMixture.of(rates(at, line), left);
-    if (more.mean() > MOST_TO_COME) {
+    Unassigned gap = untoldAt(at);
+    PaceRun run = gap == null ? runs.get(line.line().id()) : seemed(line, gap);
+    if (run == null) {
       return null;
     }
-    double[] probabilities = more.probabilities(COVERAGE);
-    double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
-    Finish finish =
-        new Finish(
-            count + quantile(probabilities, tail),
-            count + quantile(probabilities, 0.5),
-            count + quantile(probabilities, 1 - tail),
-            ReviewSettings.FADE_LEVEL);
-    return new Pace(at, count, finish, weights.sum, weights.finish(probabilities));
+    PredictiveCountMixture steady = run.steady(at, left);
+    if (steady.mean() > MOST_TO_COME) {
+      return null;
+    }
+    double[] more = steady.probabilities(COVERAGE);
+    PaceRun.Tiring tiring = run.tiring(at, visitFrom(line, at), left);
+    double[] lessening = tiring.more().probabilities(COVERAGE);
+    return new Pace(
+        at,
+        count,
+        finish(count, more),
+        weights.sum,
+        weights.finish(more),
+        new Tiring(tiring.chance(), finish(count, lessening), weights.finish(lessening)));
   }
 
-  private List<RunLengthRate> rates(long at, LineEffort line) {
-    Unassigned gap = untoldAt(at);
-    Run run = gap == null ? runs.get(line.line().id()) : seemed(line, gap);
-    if (run == null) {
-      return List.of(new RunLengthRate(0, 1, 1, PRIOR_HOURS));
+  private static long visitFrom(LineEffort line, long at) {
+    long from = at;
+    for (Spell spell : line.spells()) {
+      if (spell.span().from() < at) {
+        from = spell.span().from();
+      }
     }
-    long before = SpanMath.overlapMillis(run.fished(), match.allIn(), at);
-    int bins = (int) Math.min(run.posterior().size(), before / STEP_MILLIS);
-    List<RunLengthRate> rates = run.posterior().rates(bins);
-    List<RunLengthRate> kept = rates.stream().filter(r -> r.weight() >= NEGLIGIBLE).toList();
-    return kept.isEmpty() ? rates : kept;
+    return from;
+  }
+
+  private static Finish finish(int count, double[] probabilities) {
+    double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
+    return new Finish(
+        count + quantile(probabilities, tail),
+        count + quantile(probabilities, 0.5),
+        count + quantile(probabilities, 1 - tail),
+        ReviewSettings.FADE_LEVEL);
   }
 
   private static int quantile(double[] probabilities, double p) {

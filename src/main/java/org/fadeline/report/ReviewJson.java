@@ -3,6 +3,7 @@ package org.fadeline.report;
 import java.util.List;
 import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.Course;
+import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.LearnedPriors;
@@ -282,17 +283,23 @@ public final class ReviewJson {
       ObjectNode node = all.addObject();
       JsonOut.time(node, "at", session, pace.at());
       node.put("fishSoFar", pace.fishSoFar());
-      JsonOut.number(node, "finishLow", pace.fish().low());
-      JsonOut.number(node, "finishMedian", pace.fish().median());
-      JsonOut.number(node, "finishHigh", pace.fish().high());
+      finish(node, pace.fish(), pace.weight());
       JsonOut.number(node, "level", pace.fish().level());
       JsonOut.number(node, "weightSoFarG", pace.weightSoFarG());
-      Course.Finish weight = pace.weight();
-      JsonOut.number(node, "weightLowG", weight == null ? null : weight.low());
-      JsonOut.number(node, "weightMedianG", weight == null ? null : weight.median());
-      JsonOut.number(node, "weightHighG", weight == null ? null : weight.high());
+      ObjectNode tiring = node.putObject("tiring");
+      JsonOut.number(tiring, "chance", pace.tiring().chance());
+      finish(tiring, pace.tiring().fish(), pace.tiring().weight());
     }
     return all;
+  }
+
+  private static void finish(ObjectNode node, Finish fish, @Nullable Finish weight) {
+    JsonOut.number(node, "finishLow", fish.low());
+    JsonOut.number(node, "finishMedian", fish.median());
+    JsonOut.number(node, "finishHigh", fish.high());
+    JsonOut.number(node, "weightLowG", weight == null ? null : weight.low());
+    JsonOut.number(node, "weightMedianG", weight == null ? null : weight.median());
+    JsonOut.number(node, "weightHighG", weight == null ? null : weight.high());
   }
 
   private ArrayNode turningPoints() {

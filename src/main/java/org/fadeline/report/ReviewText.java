@@ -15,6 +15,7 @@ import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Occasion;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
+import org.jspecify.annotations.Nullable;
 
 /** The review as plain text, for reading at a prompt or printing. */
 public final class ReviewText {
@@ -188,7 +189,7 @@ public final class ReviewText {
     }
   }
 
-  private static boolean faded(@org.jspecify.annotations.Nullable Fade fade) {
+  private static boolean faded(@Nullable Fade fade) {
     return fade != null && fade.probability() >= 0.5;
   }
 
@@ -229,7 +230,7 @@ public final class ReviewText {
         "  ", "Leaving a line because it is dead makes these times look shorter than they are.");
   }
 
-  private static String minutes(@org.jspecify.annotations.Nullable Double value) {
+  private static String minutes(@Nullable Double value) {
     return value == null ? "not reached" : String.format(Locale.ROOT, "%.0f", value);
   }
 
@@ -244,24 +245,32 @@ public final class ReviewText {
     }
     heading("The finish as it could be told, at the present rate of the line being fished");
     for (Course.Pace pace : told) {
-      Course.Finish weight = pace.weight();
       paragraph(
           "  " + clock(pace.at()) + "  ",
           String.format(
               Locale.ROOT,
-              "%.0f h left, %s so far: %.0f to %.0f fish%s by all out, 9 chances in 10 if that rate"
-                  + " lasts.",
+              "%.0f h left, %s so far: %s by all out, 9 chances in 10 if that rate lasts; %s if"
+                  + " the line may be tiring as it has so far.",
               hoursLeft(pace),
               count(pace.fishSoFar(), "fish", "fish"),
-              pace.fish().low(),
-              pace.fish().high(),
-              weight == null ? "" : ", " + weight(weight.low()) + " to " + weight(weight.high())));
+              range(pace.fish(), pace.weight()),
+              range(pace.tiring().fish(), pace.tiring().weight())));
     }
     paragraph(
         "  ",
-        "Lines tire while they are fished: on simulated lines that do, the finish lay in the range"
-            + " in 55 to 60% of matches three hours out, in 68 to 77% two hours out and in 85 to"
-            + " 90% one hour out, and fell below it in most others.");
+        "Lines tire while they are fished: on simulated lines that do, the finish lay in the first"
+            + " range in 50 to 73% of matches two and three hours out and below it in the others,"
+            + " and in the second, of fish, in 90% or more. On lines whose rate changes by steps"
+            + " either way both hold it in about 80%.");
+  }
+
+  private String range(Course.Finish fish, Course.@Nullable Finish weight) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f to %.0f fish%s",
+        fish.low(),
+        fish.high(),
+        weight == null ? "" : ", " + weight(weight.low()) + " to " + weight(weight.high()));
   }
 
   private double hoursLeft(Course.Pace pace) {

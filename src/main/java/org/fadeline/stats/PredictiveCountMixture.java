@@ -62,6 +62,25 @@ public final class PredictiveCountMixture implements PredictiveCount {
     return of(kept.stream().mapToDouble(RunLengthRate::weight).toArray(), parts);
   }
 
+  /**
+   * This count with some probability, else another.
+   *
+   * @param other what it is otherwise
+   * @param share probability of the other, in [0, 1]
+   * @throws IllegalArgumentException if it is not
+   */
+  public PredictiveCountMixture mixedWith(PredictiveCountMixture other, double share) {
+    Checks.probability(share, "share");
+    double[] all = new double[weights.length + other.weights.length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] =
+          i < weights.length ? (1 - share) * weights[i] : share * other.weights[i - weights.length];
+    }
+    List<NegativeBinomialPredictive> both = new ArrayList<>(parts);
+    both.addAll(other.parts);
+    return of(all, both);
+  }
+
   private double mix(ToDoubleFunction<PredictiveCount> of) {
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {

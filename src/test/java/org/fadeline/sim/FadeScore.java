@@ -9,7 +9,7 @@ import org.fadeline.stats.FadeMoment;
 import org.fadeline.stats.FadePosterior;
 
 /** What a set of simulated lines says about the rule that finds fades. */
-final class FadeScore {
+public final class FadeScore {
   private final List<Double> errors = new ArrayList<>();
   private final List<Double> widths = new ArrayList<>();
   private final CallScore calls = new CallScore();
@@ -98,7 +98,7 @@ final class FadeScore {
   }
 
   /** A share with its exact 95% limits. */
-  static String share(int part, int whole) {
+  public static String share(int part, int whole) {
     if (whole == 0) {
       return "–";
     }

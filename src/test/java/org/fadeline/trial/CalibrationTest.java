@@ -49,19 +49,30 @@ class CalibrationTest {
 
   @Test
   void theFinishToldOnAConstantLineHoldsTheFinish() {
-    int told = 0;
-    int fish = 0;
-    int weights = 0;
-    int held = 0;
+    PaceTrial.Held steady = new PaceTrial.Held();
+    PaceTrial.Held tiring = new PaceTrial.Held();
     for (PaceTrial.Tally tally : PaceTrial.onRates(RandomPlans.Course.CONSTANT, 5000, 16)) {
-      told += tally.told;
-      fish += tally.fishHeld;
-      weights += tally.weights;
-      held += tally.weightHeld;
+      steady.plus(tally.steady());
+      tiring.plus(tally.tiring());
     }
-    assertTrue(told >= 40);
-    assertTrue(fish >= 0.85 * told, "fish held " + fish + " of " + told);
-    assertTrue(held >= 0.8 * weights, "weights held " + held + " of " + weights);
+    for (PaceTrial.Held held : new PaceTrial.Held[] {steady, tiring}) {
+      assertTrue(held.told >= 40);
+      assertTrue(held.fishHeld >= 0.85 * held.told, held.fishHeld + " of " + held.told);
+      assertTrue(held.weightHeld >= 0.8 * held.weights, held.weightHeld + " of " + held.weights);
+    }
+  }
+
+  @Test
+  void onAWaterWhoseLinesTireTheFinishThatAllowsForItHoldsMoreOften() {
+    PaceTrial.Held steady = new PaceTrial.Held();
+    PaceTrial.Held tiring = new PaceTrial.Held();
+    for (PaceTrial.Tally tally :
+        PaceTrial.onWater(DemoWaters.waterB(), DemoWaters.planB(), 5000, 10)) {
+      steady.plus(tally.steady());
+      tiring.plus(tally.tiring());
+    }
+    assertTrue(tiring.fishHeld >= 0.8 * tiring.told, tiring.fishHeld + " of " + tiring.told);
+    assertTrue(tiring.fishHeld > steady.fishHeld, tiring.fishHeld + " and " + steady.fishHeld);
   }
 
   /**

@@ -19,13 +19,23 @@ import org.fadeline.demo.DemoPlan;
 import org.fadeline.demo.DemoPlan.Stay;
 import org.fadeline.demo.DemoWater;
 import org.fadeline.demo.DemoWaters;
+import org.fadeline.sim.FadeScore;
+import org.jspecify.annotations.Nullable;
 
 /** The finish as told on the way against the finish of a match in which the angler stayed. */
 final class PaceTrial {
   private PaceTrial() {}
 
-  /** Tallies at one number of minutes before all out. */
-  static final class Tally {
+  /** Tallies at one number of minutes before all out: at a lasting rate, and where it may tire. */
+  record Tally(Held steady, Held tiring) {
+    void add(Pace pace, int fish, double grams) {
+      steady.add(pace.fish(), pace.weight(), fish, grams);
+      tiring.add(pace.tiring().fish(), pace.tiring().weight(), fish, grams);
+    }
+  }
+
+  /** How often intervals of the finish held it. */
+  static final class Held {
     int told;
     int fishHeld;
     int fishAbove;
@@ -34,31 +44,38 @@ final class PaceTrial {
     int weights;
     double width;
 
-    void add(Pace pace, int fish, double grams) {
-      Finish finish = pace.fish();
+    void add(Finish finish, @Nullable Finish weight, int fish, double grams) {
       told++;
       fishHeld += finish.low() <= fish && fish <= finish.high() ? 1 : 0;
       fishAbove += fish > finish.high() ? 1 : 0;
       fishBelow += fish < finish.low() ? 1 : 0;
       width += finish.high() - finish.low();
-      Finish weight = pace.weight();
       if (weight != null) {
         weights++;
         weightHeld += weight.low() <= grams && grams <= weight.high() ? 1 : 0;
       }
     }
 
+    void plus(Held other) {
+      told += other.told;
+      fishHeld += other.fishHeld;
+      fishAbove += other.fishAbove;
+      fishBelow += other.fishBelow;
+      weightHeld += other.weightHeld;
+      weights += other.weights;
+      width += other.width;
+    }
+
     String row(String name) {
       return String.format(
           Locale.ROOT,
-          "| %s | %d | %.1f%% | %.1f%% | %.1f%% | %.1f | %.1f%% |",
+          "| %s | %s | %.0f%% / %.0f%% | %.0f | %s |",
           name,
-          told,
-          100.0 * fishHeld / told,
+          FadeScore.share(fishHeld, told),
           100.0 * fishBelow / told,
           100.0 * fishAbove / told,
           width / told,
-          100.0 * weightHeld / weights);
+          FadeScore.share(weightHeld, weights));
     }
   }
 
@@ -95,7 +112,7 @@ final class PaceTrial {
 
   private static Tally[] tallies() {
     Tally[] tallies = new Tally[BEFORE.length];
-    Arrays.setAll(tallies, i -> new Tally());
+    Arrays.setAll(tallies, i -> new Tally(new Held(), new Held()));
     return tallies;
   }
 
@@ -121,8 +138,9 @@ final class PaceTrial {
   public static void main(String[] args) {
     int matches = args.length > 0 ? Integer.parseInt(args[0]) : 200;
     System.out.println(
-        "| staying on | told | fish in the 90% interval | fewer | more | width, fish | weight in"
-            + " it |");
+        "| line, min left | told | fish in the 90% interval | fewer / more | its width, fish |"
+            + " weight in it |");
+    System.out.println("|---|---|---|---|---|---|");
     for (RandomPlans.Course course : RandomPlans.Course.values()) {
       print(course.name().toLowerCase(Locale.ROOT), onRates(course, 0, matches));
     }
@@ -133,7 +151,9 @@ final class PaceTrial {
 
   private static void print(String name, Tally[] tallies) {
     for (int k = 0; k < BEFORE.length; k++) {
-      System.out.println(tallies[k].row(name + ", " + BEFORE[k] + " min left"));
+      String row = name + ", " + BEFORE[k];
+      System.out.println(tallies[k].steady().row(row + " | steady"));
+      System.out.println(tallies[k].tiring().row(row + " | if tiring"));
     }
   }
 }

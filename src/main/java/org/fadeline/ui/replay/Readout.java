@@ -164,13 +164,18 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (pace == null || frame.phase() == Phase.BEFORE || frame.phase() == Phase.AFTER) {
         return new Pair("–", frame.phase() == Phase.AFTER ? "all out" : "too soon for a finish");
       }
-      Finish weight = pace.weight();
-      Finish finish = weight == null ? pace.fish() : weight;
-      String head =
-          weight == null
-              ? Math.round(finish.low()) + "–" + Math.round(finish.high()) + " fish"
-              : Say.roughWeights(finish.low(), finish.high(), units);
-      return new Pair(head, "by all out at the present rate, " + oddsOf(finish.level()));
+      String sure = "at the present rate, " + oddsOf(pace.fish().level());
+      String note =
+          pace.tiringTells()
+              ? sure + "; " + range(pace.tiring().fish(), pace.tiring().weight()) + " if it tires"
+              : "by all out " + sure;
+      return new Pair(range(pace.fish(), pace.weight()), note);
+    }
+
+    private String range(Finish fish, @Nullable Finish weight) {
+      return weight == null
+          ? Math.round(fish.low()) + "–" + Math.round(fish.high()) + " fish"
+          : Say.roughWeights(weight.low(), weight.high(), units);
     }
 
     private @Nullable Pace latestPace() {

@@ -88,8 +88,15 @@ class ReadoutTest {
 
   @Test
   void aFinishSaysThatItTakesTheRateAsLasting() {
-    Readout r = at(FakeDesk.opened(HandMade.session()), 90);
+    Readout r = at(FakeDesk.opened(HandMade.session()), 298);
     assertEquals("by all out at the present rate, 9 times in 10", r.pace().note());
+  }
+
+  @Test
+  void aFinishThatTiringWouldChangeIsToldBothWays() {
+    String note = at(FakeDesk.opened(HandMade.session()), 90).pace().note();
+    assertTrue(
+        note.matches("at the present rate, 9 times in 10; [0-9]+–[0-9]+ lb if it tires"), note);
   }
 
   @Test
