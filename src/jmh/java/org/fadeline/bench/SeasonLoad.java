@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fadeline.analysis.ReviewSettings;
-import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.demo.DemoMatch;
@@ -33,43 +32,68 @@ import org.fadeline.model.Session;
  * </pre>
  */
 public final class SeasonLoad {
-  private static final int FILTERS = 21;
+  private static final int FILTERS = 41;
+  private static final SeasonFilter ALL = SeasonFilter.ALL;
 
   private SeasonLoad() {}
 
-  /** Runs it; the argument is how many sessions, 10,000 without one. */
+  /**
+   * Runs it.
+   *
+   * @param args how many sessions, 10,000 without one; then a folder to keep them in. A folder kept
+   *     by an earlier run is only opened again, so that a fresh process is measured
+   */
   public static void main(String[] args) throws IOException {
     int sessions = args.length == 0 ? 10_000 : Integer.parseInt(args[0]);
+    if (args.length > 1) {
+      Path folder = Path.of(args[1]);
+      Path kept = folder.resolve(SeasonIndex.KEPT);
+      if (!Files.exists(kept)) {
+        Files.createDirectories(folder);
+        make(folder, kept, sessions);
+      }
+      openAgain(folder, kept);
+      return;
+    }
     Path folder = Files.createTempDirectory("fadeline-season");
-    Path kept = folder.resolveSibling(folder.getFileName() + ".index");
+    Path kept = folder.resolve(SeasonIndex.KEPT);
     try {
-      say("generated", time(() -> generate(folder, sessions)));
-      SeasonIndex index = index(folder);
-      say("indexed without fades", time(() -> index.read(SeasonIndex.Depth.WITHOUT_FADES, SILENT)));
-      say("tables of them", time(() -> build(index.soFar(), SeasonFilter.ALL)));
-      say("fades filled in behind", time(() -> index.read(SeasonIndex.Depth.WITH_FADES, SILENT)));
-      say("kept", time(() -> index.save(kept)));
-      System.out.printf(
-          Locale.ROOT, "%-28s %8.1f MiB%n", "kept file", Files.size(kept) / 1048576.0);
-      say("held", 0);
-      SeasonIndex again = index(folder);
-      say(
-          "opened again",
-          time(
-              () -> {
-                again.load(kept);
-                again.read(SeasonIndex.Depth.WITH_FADES, SILENT);
-              }));
-      filters(again.soFar());
-      say("at the end", 0);
+      make(folder, kept, sessions);
+      openAgain(folder, kept);
     } finally {
-      Files.deleteIfExists(kept);
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
           Files.delete(file);
         }
       }
     }
+  }
+
+  private static void make(Path folder, Path kept, int sessions) throws IOException {
+    say("generated", time(() -> generate(folder, sessions)));
+    SeasonIndex index = index(folder);
+    say("indexed without fades", time(() -> index.read(SeasonIndex.Depth.WITHOUT_FADES, SILENT)));
+    say("tables of them", time(() -> SeasonBuilder.build(index.soFar().summaries(), ALL)));
+    say("fades filled in behind", time(() -> index.read(SeasonIndex.Depth.WITH_FADES, SILENT)));
+    say("kept", time(() -> index.save(kept)));
+    System.out.printf(Locale.ROOT, "%-28s %8.1f MiB%n", "kept file", Files.size(kept) / 1048576.0);
+  }
+
+  private static void openAgain(Path folder, Path kept) throws IOException {
+    SeasonIndex again = index(folder);
+    SeasonFolder[] found = new SeasonFolder[1];
+    SeasonBuilder[] laidOut = new SeasonBuilder[1];
+    double opened =
+        time(
+            () -> {
+              again.load(kept);
+              found[0] = again.read(SeasonIndex.Depth.WITH_FADES, SILENT);
+              laidOut[0] = new SeasonBuilder(found[0].summaries());
+              laidOut[0].build(ALL);
+            });
+    say("opened again, to the tables", opened);
+    filters(found[0], laidOut[0]);
+    say("at the end", 0);
   }
 
   private static final SeasonIndex.Watcher SILENT = (done, of) -> true;
@@ -99,31 +123,27 @@ public final class SeasonLoad {
             });
   }
 
-  private static void filters(SeasonFolder found) {
+  private static void filters(SeasonFolder found, SeasonBuilder laidOut) {
     List<SeasonFilter> filters =
         List.of(
-            SeasonFilter.ALL,
+            ALL,
             new SeasonFilter(
                 Set.of(found.summaries().get(0).about().water()), Set.of(), Set.of(), null, null));
     for (SeasonFilter filter : filters) {
       double[] millis = new double[FILTERS];
       for (int i = 0; i < FILTERS; i++) {
-        millis[i] = 1000 * time(() -> build(found, filter));
+        millis[i] = 1000 * time(() -> laidOut.build(filter));
       }
       double first = millis[0];
       Arrays.sort(millis);
       System.out.printf(
           Locale.ROOT,
           "%-28s %8.0f ms first, %.0f ms median, %.0f ms most%n",
-          filter.equals(SeasonFilter.ALL) ? "filtered: all" : "filtered: one water",
+          filter.equals(ALL) ? "filtered: all" : "filtered: one water",
           first,
           millis[FILTERS / 2],
           millis[FILTERS - 1]);
     }
-  }
-
-  private static Season build(SeasonFolder found, SeasonFilter filter) {
-    return SeasonBuilder.build(found.summaries(), filter);
   }
 
   /** Something that takes a while. */

@@ -2,15 +2,21 @@ package org.fadeline.index;
 
 import java.io.IOException;
 import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -18,7 +24,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.season.SessionSummaries;
@@ -51,6 +57,9 @@ public final class SeasonIndex {
   private final ReadOptions options;
   private final ReviewSettings settings;
   private final Map<Path, KeptSummary> kept = new ConcurrentHashMap<>();
+
+  /** Whether more is known than was loaded or saved last. */
+  private volatile boolean unsaved;
 
   /**
    * Makes an index that knows nothing yet.
@@ -95,28 +104,56 @@ public final class SeasonIndex {
    * @throws CancellationException if the watcher says so; what was read by then is kept
    */
   public SeasonFolder read(Depth depth, Watcher watcher) throws IOException {
-    List<Path> files = files();
-    kept.keySet().retainAll(files);
+    Listing listing = Listing.of(folder);
+    if (kept.keySet().retainAll(listing.files.keySet())) {
+      unsaved = true;
+    }
     AtomicInteger done = new AtomicInteger();
+    int of = listing.files.size();
+    List<Looked> looked = new ArrayList<>(listing.unreadable);
+    List<Path> unknown = new ArrayList<>();
+    listing.files.forEach(
+        (file, attributes) -> {
+          KeptSummary known = kept.get(file);
+          if (known != null && known.isOf(attributes) && known.tells(depth)) {
+            looked.add(known.good(file));
+            tell(watcher, done, of);
+          } else {
+            unknown.add(file);
+          }
+        });
+    if (!unknown.isEmpty()) {
+      looked.addAll(
+          look(
+              unknown,
+              file -> {
+                Looked one = look(file, depth);
+                tell(watcher, done, of);
+                return one;
+              }));
+    }
+    looked.sort(Comparator.comparing(Looked::file));
+    return SeasonFolder.of(looked);
+  }
+
+  private static void tell(Watcher watcher, AtomicInteger done, int of) {
+    if (!watcher.goOn(done.incrementAndGet(), of)) {
+      throw new CancellationException("reading the folder was cancelled");
+    }
+  }
+
+  private static List<Looked> look(List<Path> files, Function<Path, Looked> look) {
     ExecutorService threads = Executors.newFixedThreadPool(THREADS, SeasonIndex::thread);
-    List<Future<Looked>> futures = new ArrayList<>();
     try {
+      List<Future<Looked>> futures = new ArrayList<>();
       for (Path file : files) {
-        futures.add(
-            threads.submit(
-                () -> {
-                  Looked looked = look(file, depth);
-                  if (!watcher.goOn(done.incrementAndGet(), files.size())) {
-                    throw new CancellationException("reading the folder was cancelled");
-                  }
-                  return looked;
-                }));
+        futures.add(threads.submit(() -> look.apply(file)));
       }
       List<Looked> looked = new ArrayList<>();
       for (Future<Looked> future : futures) {
         looked.add(future.get());
       }
-      return SeasonFolder.of(looked);
+      return looked;
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException fault) {
         throw fault;
@@ -136,11 +173,38 @@ public final class SeasonIndex {
     return thread;
   }
 
-  private List<Path> files() throws IOException {
-    try (Stream<Path> found = Files.walk(folder, DEPTH, FileVisitOption.FOLLOW_LINKS)) {
-      return found.filter(Files::isRegularFile).filter(SeasonIndex::isSession).sorted().toList();
-    } catch (java.io.UncheckedIOException e) {
-      throw new IOException(e.getMessage(), e);
+  /**
+   * The files of a folder that may hold sessions.
+   *
+   * @param files by path, in order, each with its size and time of change
+   * @param unreadable files and folders in it that cannot be looked at
+   */
+  private record Listing(TreeMap<Path, BasicFileAttributes> files, List<Bad> unreadable) {
+    static Listing of(Path folder) throws IOException {
+      Listing listing = new Listing(new TreeMap<>(), new ArrayList<>());
+      Files.walkFileTree(
+          folder,
+          EnumSet.of(FileVisitOption.FOLLOW_LINKS),
+          DEPTH,
+          new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+              if (attributes.isRegularFile() && isSession(file)) {
+                listing.files.put(file, attributes);
+              }
+              return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
+              if (file.equals(folder)) {
+                throw e;
+              }
+              listing.unreadable.add(new Bad(file, List.of(SeasonIndex.unreadable(file, e))));
+              return FileVisitResult.CONTINUE;
+            }
+          });
+      return listing;
     }
   }
 
@@ -149,24 +213,18 @@ public final class SeasonIndex {
     return !name.startsWith(".") && (name.endsWith(".session.json") || name.endsWith(".csv"));
   }
 
-  /** Looks at one file: again only where size and time of change, or else its bytes, differ. */
+  /** Looks at a file whose size or time of change differ: read again only where its bytes do. */
   private Looked look(Path file, Depth depth) {
     try {
       long size = Files.size(file);
       long changed = Files.getLastModifiedTime(file).toMillis();
       KeptSummary known = kept.get(file);
-      if (known != null
-          && known.size() == size
-          && known.changed() == changed
-          && known.tells(depth)) {
-        return known.good(file);
-      }
       String hash = hash(file);
       if (known != null && known.hash().equals(hash) && known.tells(depth)) {
         KeptSummary same =
             new KeptSummary(
                 size, changed, hash, known.sequence(), known.summary(), known.warnings());
-        kept.put(file, same);
+        keep(file, same);
         return same.good(file);
       }
       ReadResult result = SessionFiles.read(file, options);
@@ -186,11 +244,16 @@ public final class SeasonIndex {
                   .limit(MOST_WARNINGS)
                   .map(Problem::toString)
                   .toList());
-      kept.put(file, fresh);
+      keep(file, fresh);
       return fresh.good(file);
     } catch (IOException e) {
       return new Bad(file, List.of(unreadable(file, e)));
     }
+  }
+
+  private void keep(Path file, KeptSummary summary) {
+    kept.put(file, summary);
+    unsaved = true;
   }
 
   private SessionSummary summary(Session session, Depth depth) {
@@ -224,12 +287,20 @@ public final class SeasonIndex {
   }
 
   /**
-   * Keeps what is known for the next run.
+   * Keeps what is known for the next run; writes nothing where nothing is new.
    *
    * @throws IOException if the file cannot be written
    */
   public void save(Path file) throws IOException {
-    KeptSummaries.write(file, folder, basis(), kept);
+    if (unsaved || !Files.exists(file)) {
+      unsaved = false;
+      try {
+        KeptSummaries.write(file, folder, basis(), kept);
+      } catch (IOException e) {
+        unsaved = true;
+        throw e;
+      }
+    }
   }
 
   /** What summaries rest on besides the files: how they were read and judged. */
@@ -266,6 +337,10 @@ public final class SeasonIndex {
       long sequence,
       SessionSummary summary,
       List<String> warnings) {
+    boolean isOf(BasicFileAttributes attributes) {
+      return size == attributes.size() && changed == attributes.lastModifiedTime().toMillis();
+    }
+
     boolean tells(Depth depth) {
       return depth == Depth.WITHOUT_FADES || summary.hasFades();
     }

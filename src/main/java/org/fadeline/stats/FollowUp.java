@@ -63,6 +63,33 @@ public final class FollowUp {
   }
 
   /**
+   * Takes rows whose times are sorted already; the arrays are taken over, not copied. Which entry
+   * belongs to which exit plays no part in a risk set.
+   *
+   * @param entries times rows come under observation, rising
+   * @param events exits that are events, rising, each after its entry
+   * @param censorings the other exits, rising, each after its entry
+   * @throws IllegalArgumentException if the lengths do not add up or times are not rising numbers
+   */
+  public static FollowUp ofSorted(double[] entries, double[] events, double[] censorings) {
+    Checks.sameLength(entries.length, events.length + censorings.length, "entries and exits");
+    checkRising(entries);
+    checkRising(events);
+    checkRising(censorings);
+    return new FollowUp(entries, events, censorings);
+  }
+
+  private static void checkRising(double[] times) {
+    double before = -Double.MAX_VALUE;
+    for (double time : times) {
+      if (!(time >= before && time <= Double.MAX_VALUE)) {
+        throw new IllegalArgumentException("times must be rising numbers, got " + time);
+      }
+      before = time;
+    }
+  }
+
+  /**
    * Rows all entered at time 0.
    *
    * @param exit time each row leaves observation, finite, at least 0

@@ -103,6 +103,22 @@ public final class KaplanMeier {
     return fit(rows, Double.NEGATIVE_INFINITY, SurvivalBand.LOG, 0.95);
   }
 
+  /**
+   * Fits the curve given no event before {@code start}, with log limits at 95%.
+   *
+   * @throws IllegalArgumentException if start is NaN
+   */
+  public static KaplanMeier of(FollowUp rows, double start) {
+    checkStart(start);
+    return fit(rows, start, SurvivalBand.LOG, 0.95);
+  }
+
+  private static void checkStart(double start) {
+    if (Double.isNaN(start)) {
+      throw new IllegalArgumentException("start must be a number, got NaN");
+    }
+  }
+
   private static KaplanMeier fit(FollowUp rows, double start, SurvivalBand band, double level) {
     double[] times = new double[rows.events()];
     int[] atRisk = new int[times.length];
@@ -134,9 +150,7 @@ public final class KaplanMeier {
    * @throws IllegalArgumentException if start is NaN
    */
   public KaplanMeier from(double start) {
-    if (Double.isNaN(start)) {
-      throw new IllegalArgumentException("start must be a number, got NaN");
-    }
+    checkStart(start);
     return fit(rows, start, band, level);
   }
 
@@ -231,8 +245,12 @@ public final class KaplanMeier {
 
   /** Median time and its limits. */
   public Median median() {
-    return new Median(
-        crossing(i -> survival[i]), crossing(i -> limit(i, -z)), crossing(i -> limit(i, z)), level);
+    return new Median(medianTime(), crossing(i -> limit(i, -z)), crossing(i -> limit(i, z)), level);
+  }
+
+  /** Median time alone, as {@link Median#time}. */
+  public @Nullable Double medianTime() {
+    return crossing(i -> survival[i]);
   }
 
   /** One limit at a step; NaN once survival is 0, where it is not defined. */

@@ -51,16 +51,25 @@ public record LogRank(
     for (Stratum stratum : strata) {
       add(stratum, sums);
     }
-    double variance = sums[4];
+    return ofSums(sums[0], sums[1], sums[2], sums[3], sums[4]);
+  }
+
+  /** Makes the test of sums over all strata, as the components of this record. */
+  public static LogRank ofSums(
+      double observed,
+      double expected,
+      double observedOther,
+      double expectedOther,
+      double variance) {
     Double chiSquare = null;
     Double p = null;
     if (variance > 0) {
-      double difference = sums[0] - sums[1];
+      double difference = observed - expected;
       double square = difference * difference / variance;
       chiSquare = square;
       p = Erfc.value(Math.sqrt(square / 2));
     }
-    return new LogRank(sums[0], sums[1], sums[2], sums[3], variance, chiSquare, p);
+    return new LogRank(observed, expected, observedOther, expectedOther, variance, chiSquare, p);
   }
 
   private static void add(Stratum stratum, double[] sums) {

@@ -12,9 +12,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.fadeline.analysis.FeedPut;
+import org.fadeline.analysis.Grade;
+import org.fadeline.analysis.Review.WeightFrom;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.demo.DemoMatch;
@@ -24,6 +31,7 @@ import org.fadeline.index.SeasonIndex.Watcher;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Document;
+import org.fadeline.model.Feed;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -119,11 +127,95 @@ class SeasonIndexTest {
             new ReviewSettings(30, 0.5, 0.25, ReviewSettings.Measure.BITES, 4, 1));
     other.load(file);
     assertEquals(0, other.known());
-    Files.write(file, Arrays.copyOf(Files.readAllBytes(file), 500));
-    SeasonIndex torn = index();
-    torn.load(file);
-    torn.load(folder.resolve("none"));
-    assertEquals(0, torn.known());
+    byte[] sound = Files.readAllBytes(file);
+    byte[] damaged = sound.clone();
+    damaged[sound.length / 2] ^= 1;
+    for (byte[] bad : List.of(Arrays.copyOf(sound, 500), Arrays.copyOf(sound, 7), damaged)) {
+      Files.write(file, bad);
+      SeasonIndex torn = index();
+      torn.load(file);
+      assertEquals(0, torn.known());
+    }
+    SeasonIndex none = index();
+    none.load(folder.resolve("none"));
+    assertEquals(0, none.known());
+  }
+
+  @Test
+  void whatIsMissingComesBackMissing() throws IOException {
+    SessionSummary.LineSummary bare =
+        new SessionSummary.LineSummary(
+            "Línea ß", null, List.of(), List.of(), new FeedPut(0, 0, 0, Map.of(), Set.of()), null);
+    SessionSummary.LineSummary full =
+        new SessionSummary.LineSummary(
+            "short",
+            "short",
+            List.of(new SessionSummary.Hour(4, 12.5, 3, 0.1)),
+            List.of(
+                new SessionSummary.FirstBiteRow(null, 0, 1 / 3.0, true, true),
+                new SessionSummary.FirstBiteRow("corn", 2, 2, false, false)),
+            new FeedPut(3, 1, 1, Map.of(Feed.Unit.BALLS, 2.5), Set.of("corn", "pellet")),
+            new SessionSummary.Behind(
+                List.of(
+                    new SessionSummary.FadeFound(0.3, null, null, 200, null),
+                    new SessionSummary.FadeFound(
+                        0.9, 100.25, 130.0, 150, new SessionSummary.PastPlain(20, 2, 700))),
+                List.of(-1.5, -2.0),
+                new SessionSummary.BunchingFound(2.25, 7)));
+    SessionSummary summary =
+        new SessionSummary(
+            new SessionSummary.About(
+                "id",
+                "",
+                LocalDate.of(2026, 2, 28),
+                null,
+                300,
+                new SessionSummary.Day(4.5, null, 359.0, null)),
+            new SessionSummary.Result(
+                Grade.FULL,
+                3,
+                1234.5,
+                new SessionSummary.Weights(WeightFrom.ESTIMATED, 2),
+                List.of(500.0, 750.0),
+                new SessionSummary.Placing(null, 20)),
+            List.of(bare, full));
+    Map<Path, SeasonIndex.KeptSummary> kept =
+        Map.of(
+            folder.resolve("deep/a.csv"),
+            new SeasonIndex.KeptSummary(1L << 40, -5, "0f", 9, summary, List.of("row 3: x")));
+    Path file = folder.resolve(".index");
+    KeptSummaries.write(file, folder, "basis", kept);
+    assertEquals(kept, KeptSummaries.read(file, folder, "basis"));
+    assertEquals(Map.of(), KeptSummaries.read(file, folder, "another basis"));
+  }
+
+  @Test
+  void aFolderThatCannotBeFollowedIsListedNotInTheWay() throws IOException {
+    Files.createSymbolicLink(folder.resolve("deep/loop"), folder);
+    SeasonFolder found = index().read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertEquals(2, found.entries().size());
+    assertTrue(
+        found.broken().stream().anyMatch(b -> b.file().endsWith("loop")),
+        found.broken().toString());
+  }
+
+  @Test
+  void nothingIsWrittenWhereNothingIsNew() throws IOException {
+    Path file = folder.resolve(".index");
+    SeasonIndex index = index();
+    index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    index.save(file);
+    FileTime early = FileTime.fromMillis(1_000_000);
+    Files.setLastModifiedTime(file, early);
+    SeasonIndex again = index();
+    again.load(file);
+    again.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    again.save(file);
+    assertEquals(early, Files.getLastModifiedTime(file));
+    Files.delete(folder.resolve("one.session.json"));
+    again.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    again.save(file);
+    assertTrue(Files.getLastModifiedTime(file).compareTo(early) > 0);
   }
 
   @Test

@@ -1,26 +1,21 @@
 package org.fadeline.analysis.season;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.FirstBites;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Season.By;
 import org.fadeline.analysis.season.Season.Curve;
-import org.fadeline.analysis.season.Season.FeedTally;
 import org.fadeline.analysis.season.Season.FirstBiteGroup;
-import org.fadeline.analysis.season.SessionSummary.FirstBiteRow;
-import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.stats.FollowUp;
 import org.fadeline.stats.KaplanMeier;
 import org.fadeline.stats.LogRank;
@@ -44,171 +39,114 @@ final class FirstBitesOverSessions {
   /** 97.5% point of Student's t on 19 degrees of freedom. */
   private static final double T_19 = 2.093024054408263;
 
-  private final List<SessionSummary> sessions;
-  private final SeasonFilter filter;
+  private final SeasonColumns.Held held;
 
-  FirstBitesOverSessions(List<SessionSummary> sessions, SeasonFilter filter) {
-    this.sessions = sessions;
-    this.filter = filter;
+  FirstBitesOverSessions(SeasonColumns.Held held) {
+    this.held = held;
   }
 
   List<FirstBiteGroup> groups() {
     // Each group stands alone: on a long season both cores share them.
-    return Arrays.stream(By.values())
-        .flatMap(
-            by -> {
-              Map<String, Map<Integer, List<FirstBiteRow>>> rows = rows(by);
-              return rows.entrySet().stream()
-                  .map(
-                      own ->
-                          (Supplier<FirstBiteGroup>)
-                              () -> group(by, own.getKey(), own.getValue(), rows));
-            })
-        .toList()
-        .parallelStream()
+    return Arrays.stream(By.values()).flatMap(this::groups).toList().parallelStream()
         .map(Supplier::get)
         .toList();
   }
 
-  /** Returns name of the group to session to its rows. */
-  private Map<String, Map<Integer, List<FirstBiteRow>>> rows(By by) {
-    Map<String, Map<Integer, List<FirstBiteRow>>> rows = new TreeMap<>();
-    Map<String, String> tidied = new HashMap<>();
-    for (int s = 0; s < sessions.size(); s++) {
-      for (LineSummary line : sessions.get(s).lines()) {
-        if (!filter.holds(line)) {
-          continue;
-        }
-        for (FirstBiteRow row : line.firstBites()) {
-          String name =
-              switch (by) {
-                case LINE -> line.group();
-                case BAIT -> row.bait();
-                case WATER -> sessions.get(s).about().water();
+  private Stream<Supplier<FirstBiteGroup>> groups(By by) {
+    SeasonColumns columns = held.columns();
+    String[] names =
+        switch (by) {
+          case LINE -> columns.groups;
+          case BAIT -> columns.baits;
+          case WATER -> columns.waters;
+        };
+    int[] group = new int[columns.entry.length];
+    for (int row = 0; row < group.length; row++) {
+      group[row] =
+          !held.holdsRow(row)
+              ? -1
+              : switch (by) {
+                case LINE -> columns.rowGroup[row];
+                case BAIT -> columns.rowBait[row];
+                case WATER -> columns.water[columns.rowSession[row]];
               };
-          if (name != null) {
-            rows.computeIfAbsent(
-                    tidied.computeIfAbsent(name, n -> n.strip().toLowerCase(Locale.ROOT)),
-                    n -> new LinkedHashMap<>())
-                .computeIfAbsent(s, i -> new ArrayList<>())
-                .add(row);
-          }
-        }
-      }
     }
-    return rows;
+    FirstBiteRows[] rows = FirstBiteRows.of(held, group, names.length);
+    List<LogRank> tests = LogRankOfGroups.against(held, group, names.length);
+    return IntStream.range(0, names.length)
+        .filter(g -> !rows[g].sessions().isEmpty())
+        .mapToObj(
+            g ->
+                () ->
+                    new FirstBiteGroup(
+                        by,
+                        names[g],
+                        rows[g].sessions(),
+                        rows[g].tally(),
+                        curve(rows[g]),
+                        tests.get(g)));
   }
 
-  private static FirstBiteGroup group(
-      By by,
-      String name,
-      Map<Integer, List<FirstBiteRow>> own,
-      Map<String, Map<Integer, List<FirstBiteRow>>> all) {
-    List<FirstBiteRow> rows = own.values().stream().flatMap(List::stream).toList();
-    FeedTally tally =
-        new FeedTally(
-            (int) rows.stream().filter(FirstBiteRow::opens).count(),
-            (int) rows.stream().filter(FirstBiteRow::bite).count(),
-            (int) rows.stream().filter(r -> r.opens() && r.entry() > 0).count());
-    return new FirstBiteGroup(
-        by,
-        name,
-        List.copyOf(own.keySet()),
-        tally,
-        curve(rows, List.copyOf(own.values())),
-        againstOthers(name, own, all));
-  }
-
-  private static LogRank againstOthers(
-      String name,
-      Map<Integer, List<FirstBiteRow>> own,
-      Map<String, Map<Integer, List<FirstBiteRow>>> all) {
-    List<LogRank.Stratum> strata = new ArrayList<>();
-    own.forEach(
-        (session, rows) -> {
-          List<FirstBiteRow> others = new ArrayList<>();
-          all.forEach(
-              (other, theirs) -> {
-                if (!other.equals(name)) {
-                  others.addAll(theirs.getOrDefault(session, List.of()));
-                }
-              });
-          strata.add(new LogRank.Stratum(followUp(rows), followUp(others)));
-        });
-    return LogRank.stratified(strata);
-  }
-
-  private static FollowUp followUp(List<FirstBiteRow> rows) {
-    double[] entry = new double[rows.size()];
-    double[] exit = new double[rows.size()];
-    boolean[] event = new boolean[rows.size()];
-    for (int i = 0; i < rows.size(); i++) {
-      entry[i] = rows.get(i).entry();
-      exit[i] = rows.get(i).exit();
-      event[i] = rows.get(i).bite();
-    }
-    return FollowUp.of(entry, exit, event);
-  }
-
-  private static @Nullable Curve curve(
-      List<FirstBiteRow> rows, List<List<FirstBiteRow>> bySession) {
-    FollowUp followUp = followUp(rows);
-    Double from = firstWithEnoughAtRisk(rows, followUp);
+  private @Nullable Curve curve(FirstBiteRows rows) {
+    FollowUp followUp = rows.followUp();
+    Double from = rows.firstEntryWith(FirstBites.LEAST_AT_RISK);
     if (from == null) {
       return null;
     }
-    KaplanMeier curve = KaplanMeier.of(followUp).from(from);
-    List<FirstBite.Step> steps =
-        curve.steps().stream()
-            .map(
-                s -> new FirstBite.Step(s.time(), s.atRisk(), s.events(), s.survival(), null, null))
-            .toList();
-    double[] limits = medianLimits(bySession, from, rows.size());
+    KaplanMeier curve = KaplanMeier.of(followUp, from);
+    double[] limits = medianLimits(rows, from);
     return new Curve(
         from,
-        curve.median().time(),
+        curve.medianTime(),
         limit(limits, 0),
         limit(limits, 1),
         ReviewSettings.LEVEL,
-        steps);
+        new Steps(curve.steps()));
+  }
+
+  /** The steps of a curve, each made when asked for: a long season has tens of thousands. */
+  private static final class Steps extends AbstractList<FirstBite.Step> {
+    private final List<KaplanMeier.Step> steps;
+
+    Steps(List<KaplanMeier.Step> steps) {
+      this.steps = steps;
+    }
+
+    @Override
+    public FirstBite.Step get(int index) {
+      KaplanMeier.Step s = steps.get(index);
+      return new FirstBite.Step(s.time(), s.atRisk(), s.events(), s.survival(), null, null);
+    }
+
+    @Override
+    public int size() {
+      return steps.size();
+    }
   }
 
   private static @Nullable Double limit(double[] limits, int which) {
     return limits.length == 0 || Double.isInfinite(limits[which]) ? null : (Double) limits[which];
   }
 
-  /** Returns the earliest entry with at least five at risk just after it, or null. */
-  private static @Nullable Double firstWithEnoughAtRisk(
-      List<FirstBiteRow> rows, FollowUp followUp) {
-    double[] entries = rows.stream().mapToDouble(FirstBiteRow::entry).sorted().distinct().toArray();
-    for (double entry : entries) {
-      if (followUp.atRisk(Math.nextUp(entry)) >= FirstBites.LEAST_AT_RISK) {
-        return entry;
-      }
-    }
-    return null;
-  }
-
   /** Returns the 2.5% and 97.5% points of the median over sessions drawn, or nothing if few. */
-  private static double[] medianLimits(
-      List<List<FirstBiteRow>> bySession, double from, int rowCount) {
-    int n = bySession.size();
+  private double[] medianLimits(FirstBiteRows rows, double from) {
+    int n = rows.sessions().size();
     if (n < Season.FEWEST_FOR_LIMITS) {
       return new double[0];
     }
     if (n > MANY) {
-      return medianLimitsOfGroups(bySession, from);
+      return medianLimitsOfGroups(rows, from);
     }
     int resamples =
-        Math.max(LEAST_RESAMPLES, Math.min(MOST_RESAMPLES, MOST_ROWS_DRAWN / (rowCount + 1)));
+        Math.max(LEAST_RESAMPLES, Math.min(MOST_RESAMPLES, MOST_ROWS_DRAWN / (rows.count() + 1)));
     SplittableRandom random = new SplittableRandom(SEED);
     double[] medians = new double[resamples];
     for (int r = 0; r < resamples; r++) {
-      List<FirstBiteRow> drawn = new ArrayList<>(rowCount);
+      int[] times = new int[held.of.length];
       for (int i = 0; i < n; i++) {
-        drawn.addAll(bySession.get(random.nextInt(n)));
+        times[rows.sessions().get(random.nextInt(n))]++;
       }
-      Double median = KaplanMeier.of(followUp(drawn)).from(from).median().time();
+      Double median = KaplanMeier.of(rows.drawn(times), from).medianTime();
       // Not come down to one half: later than any time seen.
       medians[r] = median == null ? Double.POSITIVE_INFINITY : median;
     }
@@ -225,17 +163,17 @@ final class FirstBitesOverSessions {
    * Introduction to Variance Estimation, chapter 2): one pass over the rows however many there are.
    * Nothing where a group's curve does not come down to one half.
    */
-  private static double[] medianLimitsOfGroups(List<List<FirstBiteRow>> bySession, double from) {
-    List<List<FirstBiteRow>> shuffled = new ArrayList<>(bySession);
+  private double[] medianLimitsOfGroups(FirstBiteRows rows, double from) {
+    List<Integer> shuffled = new ArrayList<>(rows.sessions());
     Collections.shuffle(shuffled, new Random(SEED));
+    int[] part = new int[held.of.length];
+    for (int i = 0; i < shuffled.size(); i++) {
+      part[shuffled.get(i)] = i % RANDOM_GROUPS;
+    }
     double sum = 0;
     double squares = 0;
-    for (int k = 0; k < RANDOM_GROUPS; k++) {
-      List<FirstBiteRow> rows = new ArrayList<>();
-      for (int i = k; i < shuffled.size(); i += RANDOM_GROUPS) {
-        rows.addAll(shuffled.get(i));
-      }
-      Double median = KaplanMeier.of(followUp(rows)).from(from).median().time();
+    for (FollowUp one : rows.split(part, RANDOM_GROUPS)) {
+      Double median = KaplanMeier.of(one, from).medianTime();
       if (median == null) {
         return new double[0];
       }

@@ -81,7 +81,7 @@ public record Learned(
   public static Optional<LearnedPriors> priors(List<Session> reviewed, List<SessionSummary> all) {
     Set<String> own = reviewed.stream().map(s -> s.document().id()).collect(Collectors.toSet());
     List<SessionSummary> others = all.stream().filter(s -> !own.contains(s.about().id())).toList();
-    return Learner.learn(others, SeasonFilter.ALL).priors();
+    return Learner.learn(others).priors();
   }
 
   /**

@@ -2,7 +2,6 @@ package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Learned.DaysLearned;
@@ -57,33 +56,38 @@ final class Learner {
     return evidence;
   }
 
-  static Learned learn(List<SessionSummary> sessions, SeasonFilter filter) {
-    TreeMap<String, Pool> pools = new TreeMap<>();
+  static Learned learn(List<SessionSummary> sessions) {
+    return learn(new SeasonColumns(sessions).held(SeasonFilter.ALL));
+  }
+
+  static Learned learn(SeasonColumns.Held held) {
+    String[] kinds = held.columns().groups;
+    @Nullable Pool[] pools = new @Nullable Pool[kinds.length];
     List<List<Double>> evidence = new ArrayList<>();
-    for (SessionSummary session : sessions) {
-      TreeMap<String, double[]> given = new TreeMap<>();
-      for (LineSummary line : session.lines()) {
-        if (!filter.holds(line)) {
-          continue;
-        }
-        Pool pool = pools.computeIfAbsent(line.group(), g -> new Pool());
-        Behind behind = line.behind();
-        if (behind != null) {
-          pool.departure += behind.bunching().departure();
-          pool.pairs += behind.bunching().pairs();
-          if (!behind.hazardLogEvidence().isEmpty()) {
-            evidence.add(behind.hazardLogEvidence());
+    held.eachLine(
+        (session, kind, line) -> {
+          Pool pool = pools[kind] == null ? new Pool() : pools[kind];
+          pools[kind] = pool;
+          Behind behind = line.behind();
+          if (behind != null) {
+            pool.departure += behind.bunching().departure();
+            pool.pairs += behind.bunching().pairs();
+            if (!behind.hazardLogEvidence().isEmpty()) {
+              evidence.add(behind.hazardLogEvidence());
+            }
           }
-        }
-        double[] sums = given.computeIfAbsent(line.group(), g -> new double[2]);
-        sums[0] += line.fish();
-        sums[1] += line.fishedMinutes() / 60;
-      }
-      given.forEach((group, sums) -> pools.computeIfAbsent(group, g -> new Pool()).add(sums));
-    }
+          pool.add(session, line);
+        });
     List<GroupLearned> groups = new ArrayList<>();
-    pools.forEach((name, pool) -> groups.add(pool.learned(name)));
-    return new Learned(hazard(evidence), groups, days(pools.values()), sessions.size());
+    List<Pool> known = new ArrayList<>();
+    for (int g = 0; g < kinds.length; g++) {
+      Pool pool = pools[g];
+      if (pool != null) {
+        known.add(pool);
+        groups.add(pool.learned(kinds[g]));
+      }
+    }
+    return new Learned(hazard(evidence), groups, days(known), held.sessions.size());
   }
 
   /** Integrates over log ρ; between the kept rates the log evidence is a parabola of log ρ. */
@@ -150,14 +154,24 @@ final class Learner {
 
   /** Sessions of one kind of line. */
   private static final class Pool {
+    /** Fish and fished hours of each session in which it was fished. */
     private final List<double[]> sessions = new ArrayList<>();
+
+    private int last = -1;
     private double departure;
     private int pairs;
 
-    /** Fish and fished hours of one session; nothing where it was not fished. */
-    void add(double[] fishAndHours) {
-      if (fishAndHours[1] > 0) {
-        sessions.add(fishAndHours);
+    /** Adds a line; several lines of one session count as one. */
+    void add(int session, LineSummary line) {
+      double hours = line.fishedMinutes() / 60;
+      if (hours > 0) {
+        if (last != session) {
+          sessions.add(new double[2]);
+          last = session;
+        }
+        double[] sums = sessions.get(sessions.size() - 1);
+        sums[0] += line.fish();
+        sums[1] += hours;
       }
     }
 

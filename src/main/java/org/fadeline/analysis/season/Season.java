@@ -173,7 +173,8 @@ public record Season(
    * @param low lower limit of the median from whole sessions drawn, or null
    * @param high upper limit, or null where not reached or too few sessions
    * @param level of both, in (0, 1)
-   * @param steps limits of each step are null: they would take feeds for the unit
+   * @param steps limits of each step are null: they would take feeds for the unit; taken as given,
+   *     for a long season has tens of thousands
    */
   public record Curve(
       double fromMinute,
@@ -181,12 +182,7 @@ public record Season(
       @Nullable Double low,
       @Nullable Double high,
       double level,
-      List<FirstBite.Step> steps) {
-    /** Copies the list. */
-    public Curve {
-      steps = List.copyOf(steps);
-    }
-  }
+      List<FirstBite.Step> steps) {}
 
   /**
    * Fades of one kind of line.

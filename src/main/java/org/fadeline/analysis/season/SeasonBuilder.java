@@ -1,156 +1,179 @@
 package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.Objects;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import org.fadeline.analysis.season.Season.Cell;
 import org.fadeline.analysis.season.Season.FadeGroup;
+import org.fadeline.analysis.season.Season.FirstBiteGroup;
 import org.fadeline.analysis.season.Season.LineHours;
 import org.fadeline.analysis.season.Season.PastPlainTally;
 import org.fadeline.analysis.season.SessionSummary.Behind;
 import org.fadeline.analysis.season.SessionSummary.FadeFound;
 import org.fadeline.analysis.season.SessionSummary.Hour;
-import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.jspecify.annotations.Nullable;
 
-/** Makes a season's tables of its sessions: a pure function of them and the filter. */
+/**
+ * Makes a season's tables: a pure function of the sessions and the filter. The sessions are laid
+ * out once; each filter then takes one pass over them.
+ */
 public final class SeasonBuilder {
   private static final long SEED = 20_260_102L;
   private static final double FADED_FROM = 0.8;
 
-  private final List<SessionSummary> sessions;
-  private final SeasonFilter filter;
+  private final SeasonColumns columns;
 
-  private SeasonBuilder(List<SessionSummary> sessions, SeasonFilter filter) {
-    this.sessions = sessions;
-    this.filter = filter;
+  /**
+   * Lays the sessions out.
+   *
+   * @param all every session, in any order
+   */
+  public SeasonBuilder(List<SessionSummary> all) {
+    columns = new SeasonColumns(all);
+  }
+
+  /** Makes the tables of the sessions and lines a filter holds. */
+  public Season build(SeasonFilter filter) {
+    SeasonColumns.Held held = columns.held(filter);
+    // First bites take about as long as the rest: each has a core.
+    CompletableFuture<List<FirstBiteGroup>> firstBites =
+        CompletableFuture.supplyAsync(new FirstBitesOverSessions(held)::groups);
+    List<LineHours> lines = lines(held);
+    List<FadeGroup> fades = fades(held);
+    Learned learned = Learner.learn(held);
+    return new Season(held.sessions, filter, lines, firstBites.join(), fades, learned);
   }
 
   /**
-   * Makes the tables.
+   * Lays the sessions out and makes the tables.
    *
    * @param all every session, in any order
    * @param filter which are looked at
    */
   public static Season build(List<SessionSummary> all, SeasonFilter filter) {
-    List<SessionSummary> held =
-        all.stream()
-            .filter(filter::holds)
-            .sorted(
-                Comparator.comparing((SessionSummary s) -> s.about().date())
-                    .thenComparing(s -> s.about().title())
-                    .thenComparing(s -> s.about().id()))
-            .toList();
-    SeasonBuilder builder = new SeasonBuilder(held, filter);
-    return new Season(
-        held,
-        filter,
-        builder.lines(),
-        new FirstBitesOverSessions(held, filter).groups(),
-        builder.fades(),
-        Learner.learn(held, filter));
+    return new SeasonBuilder(all).build(filter);
   }
 
-  /** What one session gave on all its lines of one group in one hour, or in all. */
+  /** One hour of one kind of line, or all its hours: what each session gave, by date. */
   private static final class Given {
-    private double minutes;
-    private double fish;
-    private double grams;
+    private final @Nullable Integer hour;
+    private int size;
+    private int[] sessions = new int[16];
+    private double[] minutes = new double[16];
+    private double[] fish = new double[16];
+    private double[] grams = new double[16];
 
-    void add(Hour hour) {
-      minutes += hour.fishedMinutes();
-      fish += hour.fish();
-      grams += hour.grams();
+    Given(@Nullable Integer hour) {
+      this.hour = hour;
     }
-  }
 
-  /** One hour of one group: what each session gave, in the order of the sessions. */
-  private static final class Hourly {
-    private final List<Integer> sessions = new ArrayList<>();
-    private final List<Given> given = new ArrayList<>();
-
-    void add(int session, Hour hour) {
-      int last = sessions.size() - 1;
-      if (last < 0 || sessions.get(last) != session) {
-        sessions.add(session);
-        given.add(new Given());
+    void add(int session, Hour more) {
+      if (size == 0 || sessions[size - 1] != session) {
+        if (size == sessions.length) {
+          grow();
+        }
+        sessions[size++] = session;
       }
-      given.get(given.size() - 1).add(hour);
+      minutes[size - 1] += more.fishedMinutes();
+      fish[size - 1] += more.fish();
+      grams[size - 1] += more.grams();
     }
-  }
 
-  /** One group by hours, −1 for the whole match. */
-  private static final class Group {
-    private final TreeMap<Integer, Hourly> hours = new TreeMap<>();
-
-    void add(int session, Hour hour) {
-      hours.computeIfAbsent(-1, h -> new Hourly()).add(session, hour);
-      hours.computeIfAbsent(hour.hour(), h -> new Hourly()).add(session, hour);
+    private void grow() {
+      sessions = Arrays.copyOf(sessions, 2 * size);
+      minutes = Arrays.copyOf(minutes, 2 * size);
+      fish = Arrays.copyOf(fish, 2 * size);
+      grams = Arrays.copyOf(grams, 2 * size);
     }
-  }
 
-  private List<LineHours> lines() {
-    TreeMap<String, Group> groups = new TreeMap<>();
-    for (int s = 0; s < sessions.size(); s++) {
-      for (LineSummary line : sessions.get(s).lines()) {
-        if (filter.holds(line)) {
-          for (Hour hour : line.hours()) {
-            groups.computeIfAbsent(line.group(), g -> new Group()).add(s, hour);
-          }
+    Cell cell(List<SessionSummary> all) {
+      double[] hours = new double[size];
+      double[] weighed = new double[size];
+      double[] weighedHours = new double[size];
+      double fished = 0;
+      int kept = 0;
+      for (int i = 0; i < size; i++) {
+        hours[i] = minutes[i] / 60;
+        fished += hours[i];
+        if (all.get(sessions[i]).result().weights().missing() == 0) {
+          weighed[kept] = grams[i];
+          weighedHours[kept++] = hours[i];
         }
       }
+      return new Cell(
+          hour,
+          Arrays.stream(sessions, 0, size).boxed().toList(),
+          fished,
+          SessionDraws.perHour(Arrays.copyOf(fish, size), hours, true, SEED),
+          SessionDraws.perHour(
+              Arrays.copyOf(weighed, kept), Arrays.copyOf(weighedHours, kept), false, SEED));
     }
-    List<LineHours> lines = new ArrayList<>();
-    groups.forEach(
-        (name, group) -> {
-          List<Cell> cells = new ArrayList<>();
-          group.hours.forEach((hour, given) -> cells.add(cell(hour < 0 ? null : hour, given)));
-          lines.add(new LineHours(name, cells.get(0), cells.subList(1, cells.size())));
-        });
-    return lines;
   }
 
-  private Cell cell(@Nullable Integer hour, Hourly hourly) {
-    int n = hourly.sessions.size();
-    double[] fish = new double[n];
-    double[] hours = new double[n];
-    List<Given> weighed = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      Given one = hourly.given.get(i);
-      fish[i] = one.fish;
-      hours[i] = one.minutes / 60;
-      if (sessions.get(hourly.sessions.get(i)).result().weights().missing() == 0) {
-        weighed.add(one);
+  /** One kind of line, in all and by hours. */
+  private static final class Group {
+    private final Given whole = new Given(null);
+    private final List<@Nullable Given> hours = new ArrayList<>();
+
+    void add(int session, Hour hour) {
+      whole.add(session, hour);
+      while (hours.size() <= hour.hour()) {
+        hours.add(null);
+      }
+      Given given = hours.get(hour.hour());
+      if (given == null) {
+        given = new Given(hour.hour());
+        hours.set(hour.hour(), given);
+      }
+      given.add(session, hour);
+    }
+
+    Stream<Given> all() {
+      return Stream.concat(Stream.of(whole), hours.stream().filter(Objects::nonNull));
+    }
+  }
+
+  private List<LineHours> lines(SeasonColumns.Held held) {
+    @Nullable Group[] groups = new @Nullable Group[columns.groups.length];
+    held.eachLine(
+        (session, kind, line) -> {
+          for (Hour hour : line.hours()) {
+            Group group = groups[kind];
+            if (group == null) {
+              group = new Group();
+              groups[kind] = group;
+            }
+            group.add(session, hour);
+          }
+        });
+    List<LineHours> lines = new ArrayList<>();
+    for (int g = 0; g < groups.length; g++) {
+      Group group = groups[g];
+      if (group != null) {
+        // Each cell draws its own sessions: both cores share them.
+        List<Cell> cells = group.all().parallel().map(given -> given.cell(held.sessions)).toList();
+        lines.add(new LineHours(columns.groups[g], cells.get(0), cells.subList(1, cells.size())));
       }
     }
-    double fished = 0;
-    for (double h : hours) {
-      fished += h;
-    }
-    return new Cell(
-        hour,
-        List.copyOf(hourly.sessions),
-        fished,
-        SessionDraws.perHour(fish, hours, true, SEED),
-        SessionDraws.perHour(
-            weighed.stream().mapToDouble(g -> g.grams).toArray(),
-            weighed.stream().mapToDouble(g -> g.minutes / 60).toArray(),
-            false,
-            SEED));
+    return lines;
   }
 
   /** Fades of one group as they add up. */
   private static final class Faded {
-    private final TreeSet<Integer> sessions = new TreeSet<>();
+    private final List<Integer> sessions = new ArrayList<>();
     private final List<Double> minutes = new ArrayList<>();
     private int spells;
     private int faded;
     private PastPlainTally past = PastPlainTally.NONE;
 
     void add(int session, FadeFound fade) {
-      sessions.add(session);
+      if (sessions.isEmpty() || sessions.get(sessions.size() - 1) != session) {
+        sessions.add(session);
+      }
       spells++;
       if (fade.probability() >= FADED_FROM) {
         faded++;
@@ -165,24 +188,28 @@ public final class SeasonBuilder {
 
     FadeGroup group(String name) {
       minutes.sort(Comparator.naturalOrder());
-      return new FadeGroup(name, List.copyOf(sessions), spells, faded, minutes, past);
+      return new FadeGroup(name, sessions, spells, faded, minutes, past);
     }
   }
 
-  private List<FadeGroup> fades() {
-    TreeMap<String, Faded> groups = new TreeMap<>();
-    for (int s = 0; s < sessions.size(); s++) {
-      for (LineSummary line : sessions.get(s).lines()) {
-        Behind behind = line.behind();
-        if (behind != null && filter.holds(line)) {
-          for (FadeFound fade : behind.fades()) {
-            groups.computeIfAbsent(line.group(), g -> new Faded()).add(s, fade);
+  private List<FadeGroup> fades(SeasonColumns.Held held) {
+    @Nullable Faded[] groups = new @Nullable Faded[columns.groups.length];
+    held.eachLine(
+        (session, kind, line) -> {
+          Behind behind = line.behind();
+          if (behind != null && !behind.fades().isEmpty()) {
+            Faded faded = groups[kind] == null ? new Faded() : groups[kind];
+            groups[kind] = faded;
+            behind.fades().forEach(fade -> faded.add(session, fade));
           }
-        }
+        });
+    List<FadeGroup> fades = new ArrayList<>();
+    for (int g = 0; g < groups.length; g++) {
+      Faded faded = groups[g];
+      if (faded != null) {
+        fades.add(faded.group(columns.groups[g]));
       }
     }
-    List<FadeGroup> fades = new ArrayList<>();
-    groups.forEach((name, faded) -> fades.add(faded.group(name)));
     return fades;
   }
 }

@@ -2,6 +2,7 @@ package org.fadeline.analysis.season;
 
 import java.util.Locale;
 import java.util.Set;
+import org.fadeline.analysis.season.SessionSummary.About;
 import org.fadeline.analysis.season.SessionSummary.Day;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.jspecify.annotations.Nullable;
@@ -78,17 +79,27 @@ public record SeasonFilter(
 
   /** Returns whether a session is looked at. */
   public boolean holds(SessionSummary session) {
-    String water = session.about().water();
+    return holdsDay(session.about())
+        && (groups.isEmpty() || session.lines().stream().anyMatch(this::holds));
+  }
+
+  /** Returns whether a session is looked at, whatever its lines. */
+  boolean holdsDay(About about) {
+    String water = about.water();
     return (waters.isEmpty()
             || (water != null && waters.contains(water.strip().toLowerCase(Locale.ROOT))))
-        && (months.isEmpty() || months.contains(session.about().date().getMonthValue()))
-        && (groups.isEmpty() || session.lines().stream().anyMatch(this::holds))
-        && (temperature == null || temperature.holds(session.about().day().waterC()))
-        && (wind == null || wind.holds(session.about().day()));
+        && (months.isEmpty() || months.contains(about.date().getMonthValue()))
+        && (temperature == null || temperature.holds(about.day().waterC()))
+        && (wind == null || wind.holds(about.day()));
   }
 
   /** Returns whether a line of a session is looked at. */
   public boolean holds(LineSummary line) {
-    return groups.isEmpty() || groups.contains(line.group());
+    return groups.isEmpty() || holdsGroup(line.group());
+  }
+
+  /** Returns whether lines of a kind are looked at. */
+  boolean holdsGroup(String group) {
+    return groups.isEmpty() || groups.contains(group);
   }
 }

@@ -29,7 +29,11 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
 
   /** Returns minutes fished on all lines. */
   public double fishedMinutes() {
-    return lines.stream().mapToDouble(LineSummary::fishedMinutes).sum();
+    double minutes = 0;
+    for (LineSummary line : lines) {
+      minutes += line.fishedMinutes();
+    }
+    return minutes;
   }
 
   /**
@@ -151,17 +155,29 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
 
     /** Returns minutes fished. */
     public double fishedMinutes() {
-      return hours.stream().mapToDouble(Hour::fishedMinutes).sum();
+      double minutes = 0;
+      for (Hour hour : hours) {
+        minutes += hour.fishedMinutes();
+      }
+      return minutes;
     }
 
     /** Returns fish landed that count, those of a spell's opening left out. */
     public int fish() {
-      return hours.stream().mapToInt(Hour::fish).sum();
+      int fish = 0;
+      for (Hour hour : hours) {
+        fish += hour.fish();
+      }
+      return fish;
     }
 
     /** Returns their weight in grams. */
     public double grams() {
-      return hours.stream().mapToDouble(Hour::grams).sum();
+      double grams = 0;
+      for (Hour hour : hours) {
+        grams += hour.grams();
+      }
+      return grams;
     }
 
     /** Returns this line with its fades. */

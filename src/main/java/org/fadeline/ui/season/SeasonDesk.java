@@ -13,6 +13,7 @@ import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.index.FolderWatch;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.index.SeasonIndex;
@@ -43,6 +44,7 @@ final class SeasonDesk {
       new ReadOnlyObjectWrapper<>(SeasonState.EMPTY);
   private final Set<Path> changed = new HashSet<>();
   private SeasonFilter filter = SeasonFilter.ALL;
+  private volatile @Nullable LaidOut laidOut;
   private @Nullable SeasonIndex index;
   private @Nullable FolderWatch watch;
 
@@ -94,10 +96,12 @@ final class SeasonDesk {
           if (first) {
             sessions.load(folder.resolve(KEPT));
           }
-          pass(sessions, Depth.WITHOUT_FADES, "Reading sessions", wanted, progress);
-          keep(sessions, folder);
           SeasonFolder found =
-              pass(sessions, Depth.WITH_FADES, "Working out fades", wanted, progress);
+              pass(sessions, Depth.WITHOUT_FADES, "Reading sessions", wanted, progress);
+          if (!found.summaries().stream().allMatch(SessionSummary::hasFades)) {
+            keep(sessions, folder);
+            found = pass(sessions, Depth.WITH_FADES, "Working out fades", wanted, progress);
+          }
           keep(sessions, folder);
           return found;
         },
@@ -132,7 +136,7 @@ final class SeasonDesk {
 
   private void show(
       SeasonFolder found, SeasonFilter wanted, Reading reading, TaskService.Progress progress) {
-    Season season = SeasonBuilder.build(found.summaries(), wanted);
+    Season season = laidOut(found).build(wanted);
     tasks.later(
         () -> {
           // Another folder may have been chosen meanwhile, or other filters.
@@ -151,10 +155,28 @@ final class SeasonDesk {
     }
   }
 
+  @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
   private void finished(SeasonFolder found) {
+    boolean shown = state.get().found() == found;
     change(s -> s.withReading(null).withFound(found, s.season()));
-    filter(filter);
+    if (!shown) {
+      filter(filter);
+    }
   }
+
+  /** Lays a folder's sessions out; those laid out last are kept, for every filter takes them. */
+  @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
+  private SeasonBuilder laidOut(SeasonFolder found) {
+    LaidOut last = laidOut;
+    if (last == null || last.found != found) {
+      last = new LaidOut(found, new SeasonBuilder(found.summaries()));
+      laidOut = last;
+    }
+    return last.builder;
+  }
+
+  /** Sessions laid out for filters. */
+  private record LaidOut(SeasonFolder found, SeasonBuilder builder) {}
 
   private void failed(Exception failure) {
     if (failure instanceof CancellationException) {
@@ -182,7 +204,7 @@ final class SeasonDesk {
     tasks.submit(
         TABLES,
         "Putting the season together",
-        progress -> SeasonBuilder.build(found.summaries(), newFilter),
+        progress -> laidOut(found).build(newFilter),
         new TaskService.Answer<>(
             season -> change(s -> s.withSeason(season)),
             failure -> change(s -> s.withProblem("The tables could not be made: " + failure))));
