@@ -3,11 +3,12 @@ package org.fadeline.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Locale;
+import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
+import org.fadeline.io.notes.NoteSession;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
@@ -35,18 +36,22 @@ final class Reading {
 
   /** Reads a session, telling every problem on the error stream. */
   Session read(Console console, Path file) {
-    ReadResult result = SessionFiles.read(file, options(console));
+    return read(console, file, ClockCorrection.NONE);
+  }
+
+  /** Reads a session whose device's clock was wrong, telling every problem. */
+  Session read(Console console, Path file, ClockCorrection correction) {
+    ReadResult result = SessionFiles.read(file, options(console).withCorrection(correction));
     tell(console, result);
     return result.session().orElseThrow(InputFault::new);
   }
 
-  /** Reads a session to be judged: proposals from captions must be accepted by somebody first. */
+  /** Reads a session to be judged: proposals from notes must be accepted by somebody first. */
   Session readAccepted(Console console, Path file) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".vtt") || name.endsWith(".srt")) {
+    if (NoteSession.isNotes(file)) {
       throw new InputFault(
           file
-              + ":1:1: captions hold only proposed events; convert them to a .session.json, look"
+              + ":1:1: notes hold only proposed events; convert them to a .session.json, look"
               + " through its events, then use that");
     }
     return read(console, file);

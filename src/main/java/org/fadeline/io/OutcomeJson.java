@@ -5,9 +5,10 @@ import java.util.List;
 import org.fadeline.model.Outcome;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what came of a session: weigh-in, result and footage. */
+/** Reads what came of a session: weigh-in, result, footage and corrected files. */
 public final class OutcomeJson {
   private static final double MOST = 1e6;
+  private static final long DAY = 86_400_000;
 
   private OutcomeJson() {}
 
@@ -26,7 +27,24 @@ public final class OutcomeJson {
       }
       one.keepRest("/weighIn/" + index++);
     }
-    return new Outcome(nets, result(root.object("result")), media(root));
+    return new Outcome(nets, result(root.object("result")), media(root), imports(root));
+  }
+
+  private static List<Outcome.Imported> imports(JsonFields root) {
+    List<Outcome.Imported> imports = new ArrayList<>();
+    int index = 0;
+    for (JsonFields one : root.objects("imports")) {
+      String file = one.requiredText("file", "write the name of the file that was brought in");
+      Long moved = one.wholeLong("movedMs", -DAY, DAY);
+      if (one.isMissing("movedMs")) {
+        one.error("movedMs", "it does not say by how much", "write milliseconds, such as -90000");
+      }
+      if (file != null && moved != null) {
+        imports.add(new Outcome.Imported(file, moved));
+      }
+      one.keepRest("/imports/" + index++);
+    }
+    return imports;
   }
 
   private static Outcome.@Nullable Result result(@Nullable JsonFields fields) {

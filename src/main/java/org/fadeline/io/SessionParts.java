@@ -184,6 +184,16 @@ public final class SessionParts {
               "/media/" + media.size()));
     }
     root.put("media", Json.Arr.of(media));
+    List<Json> imports = new ArrayList<>();
+    for (Outcome.Imported one : outcome.imports()) {
+      imports.add(
+          withUnknown(
+              Json.Obj.make().put("file", one.file()).put("movedMs", one.movedMillis()),
+              "/imports/" + imports.size()));
+    }
+    if (!imports.isEmpty()) {
+      root.put("imports", Json.Arr.of(imports));
+    }
   }
 
   private Json.Obj result(Outcome.Result result) {

@@ -279,7 +279,7 @@ public final class SessionReader {
   }
 
   /** Returns an id that the same content always gives. */
-  static String idFrom(String text) {
+  public static String idFrom(String text) {
     return UUID.nameUUIDFromBytes(SessionWriter.hashOf(text).getBytes(StandardCharsets.US_ASCII))
         .toString();
   }

@@ -1,5 +1,6 @@
 package org.fadeline.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -9,8 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param weighIn weights at the scales, one for each net; empty where not known
  * @param result placing, or null
  * @param media footage, each file with its offset
+ * @param imports files brought in whose clock was corrected
  */
-public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Media> media) {
+public record Outcome(
+    List<NetWeight> weighIn, @Nullable Result result, List<Media> media, List<Imported> imports) {
   /** Nothing known. */
   public static final Outcome UNKNOWN = new Outcome(List.of(), null, List.of());
 
@@ -18,6 +21,12 @@ public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Med
   public Outcome {
     weighIn = List.copyOf(weighIn);
     media = List.copyOf(media);
+    imports = List.copyOf(imports);
+  }
+
+  /** An outcome without files brought in. */
+  public Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Media> media) {
+    this(weighIn, result, media, List.of());
   }
 
   /**
@@ -111,18 +120,49 @@ public record Outcome(List<NetWeight> weighIn, @Nullable Result result, List<Med
     }
   }
 
+  /**
+   * A file of notes or a table that was brought in with its times corrected.
+   *
+   * @param file name of the file, without its folder
+   * @param movedMillis true time minus that of the device, milliseconds, in [-86,400,000,
+   *     86,400,000]
+   */
+  public record Imported(String file, long movedMillis) {
+    /** Checks the range. */
+    public Imported {
+      Checks.between("moved", movedMillis, -86_400_000, 86_400_000);
+    }
+  }
+
+  /** Returns this outcome with a correction kept for a file, in the place of any earlier one. */
+  public Outcome withImport(Imported imported) {
+    List<Imported> after = new ArrayList<>(imports);
+    after.removeIf(one -> one.file().equals(imported.file()));
+    after.add(imported);
+    return new Outcome(weighIn, result, media, after);
+  }
+
+  /** Returns by how much the times of a file were moved when it was last brought in, or 0. */
+  public long movedMillis(String file) {
+    return imports.stream()
+        .filter(one -> one.file().equals(file))
+        .mapToLong(Imported::movedMillis)
+        .findFirst()
+        .orElse(0);
+  }
+
   /** Returns this outcome with another weigh-in. */
   public Outcome withWeighIn(List<NetWeight> newWeighIn) {
-    return new Outcome(newWeighIn, result, media);
+    return new Outcome(newWeighIn, result, media, imports);
   }
 
   /** Returns this outcome with other footage. */
   public Outcome withMedia(List<Media> newMedia) {
-    return new Outcome(weighIn, result, newMedia);
+    return new Outcome(weighIn, result, newMedia, imports);
   }
 
   /** Returns this outcome with another result. */
   public Outcome withResult(@Nullable Result newResult) {
-    return new Outcome(weighIn, newResult, media);
+    return new Outcome(weighIn, newResult, media, imports);
   }
 }

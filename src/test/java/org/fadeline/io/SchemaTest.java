@@ -20,6 +20,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.Test;
 
@@ -106,8 +107,11 @@ class SchemaTest {
     String json = Files.readString(GOLDEN);
     ReadResult result = SessionReader.read(GOLDEN);
     assertEquals(List.of(), result.report().problems());
-    assertEquals(Sessions.small(), result.session().orElseThrow());
-    assertEquals(json, SessionWriter.toJson(Sessions.small()));
+    Outcome now = Sessions.small().outcome();
+    Session first =
+        Sessions.small().withOutcome(new Outcome(now.weighIn(), now.result(), now.media()));
+    assertEquals(first, result.session().orElseThrow());
+    assertEquals(json, SessionWriter.toJson(first));
     assertTrue(errors(SESSION, json).isEmpty());
   }
 }

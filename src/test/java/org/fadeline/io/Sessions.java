@@ -102,7 +102,8 @@ public final class Sessions {
             List.of(new Outcome.NetWeight(1, 20_000, "carp"), new Outcome.NetWeight(2, 850, null)),
             new Outcome.Result(
                 2, "B", 1, 24, List.of(new Outcome.NeighbourWeight("11", 15_422.14))),
-            List.of(new Outcome.Media("film/one.mp4", -60_000, 1.0))));
+            List.of(new Outcome.Media("film/one.mp4", -60_000, 1.0)),
+            List.of(new Outcome.Imported("notes.vtt", -90_000))));
   }
 
   /** Text with what breaks careless writers: signs, quotes, separators, line ends, marks. */

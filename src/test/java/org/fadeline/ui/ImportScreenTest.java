@@ -7,15 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.fadeline.io.EventCsv;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
@@ -172,6 +175,42 @@ class ImportScreenTest extends WindowHarness {
     assertEquals("10:42:10", session().clock(added.at()).toLocalTime().toString());
     robot.interact(() -> bench.editing().undo());
     assertEquals(before, session().events().size());
+  }
+
+  @Test
+  void aWrongClockIsStatedOrTheOffsetTypedAndKeptWithTheImport() throws Exception {
+    open("Replay");
+    Path sheet = file("sheet.txt", "11:42 short landed carp 8lb 4oz\n12:00 short bite\n");
+    take(sheet);
+    type("import-offset", "0:05:00");
+    assertEquals(List.of("11:47:00", "12:05:00"), proposedTimes());
+    type("import-offset", "soon");
+    assertTrue(shows("does not say by how much"));
+    robot.interact(() -> node("import-said", TextField.class).setText("12:00"));
+    type("import-align", "11:58:30");
+    assertEquals(List.of("11:40:30", "11:58:30"), proposedTimes(), "from the device's own times");
+    assertEquals("-1:30", node("import-offset", TextField.class).getText());
+    press("import-accept-rest");
+    press("import-notes-add");
+    assertEquals(
+        List.of(new Outcome.Imported("sheet.txt", -90_000)), session().outcome().imports());
+    assertTrue(session().events().stream().anyMatch(e -> clock(e).equals("11:40:30")));
+    take(sheet);
+    assertTrue(shows("as when it was last brought in"));
+    assertEquals(List.of("11:40:30", "11:58:30"), proposedTimes());
+    robot.interact(() -> bench.editing().undo());
+    assertEquals(List.of(), session().outcome().imports());
+  }
+
+  private String clock(SessionEvent event) {
+    return session().clock(event.at()).toLocalTime().format(DateTimeFormatter.ISO_LOCAL_TIME);
+  }
+
+  private List<String> proposedTimes() {
+    return table("import-proposals").getItems().stream()
+        .map(SessionEvent.class::cast)
+        .map(this::clock)
+        .toList();
   }
 
   @Test

@@ -9,12 +9,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.UUID;
 import org.fadeline.io.ClockTimes;
 import org.fadeline.io.FileText;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Problem;
 import org.fadeline.io.Refused;
+import org.fadeline.io.SessionReader;
 import org.fadeline.model.Document;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
@@ -65,57 +65,63 @@ public record NoteSession(
       ImportReport.Collector problems = new ImportReport.Collector();
       String text = FileText.read(file, problems);
       return text == null
-          ? made(name, frame, own, List.of(), 0, problems.report())
+          ? made(name, "", frame, own, Notes.none(problems.report()))
           : ofShorthand(name, text, frame, own);
     }
     Captions captions = CaptionReader.read(file);
-    LocalTime start = frame.allIn();
-    long startsAt;
+    long start;
     try {
-      startsAt =
+      LocalTime allIn = frame.allIn();
+      start =
           ClockTimes.resolve(
-              LocalDateTime.of(frame.date(), start == null ? USUAL_START : start), frame.zone());
+              LocalDateTime.of(frame.date(), allIn == null ? USUAL_START : allIn), frame.zone());
     } catch (Refused refused) {
-      return made(
-          name,
-          frame,
-          own,
-          List.of(),
-          0,
-          ImportReport.of(Problem.ofFile(name, refused.what(), refused.whatToDo())));
+      Problem problem = Problem.ofFile(name, refused.what(), refused.whatToDo());
+      return made(name, "", frame, own, Notes.none(ImportReport.of(problem)));
     }
     List<ProposedEvent> events = new ArrayList<>();
     int silent = 0;
     for (SpokenNotes.Proposals of :
-        SpokenNotes.propose(captions.cues(), startsAt, frame.vocabulary())) {
+        SpokenNotes.propose(captions.cues(), start, frame.vocabulary())) {
       silent += of.events().isEmpty() ? 1 : 0;
       events.addAll(of.events());
     }
-    return made(name, frame, own, events, silent, captions.report());
+    long end = start;
+    for (Cue cue : captions.cues()) {
+      end = Math.max(end, start + Math.max(cue.fromMillis(), cue.toMillis()));
+    }
+    Notes notes = new Notes(events, silent, captions.report(), new Span(start, end));
+    return made(name, captions.cues().toString(), frame, own, notes);
   }
 
   /** Reads shorthand; {@code name} is how messages call it. */
   public static NoteSession ofShorthand(
       String name, String text, Shorthand.Frame frame, List<Line> own) {
     Shorthand.Read read = Shorthand.read(name, text, frame);
-    return made(name, frame, own, read.events(), 0, read.report());
+    return made(name, text, frame, own, new Notes(read.events(), 0, read.report(), null));
+  }
+
+  /** What a recording covers, epoch milliseconds. */
+  private record Span(long from, long to) {}
+
+  /** What was read of notes; the span is null where they are not of a recording. */
+  private record Notes(
+      List<ProposedEvent> events, int silent, ImportReport report, @Nullable Span span) {
+    static Notes none(ImportReport report) {
+      return new Notes(List.of(), 0, report, null);
+    }
   }
 
   private static NoteSession made(
-      String name,
-      Shorthand.Frame frame,
-      List<Line> own,
-      List<ProposedEvent> proposed,
-      int silent,
-      ImportReport report) {
+      String name, String text, Shorthand.Frame frame, List<Line> own, Notes notes) {
     Map<String, Double> confidence = new LinkedHashMap<>();
     Set<Line> lines = new LinkedHashSet<>(own);
-    for (ProposedEvent one : proposed) {
+    for (ProposedEvent one : notes.events()) {
       confidence.put(one.event().id(), one.confidence());
       addLine(one.event().lineId(), frame.vocabulary(), lines);
       addLine(one.towards(), frame.vocabulary(), lines);
     }
-    List<SessionEvent> events = proposed.stream().map(ProposedEvent::event).toList();
+    List<SessionEvent> events = notes.events().stream().map(ProposedEvent::event).toList();
     Occasion occasion =
         new Occasion(
             "Notes from " + name,
@@ -126,13 +132,14 @@ public record NoteSession(
             List.of());
     Session session =
         new Session(
-            Document.of(UUID.randomUUID().toString(), 0),
+            // The same notes give the same document.
+            Document.of(SessionReader.idFrom(name + "\n" + text), 0),
             occasion,
-            match(events, frame),
+            match(events, frame, notes.span()),
             List.copyOf(lines),
             events,
             Outcome.UNKNOWN);
-    return new NoteSession(session, confidence, silent, report);
+    return new NoteSession(session, confidence, notes.silent(), notes.report());
   }
 
   private static void addLine(@Nullable String id, Vocabulary vocabulary, Set<Line> lines) {
@@ -141,9 +148,14 @@ public record NoteSession(
     }
   }
 
-  private static Match match(List<SessionEvent> events, Shorthand.Frame frame) {
-    return matchOf(
-        events, frame.date().atTime(USUAL_START).atZone(frame.zone()).toInstant().toEpochMilli());
+  private static Match match(
+      List<SessionEvent> events, Shorthand.Frame frame, @Nullable Span span) {
+    if (span != null) {
+      return matchOf(events, span.from(), span.to());
+    }
+    long otherwise =
+        frame.date().atTime(USUAL_START).atZone(frame.zone()).toInstant().toEpochMilli();
+    return matchOf(events, otherwise);
   }
 
   /**
@@ -152,8 +164,15 @@ public record NoteSession(
    * @param otherwise all in where there are no events, epoch milliseconds
    */
   public static Match matchOf(List<SessionEvent> events, long otherwise) {
-    long allIn = events.stream().mapToLong(SessionEvent::at).min().orElse(otherwise);
-    long allOut = events.stream().mapToLong(SessionEvent::at).max().orElse(otherwise);
+    return matchOf(
+        events,
+        events.stream().mapToLong(SessionEvent::at).min().orElse(otherwise),
+        events.stream().mapToLong(SessionEvent::at).max().orElse(otherwise));
+  }
+
+  private static Match matchOf(List<SessionEvent> events, long from, long to) {
+    long allIn = from;
+    long allOut = to;
     for (SessionEvent event : events) {
       allIn = event.kind() == EventKind.ALL_IN ? event.at() : allIn;
       allOut = event.kind() == EventKind.ALL_OUT ? event.at() : allOut;

@@ -5,19 +5,20 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fadeline.io.ClockTimes;
 import org.fadeline.io.EventJson;
 import org.fadeline.io.ImportReport;
-import org.fadeline.io.Problem;
 import org.fadeline.io.Problem.Severity;
 import org.fadeline.io.Refused;
 import org.fadeline.io.Shown;
 import org.fadeline.io.notes.Piece.Kind;
+import org.fadeline.io.notes.ShorthandFault.Part;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Stamp;
 import org.fadeline.model.Units;
@@ -90,17 +91,13 @@ public final class Shorthand {
       String line = lines[i].strip();
       if (!line.isEmpty() && !line.startsWith("#")) {
         try {
-          shorthand.line(name, i + 1, line);
-        } catch (Refused refused) {
-          shorthand.problem(name, i + 1, Severity.ERROR, refused.what(), refused.whatToDo());
+          shorthand.line(name, i + 1, line, lines[i]);
+        } catch (ShorthandFault fault) {
+          shorthand.problems.add(fault.problem(name, i + 1, lines[i]));
         }
       }
     }
     return new Read(shorthand.events, shorthand.problems.report());
-  }
-
-  private void problem(String name, int row, Severity severity, String what, String whatToDo) {
-    problems.add(new Problem(name, row, 1, null, severity, what, whatToDo));
   }
 
   private void findAllIn(String[] lines) {
@@ -126,20 +123,29 @@ public final class Shorthand {
     }
   }
 
-  private void line(String name, int row, String line) throws Refused {
+  private void line(String name, int row, String line, String raw) throws ShorthandFault {
     if (line.length() > LONGEST_LINE) {
-      throw new Refused("the line is longer than a note", "write one event a line");
+      throw fault(
+          Part.EVENT, "", "the line is longer than a note", "write one event a line");
     }
     if (ONLY_TIME.matcher(line).matches()) {
-      throw new Refused("the line holds a time alone", "write what happened after it");
+      throw fault(
+          Part.EVENT, "", "the line holds a time alone", "write what happened after it");
     }
     Matcher matcher = LINE.matcher(line);
     if (!matcher.matches()) {
-      throw new Refused(
+      throw fault(
+          Part.TIME,
+          line,
           Shown.value(line) + " does not start with a time",
           "write it as 10:51 short landed carp 8lb 4oz");
     }
-    long at = at(matcher.group("time"));
+    long at;
+    try {
+      at = at(matcher.group("time"));
+    } catch (Refused refused) {
+      throw new ShorthandFault(Part.TIME, matcher.group("time"), refused);
+    }
     String rest = matcher.group("rest");
     List<Piece> pieces = new ArrayList<>(NoteScanner.scan(frame.vocabulary(), rest, true));
     EventKind kind = kind(rest, pieces);
@@ -147,7 +153,9 @@ public final class Shorthand {
     if (kind == null) {
       List<ProposedEvent> read = new NoteReader(frame.vocabulary()).read(rest, at, "n");
       if (read.size() != 1) {
-        throw new Refused(
+        throw fault(
+            Part.EVENT,
+            rest,
             Shown.value(rest) + (read.isEmpty() ? " names no event" : " tells several events"),
             "use one of " + EventJson.words());
       }
@@ -156,13 +164,26 @@ public final class Shorthand {
       events.add(new ProposedEvent(one.event().withStamp(stamp), one.confidence(), one.towards()));
       return;
     }
-    add(name, row, rest, new Start(kind, id, at), pieces);
+    String left = add(rest, new Start(kind, id, at), pieces);
+    boolean unplaced = events.get(events.size() - 1).event().lineId() == null;
+    if (kind.group() == EventKind.Group.WATER && unplaced && !left.isEmpty()) {
+      Refused unknown =
+          new Refused(
+              Shown.value(left) + " is no line known here; it is kept as a note",
+              "write a line's name, or give the session a line of that name");
+      problems.add(
+          ShorthandFault.at(name, row, raw, Part.LINE, left, Severity.WARNING, unknown));
+    }
+  }
+
+  private static ShorthandFault fault(Part part, String said, String what, String whatToDo) {
+    return new ShorthandFault(part, said, new Refused(what, whatToDo));
   }
 
   private record Start(EventKind kind, String id, long at) {}
 
-  private void add(String name, int row, String rest, Start start, List<Piece> pieces)
-      throws Refused {
+  /** Adds the event and returns the words that mean nothing to the reader. */
+  private String add(String rest, Start start, List<Piece> pieces) throws ShorthandFault {
     EventKind kind = start.kind();
     String lineId = null;
     String towards = null;
@@ -172,7 +193,9 @@ public final class Shorthand {
       }
       String id = pieces.get(i).name();
       if (id == null) {
-        throw new Refused(
+        throw fault(
+            Part.LINE,
+            pieces.get(i).said(),
             Shown.value(pieces.get(i).said()) + " could be several lines",
             "write the line's whole name");
       }
@@ -194,46 +217,42 @@ public final class Shorthand {
     }
     Stamp stamp = new Stamp(start.id(), start.at(), lineId, note.isEmpty() ? null : note);
     events.add(new ProposedEvent(NoteFields.event(kind, stamp, pieces, words), SURE, towards));
-    if (kind.group() == EventKind.Group.WATER && lineId == null && !left.isEmpty()) {
-      problem(
-          name,
-          row,
-          Severity.WARNING,
-          Shown.value(left) + " is no line known here; it is kept as a note",
-          "write a line's name, or give the session a line of that name");
-    }
+    return left;
   }
 
   /** Returns the kind whose own word stands in the line, or null. */
-  private static @Nullable EventKind kind(String rest, List<Piece> pieces) throws Refused {
-    Set<EventKind> kinds = new LinkedHashSet<>();
+  private static @Nullable EventKind kind(String rest, List<Piece> pieces)
+      throws ShorthandFault {
+    Map<EventKind, String> kinds = new LinkedHashMap<>();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
       boolean frame = piece.isWord("all") && i + 1 < pieces.size();
       String word = frame ? "all-" + pieces.get(i + 1).said() : piece.said();
       if (piece.is(Kind.WORD)) {
-        EventKind.ofWord(word).ifPresent(kinds::add);
+        EventKind.ofWord(word).ifPresent(kind -> kinds.putIfAbsent(kind, piece.said()));
       }
     }
-    if (kinds.contains(EventKind.NOTE)) {
+    if (kinds.containsKey(EventKind.NOTE)) {
       return EventKind.NOTE;
     }
-    if (kinds.contains(EventKind.MOVE)) {
+    if (kinds.containsKey(EventKind.MOVE)) {
       // "short move weather", "short move neighbour": these words are the reason, not the event.
-      kinds.removeAll(Set.of(EventKind.WEATHER, EventKind.NEIGHBOUR));
+      kinds.keySet().removeAll(Set.of(EventKind.WEATHER, EventKind.NEIGHBOUR));
     }
-    if (kinds.contains(EventKind.NEIGHBOUR)) {
+    if (kinds.containsKey(EventKind.NEIGHBOUR)) {
       return EventKind.NEIGHBOUR;
     }
     if (kinds.size() > 1) {
-      throw new Refused(
+      throw fault(
+          Part.EVENT,
+          List.copyOf(kinds.values()).get(1),
           Shown.value(rest) + " names several events", "write one event a line, with its own time");
     }
-    return kinds.isEmpty() ? null : kinds.iterator().next();
+    return kinds.isEmpty() ? null : kinds.keySet().iterator().next();
   }
 
   /** Turns plain numbers at the end, or after the fish, into a weight: "carp 8 4", "carp 3.7". */
-  private void plainWeight(List<Piece> pieces) throws Refused {
+  private void plainWeight(List<Piece> pieces) throws ShorthandFault {
     if (pieces.stream().anyMatch(piece -> piece.is(Kind.WEIGHT))) {
       return;
     }
@@ -255,7 +274,9 @@ public final class Shorthand {
       try {
         grams = WeightText.grams(text.toString(), frame.weight());
       } catch (IllegalArgumentException e) {
-        throw new Refused(
+        throw fault(
+            Part.WEIGHT,
+            pieces.get(i).said(),
             Shown.value(text.toString()) + " is no plain weight", "write it as 8lb 4oz or 3.7 kg");
       }
       pieces.subList(i, end).clear();

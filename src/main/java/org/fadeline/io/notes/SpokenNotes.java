@@ -1,10 +1,8 @@
 package org.fadeline.io.notes;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fadeline.model.EventKind;
@@ -82,23 +80,20 @@ public final class SpokenNotes {
     return proposed.event().kind().group() == Group.WATER && line != null ? line : fished;
   }
 
-  /** Returns the events with a mark and the confidence in their notes, for a file to hold. */
-  public static List<SessionEvent> marked(List<Proposals> proposals) {
-    List<SessionEvent> events = new ArrayList<>();
-    for (Proposals of : proposals) {
-      for (ProposedEvent proposed : of.events()) {
-        Stamp stamp = proposed.event().stamp();
-        String note =
-            String.format(
-                Locale.ROOT,
-                "proposed, %.0f%% sure: %s",
-                100 * proposed.confidence(),
-                stamp.note() == null ? "" : stamp.note());
-        events.add(
-            proposed.event().withStamp(new Stamp(stamp.id(), stamp.at(), stamp.lineId(), note)));
-      }
-    }
-    return events;
+  /**
+   * Returns an event with a mark and its confidence in the note, for a file to hold.
+   *
+   * @param confidence in (0, 1)
+   */
+  static SessionEvent marked(SessionEvent event, double confidence) {
+    Stamp stamp = event.stamp();
+    String note =
+        String.format(
+            Locale.ROOT,
+            "proposed, %.0f%% sure: %s",
+            100 * confidence,
+            stamp.note() == null ? "" : stamp.note());
+    return event.withStamp(new Stamp(stamp.id(), stamp.at(), stamp.lineId(), note));
   }
 
   /** Returns whether the event is marked as proposed and not yet accepted. */
@@ -118,23 +113,5 @@ public final class SpokenNotes {
     String said = matcher.replaceFirst("");
     return event.withStamp(
         new Stamp(stamp.id(), stamp.at(), stamp.lineId(), said.isEmpty() ? null : said));
-  }
-
-  /** Returns the ids of the lines that the proposals speak of, in the order met. */
-  static Set<String> lineIds(List<Proposals> proposals) {
-    Set<String> ids = new LinkedHashSet<>();
-    for (Proposals of : proposals) {
-      for (ProposedEvent proposed : of.events()) {
-        String line = proposed.event().lineId();
-        if (line != null) {
-          ids.add(line);
-        }
-        String towards = proposed.towards();
-        if (towards != null) {
-          ids.add(towards);
-        }
-      }
-    }
-    return ids;
   }
 }

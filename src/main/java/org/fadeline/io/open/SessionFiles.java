@@ -8,8 +8,8 @@ import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.SessionReader;
-import org.fadeline.io.notes.CaptionReader;
-import org.fadeline.io.notes.CaptionSessions;
+import org.fadeline.io.notes.NoteFiles;
+import org.fadeline.io.notes.NoteSession;
 
 /** Reads session files of every kind, by the ending of the name. */
 public final class SessionFiles {
@@ -17,24 +17,32 @@ public final class SessionFiles {
 
   /**
    * Reads a session: {@code .csv} as event CSV, {@code .json} (so {@code .session.json} too) as
-   * session JSON, {@code .vtt} and {@code .srt} as captions, whose events are proposals. The whole
-   * file is looked at before anything is returned.
+   * session JSON, {@code .vtt} and {@code .srt} as captions and {@code .txt} as shorthand, whose
+   * events are proposals. The whole file is looked at before anything is returned. The options'
+   * correction moves the times of everything but session JSON, whose times were correct once.
    */
   public static ReadResult read(Path path, ReadOptions options) {
     String name = FileText.nameOf(path).toLowerCase(Locale.ROOT);
     if (name.endsWith(".csv")) {
-      return EventCsv.read(path, options);
+      return corrected(path, EventCsv.read(path, options), options);
     }
     if (name.endsWith(".json")) {
       return SessionReader.read(path, options);
     }
-    if (CaptionReader.isCaptions(path)) {
-      return CaptionSessions.read(path, options);
+    if (NoteSession.isNotes(path)) {
+      return corrected(path, NoteFiles.read(path, options), options);
     }
     return ReadResult.refused(
         Problem.ofFile(
             FileText.nameOf(path),
             "the ending of the name tells no kind of session",
-            "choose a file that ends in .session.json, .csv, .vtt or .srt"));
+            "choose a file that ends in .session.json, .csv, .vtt, .srt or .txt"));
+  }
+
+  private static ReadResult corrected(Path path, ReadResult read, ReadOptions options) {
+    return new ReadResult(
+        read.session().map(s -> options.correction().applied(s, FileText.nameOf(path))),
+        read.report(),
+        read.readOnlyReason());
   }
 }

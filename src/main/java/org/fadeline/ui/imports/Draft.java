@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.notes.NoteSession;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.EventEdits;
@@ -21,13 +22,17 @@ import org.fadeline.ui.control.EventEdits;
  * @param verdicts what was decided, by id; what is not decided is not there
  * @param silent how many notes gave no event
  * @param report every problem of the notes with its place
+ * @param name what the notes are called: the file's name
+ * @param movedMillis by how much the device's times are moved, milliseconds
  */
 record Draft(
     Session session,
     Map<String, Double> confidence,
     Map<String, Verdict> verdicts,
     int silent,
-    ImportReport report) {
+    ImportReport report,
+    String name,
+    long movedMillis) {
   Draft {
     verdicts = Map.copyOf(verdicts);
   }
@@ -44,8 +49,9 @@ record Draft(
     }
   }
 
-  static Draft of(NoteSession read) {
-    return new Draft(read.session(), read.confidence(), Map.of(), read.silent(), read.report());
+  static Draft of(String name, NoteSession read) {
+    return new Draft(
+        read.session(), read.confidence(), Map.of(), read.silent(), read.report(), name, 0);
   }
 
   /** Returns this with proposals accepted or refused; empty leaves them open again. */
@@ -55,17 +61,19 @@ record Draft(
       now.remove(id);
       verdict.ifPresent(v -> now.put(id, v));
     }
-    return new Draft(session, confidence, now, silent, report);
+    return new Draft(session, confidence, now, silent, report, name, movedMillis);
   }
 
   Draft changed(UnaryOperator<Session> change) {
-    return new Draft(change.apply(session), confidence, verdicts, silent, report);
+    return new Draft(
+        change.apply(session), confidence, verdicts, silent, report, name, movedMillis);
   }
 
-  /** Returns this with every time moved by some milliseconds. */
-  Draft shifted(long millis) {
+  /** Returns this with the device's times moved by some milliseconds in all. */
+  Draft corrected(long millis) {
     Set<String> all = session.events().stream().map(SessionEvent::id).collect(Collectors.toSet());
-    return changed(EventEdits.shift(all, millis));
+    Session moved = EventEdits.shift(all, millis - movedMillis).apply(session);
+    return new Draft(moved, confidence, verdicts, silent, report, name, millis);
   }
 
   String word(SessionEvent event) {
@@ -81,12 +89,17 @@ record Draft(
         .toList();
   }
 
-  /** Returns what was accepted, as a match framed by the calls among it. */
+  /** Returns what was accepted, as a match framed by the calls among it, with the correction. */
   Session accepted() {
     List<SessionEvent> events =
         session.events().stream().filter(e -> verdicts.get(e.id()) == Verdict.ACCEPTED).toList();
-    return session
-        .withEvents(events)
-        .withMatch(NoteSession.matchOf(events, session.match().allIn()));
+    Session taken =
+        session
+            .withEvents(events)
+            .withMatch(NoteSession.matchOf(events, session.match().allIn()));
+    return movedMillis == 0
+        ? taken
+        : taken.withOutcome(
+            taken.outcome().withImport(new Outcome.Imported(name, movedMillis)));
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fadeline.io.FreshIds;
 import org.fadeline.model.Line;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
@@ -28,7 +29,7 @@ final class Joining {
   /**
    * Returns a session with the events of another added. Lines are told apart by name without regard
    * to case; events get ids of their own; an event that is there already, the same in everything
-   * but its id, is left out. The frame, the water and the weigh-in stay.
+   * but its id, is left out. The frame, the water and the weigh-in stay; corrections of clocks are kept.
    */
   static Session add(Session into, Session from) {
     Joining joining = new Joining(into);
@@ -36,7 +37,11 @@ final class Joining {
     from.events().forEach(e -> Optional.ofNullable(e.lineId()).ifPresent(used::add));
     from.lines().stream().filter(line -> used.contains(line.id())).forEach(joining::line);
     joining.events(from.events());
-    return into.withLines(joining.lines).withEvents(joining.events);
+    Outcome outcome = into.outcome();
+    for (Outcome.Imported one : from.outcome().imports()) {
+      outcome = outcome.withImport(one);
+    }
+    return into.withLines(joining.lines).withEvents(joining.events).withOutcome(outcome);
   }
 
   private void line(Line line) {

@@ -14,12 +14,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.FileText;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.notes.NoteSession;
@@ -57,14 +57,14 @@ final class NotesPane {
   private final DataTable<SessionEvent> proposals =
       new DataTable<SessionEvent>("Proposed events", "No notes yet.")
           .words("Decided", 80, e -> draft().map(d -> d.word(e)).orElse(""))
-          .words("Time", 75, e -> clock(e))
+          .words("Time", 75, e -> clockOf(e))
           .words("Event", 80, e -> e.kind().word())
           .words("Line", 100, e -> lineName(e))
           .words("What", 140, e -> details(e))
           .numbers("Sure", 60, e -> sure(e), e -> Math.round(100 * sure(e)) + "%")
           .words("Said or written", 360, e -> e.note() == null ? "" : e.note());
   private final ProposalEditor editor;
-  private final TextField time = new TextField();
+  private final DeviceClock clock;
   private final Label summary = new Label();
   private final Button found = new Button();
   private final Button begin = new Button("Open as a new match");
@@ -76,6 +76,7 @@ final class NotesPane {
     this.preferences = preferences;
     this.landing = landing;
     editor = new ProposalEditor(preferences, this::edit, bench::tell);
+    clock = new DeviceClock(bench, this::draft, this::correct);
     add = landing.addButton("import-notes-add", () -> land(landing::add));
     begin.setId("import-notes-begin");
     begin.getStyleClass().add("main-button");
@@ -92,6 +93,7 @@ final class NotesPane {
     BorderPane.setMargin(proposals, new Insets(0, 0, 0, 14));
     view.setPadding(new Insets(0, 18, 14, 18));
     landing.watch(can -> offer());
+    clock.show(null);
     offer();
   }
 
@@ -121,13 +123,6 @@ final class NotesPane {
   }
 
   private Node foot() {
-    time.setId("import-align");
-    time.setPrefColumnCount(6);
-    time.setPromptText("11:42:10");
-    time.setAccessibleText("When the proposal picked happened; all others move with it");
-    time.setOnAction(e -> alignTo(time.getText()));
-    Label words = new Label("The one picked was at");
-    words.getStyleClass().add("quiet");
     Button yes = button("Accept", "import-accept", this::accept);
     Button no = button("Refuse", "import-refuse", this::refuse);
     Button rest = button("Accept all open", "import-accept-rest", this::acceptRest);
@@ -135,14 +130,14 @@ final class NotesPane {
     found.setOnAction(e -> tellProblems());
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox decide = new HBox(10, yes, no, editor.view(), gap, words, time);
+    HBox decide = new HBox(10, yes, no, editor.view(), gap);
     decide.setAlignment(Pos.CENTER_LEFT);
     Region second = new Region();
     HBox.setHgrow(second, Priority.ALWAYS);
     summary.setId("import-notes-summary");
     HBox last = new HBox(10, summary, found, second, rest, add, begin);
     last.setAlignment(Pos.CENTER_LEFT);
-    VBox box = new VBox(10, decide, last);
+    VBox box = new VBox(10, decide, clock.view(), last);
     box.setPadding(new Insets(10, 0, 0, 0));
     return box;
   }
@@ -158,7 +153,7 @@ final class NotesPane {
     return Optional.ofNullable(draft);
   }
 
-  private String clock(SessionEvent event) {
+  private String clockOf(SessionEvent event) {
     return draft().map(d -> Say.clock(event.at(), d.session().occasion().zone())).orElse("");
   }
 
@@ -209,9 +204,9 @@ final class NotesPane {
         .submit(
             CHANNEL,
             "Reading " + name,
-            progress -> Draft.of(reading.read(frame, lines)),
+            progress -> Draft.of(name, reading.read(frame, lines)),
             new TaskService.Answer<>(
-                read -> taken(name, read),
+                read -> taken(read),
                 failure ->
                     bench.report(
                         Trouble.of(
@@ -225,14 +220,20 @@ final class NotesPane {
     return session.clock(session.match().allIn()).toLocalTime();
   }
 
-  private void taken(String name, Draft read) {
+  private void taken(Draft read) {
     if (read.session().events().isEmpty() && read.report().hasErrors()) {
-      bench.report(trouble(name + " could not be read", read.report()));
+      bench.report(trouble(read.name() + " could not be read", read.report()));
       return;
     }
-    draft = read;
+    OpenSession open = bench.state().open();
+    long before = open == null ? 0 : open.session().outcome().movedMillis(read.name());
+    draft = before == 0 ? read : read.corrected(before);
     show(0);
     takeFocus();
+    if (before != 0) {
+      bench.tell(
+          "Times moved by " + new ClockCorrection(before) + ", as when it was last brought in");
+    }
   }
 
   private static Trouble trouble(String title, ImportReport report) {
@@ -270,6 +271,7 @@ final class NotesPane {
     if (now != null) {
       editor.show(now.session(), event);
     }
+    clock.show(event);
   }
 
   private @Nullable SessionEvent picked() {
@@ -352,24 +354,13 @@ final class NotesPane {
   }
 
   void align() {
-    time.requestFocus();
+    clock.takeFocus();
   }
 
-  private void alignTo(String text) {
-    Draft now = draft;
-    SessionEvent event = picked();
-    if (now == null || event == null) {
-      bench.tell("Pick the proposal whose time you know");
-      return;
-    }
-    Optional<Long> at = Say.typedTime(text, event.at(), now.session().occasion().zone());
-    if (at.isEmpty()) {
-      bench.tell("“" + text + "” is not a clock time; type it as 11:42:10");
-      return;
-    }
-    draft = now.shifted(at.get() - event.at());
-    show(index());
-    bench.tell("All times moved with it");
+  private void correct(long millis) {
+    int index = index();
+    draft().ifPresent(d -> draft = d.corrected(millis));
+    show(index);
   }
 
   private void edit(UnaryOperator<Session> change) {

@@ -157,29 +157,35 @@ class ShorthandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "short landed carp|does not start with a time",
-        "25:10 short landed carp|is no time of the day",
-        "10:5x short landed carp|is not a time",
-        "10:51|a time alone",
-        "10:51 blah blah|names no event",
-        "10:51 short hooked lost|several events",
-        "10:51 edge landed carp|could be several lines",
-        "10:51 short landed carp 8.4|is no plain weight",
-        "2026-13-40T10:51 short bite|no date and time"
+        "short landed carp|does not start with a time|1|time",
+        "25:10 short landed carp|is no time of the day|1|time",
+        "10:5x short landed carp|is not a time|1|time",
+        "10:51|a time alone|6|event",
+        "10:51 blah blah|names no event|7|event",
+        "10:51 short hooked lost|several events|20|event",
+        "10:51 short edgeless edge landed carp|could be several lines|22|line",
+        "10:51 short landed carp 8.4|is no plain weight|25|weight_g",
+        "2026-13-40T10:51 short bite|no date and time|1|time"
       })
-  void saysWhatIsWrongAndWhereAndKeepsTheRest(String line, String what) {
-    Shorthand.Read read = read("10:40 short bite\n" + line + "\n10:59 short bite\n");
-    assertEquals(2, read.events().size());
-    assertEquals(1, read.report().errors());
-    Problem problem = read.report().problems().get(0);
-    assertEquals(2, problem.row());
-    assertTrue(problem.what().contains(what), problem.what());
+  void saysWhatIsWrongAndWhereAndKeepsTheRest(String line, String what, int column, String field) {
+    for (String before : List.of("", "   ", "\t")) {
+      Shorthand.Read read = read("10:40 short bite\n" + before + line + "\n10:59 short bite\n");
+      assertEquals(2, read.events().size());
+      assertEquals(1, read.report().errors());
+      Problem problem = read.report().problems().get(0);
+      assertEquals(2, problem.row());
+      assertTrue(problem.what().contains(what), problem.what());
+      assertEquals(before.length() + column, problem.column(), problem.toString());
+      assertEquals(field, problem.field());
+    }
   }
 
   @Test
   void anUnknownLineIsKeptAsANoteWithAWarning() {
     Shorthand.Read read = read("10:40 island landed carp 4lb");
     assertEquals(1, read.report().warnings());
+    Problem problem = read.report().problems().get(0);
+    assertEquals("sheet.txt:1:7: warning: line: ", problem.toString().substring(0, 30));
     assertEquals("island", read.events().get(0).event().note());
   }
 
