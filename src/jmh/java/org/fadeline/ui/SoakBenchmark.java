@@ -95,9 +95,9 @@ public final class SoakBenchmark {
   /** What was measured in a tenth of the run: nanoseconds, and bytes at its end. */
   private static final class Tenth {
     final int number;
-    final List<Long> gestures = new ArrayList<>();
-    final List<Long> frames = new ArrayList<>();
-    final List<Long> saves = new ArrayList<>();
+    final SoakTimes gestures = new SoakTimes();
+    final SoakTimes frames = new SoakTimes();
+    final SoakTimes saves = new SoakTimes();
     long held;
 
     Tenth(int number) {
@@ -106,11 +106,13 @@ public final class SoakBenchmark {
   }
 
   private void run(int gestures) {
+    // All there from the start, so that measuring is no part of what grows.
     for (int i = 1; i <= TENTHS; i++) {
-      Tenth tenth = new Tenth(i);
+      tenths.add(new Tenth(i));
+    }
+    for (Tenth tenth : tenths) {
       work(gestures / TENTHS, tenth);
       tenth.held = held();
-      tenths.add(tenth);
     }
   }
 
@@ -209,14 +211,14 @@ public final class SoakBenchmark {
           "| %d | %.2f | %.2f | %.2f | %.2f | %.0f | %.0f | %.1f |",
           t.number,
           t.held / 1e6,
-          at(t.gestures, 0.5) / 1e6,
-          at(t.gestures, 0.95) / 1e6,
-          at(t.gestures, 0.99) / 1e6,
-          at(t.frames, 0.5) / 1e3,
-          at(t.frames, 0.99) / 1e3,
-          at(t.saves, 0.5) / 1e6);
+          t.gestures.at(0.5) / 1e6,
+          t.gestures.at(0.95) / 1e6,
+          t.gestures.at(0.99) / 1e6,
+          t.frames.at(0.5) / 1e3,
+          t.frames.at(0.99) / 1e3,
+          t.saves.at(0.5) / 1e6);
     }
-    int gestures = tenths.stream().mapToInt(t -> t.gestures.size()).sum();
+    int gestures = tenths.stream().mapToInt(t -> t.gestures.count()).sum();
     say(
         "%d gestures, %d events in the record, journal %d kB",
         gestures, session().events().size(), journalBytes(folder) / 1000);
@@ -225,13 +227,13 @@ public final class SoakBenchmark {
     trend(
         "gesture median, ms a tenth",
         1,
-        tenths.stream().map(t -> at(t.gestures, 0.5) / 1e6).toList());
+        tenths.stream().map(t -> t.gestures.at(0.5) / 1e6).toList());
     trend(
         "gesture 95%, ms a tenth",
-        1, tenths.stream().map(t -> at(t.gestures, 0.95) / 1e6).toList());
+        1, tenths.stream().map(t -> t.gestures.at(0.95) / 1e6).toList());
     trend(
-        "frame median, µs a tenth", 1, tenths.stream().map(t -> at(t.frames, 0.5) / 1e3).toList());
-    trend("save median, ms a tenth", 1, tenths.stream().map(t -> at(t.saves, 0.5) / 1e6).toList());
+        "frame median, µs a tenth", 1, tenths.stream().map(t -> t.frames.at(0.5) / 1e3).toList());
+    trend("save median, ms a tenth", 1, tenths.stream().map(t -> t.saves.at(0.5) / 1e6).toList());
   }
 
   private static long journalBytes(Path folder) throws IOException {
@@ -254,13 +256,6 @@ public final class SoakBenchmark {
     say(
         "trend of %s: %.3f (%.3f to %.3f)",
         what, line.getSlope(), line.getSlope() - half, line.getSlope() + half);
-  }
-
-  private static double at(List<Long> nanos, double share) {
-    List<Long> sorted = nanos.stream().sorted().toList();
-    return sorted.isEmpty()
-        ? Double.NaN
-        : sorted.get((int) Math.min(sorted.size() - 1L, (long) (share * sorted.size())));
   }
 
   private static void say(String words, Object... values) {

@@ -1,58 +1,31 @@
 package org.fadeline.ui;
 
-import java.util.ArrayDeque;
-import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.DirectTaskService;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Background work on the calling thread, when it is asked for: of several jobs of the reviewing
  * channel only the last is done, as in the window.
  */
-final class SoakTasks implements TaskService {
-  private static final Progress NOWHERE =
-      new Progress() {
-        @Override
-        public void report(double done) {}
-
-        @Override
-        public boolean cancelled() {
-          return false;
-        }
-      };
-
-  private final ReadOnlyObjectWrapper<List<Running>> running =
-      new ReadOnlyObjectWrapper<>(List.of());
+final class SoakTasks extends DirectTaskService {
   private final Queue<Runnable> laters = new ConcurrentLinkedQueue<>();
-  private final ArrayDeque<Runnable> latest = new ArrayDeque<>();
+  private @Nullable Runnable latest;
 
   @Override
   public <T> void submit(String channel, String title, Job<T> job, Answer<T> answer) {
     if ("review".equals(channel)) {
-      latest.clear();
-      latest.add(() -> run(job, answer));
+      latest = () -> super.submit(channel, title, job, answer);
     } else {
-      run(job, answer);
+      super.submit(channel, title, job, answer);
     }
-  }
-
-  private static <T> void run(Job<T> job, Answer<T> answer) {
-    T result;
-    try {
-      result = job.run(NOWHERE);
-    } catch (Exception failure) {
-      answer.failed().accept(failure);
-      return;
-    }
-    answer.done().accept(result);
   }
 
   /** Does the last review asked for. */
   void runLatest() {
-    Runnable job = latest.poll();
+    Runnable job = latest;
+    latest = null;
     if (job != null) {
       job.run();
     }
@@ -69,15 +42,4 @@ final class SoakTasks implements TaskService {
   public void later(Runnable action) {
     laters.add(action);
   }
-
-  @Override
-  public void cancel(String channel) {}
-
-  @Override
-  public ReadOnlyObjectProperty<List<Running>> runningProperty() {
-    return running.getReadOnlyProperty();
-  }
-
-  @Override
-  public void close() {}
 }

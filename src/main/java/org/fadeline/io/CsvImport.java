@@ -1,8 +1,6 @@
 package org.fadeline.io;
 
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,13 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.fadeline.io.Problem.Severity;
 import org.fadeline.model.Document;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.Match;
-import org.fadeline.model.MatchRules;
 import org.fadeline.model.Occasion;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Peg;
@@ -28,7 +24,7 @@ import org.fadeline.model.Stamp;
 import org.fadeline.model.Venue;
 import org.jspecify.annotations.Nullable;
 
-/** Makes a session of a table of events. */
+/** Makes a session of a table of events: its rows, its events and where what is wrong stands. */
 final class CsvImport implements SessionRules.Places {
   private static final int ROWS_BETWEEN_LOOKS = 500;
   private final CsvTable table;
@@ -39,8 +35,8 @@ final class CsvImport implements SessionRules.Places {
   private final Map<String, Line> lines = new LinkedHashMap<>();
   private final Map<String, CsvRow> rowOfEvent = new HashMap<>();
   private final Map<String, String> unknown = new HashMap<>();
-  private final TreeMap<Integer, CsvRow> bad = new TreeMap<>();
-  private final List<Read> reads = new ArrayList<>();
+  private final List<CsvRow> all = new ArrayList<>();
+  private final List<CsvRead> reads = new ArrayList<>();
   private final EventCsv.Watcher watcher;
 
   CsvImport(
@@ -58,9 +54,6 @@ final class CsvImport implements SessionRules.Places {
     this.zone = givenZone == null ? ZoneId.systemDefault() : givenZone;
   }
 
-  /** A row whose kind and written time could be read. */
-  private record Read(CsvRow row, EventKind kind, CsvTimes.Written time) {}
-
   /**
    * Returns the session.
    *
@@ -68,31 +61,24 @@ final class CsvImport implements SessionRules.Places {
    * @param documentId of the session
    * @param otherDate date to take where neither the file nor the options give one
    */
-  ReadResult session(String title, String documentId, Dated otherDate) {
+  ReadResult session(String title, String documentId, CsvFrame.Dated otherDate) {
     int beforeRows = problems.errors();
     readRows();
     if (options.zone() == null) {
-      addAtTop(
+      table.addAtTop(
+          problems,
           Severity.WARNING,
           "no time zone is given, so the machine's is taken: " + zone,
           "give the water's zone if it is another");
     }
     Session session = reads.isEmpty() ? none() : build(title, documentId, otherDate);
-    bad.values().forEach(row -> reject(row));
+    all.stream().filter(CsvRow::isBad).forEach(this::reject);
     boolean usable = problems.errors() == 0 || (options.skipBad() && beforeRows == 0);
     return new ReadResult(
         usable ? Optional.ofNullable(session) : Optional.empty(),
         problems.report(),
         Optional.empty());
   }
-
-  /**
-   * A date and where it comes from.
-   *
-   * @param date the date
-   * @param source in words, such as "that of the file"
-   */
-  record Dated(LocalDate date, String source) {}
 
   private void reject(CsvRow row) {
     if (problems.rejected() == 0) {
@@ -102,12 +88,9 @@ final class CsvImport implements SessionRules.Places {
   }
 
   private @Nullable Session none() {
-    addAtTop(Severity.ERROR, "there is no event that can be read", "write one row an event");
+    table.addAtTop(
+        problems, Severity.ERROR, "there is no event that can be read", "write one row an event");
     return null;
-  }
-
-  private void addAtTop(Severity severity, String what, String whatToDo) {
-    problems.add(new Problem(table.file(), 1, 1, null, severity, what, whatToDo));
   }
 
   private void readRows() {
@@ -115,22 +98,15 @@ final class CsvImport implements SessionRules.Places {
     boolean comma = mapping.decimalComma() || (given == null && table.delimiter() == ';');
     for (CsvTable.Row row : table.rows()) {
       CsvRow cells = new CsvRow(table, row, comma, problems);
-      int before = problems.errors();
+      all.add(cells);
       EventKind kind = kind(cells);
       CsvTimes.Written time = time(cells);
       if (kind != null && time != null) {
-        reads.add(new Read(cells, kind, time));
+        reads.add(new CsvRead(cells, kind, time));
       }
-      markIfBad(cells, before);
       if (row.number() % ROWS_BETWEEN_LOOKS == 0) {
         watcher.rows(row.number(), table.rows().size());
       }
-    }
-  }
-
-  private void markIfBad(CsvRow row, int errorsBefore) {
-    if (problems.errors() > errorsBefore) {
-      bad.put(row.number(), row);
     }
   }
 
@@ -169,11 +145,11 @@ final class CsvImport implements SessionRules.Places {
     }
   }
 
-  private @Nullable Session build(String title, String documentId, Dated otherDate) {
-    Read first = firstOf(EventKind.ALL_IN);
-    CsvTimes times = times(first == null ? reads.get(0) : first, otherDate);
+  private @Nullable Session build(String title, String documentId, CsvFrame.Dated otherDate) {
+    CsvFrame frame = new CsvFrame(table, reads, zone, options, problems);
+    CsvTimes times = frame.times(otherDate);
     List<SessionEvent> events = events(times);
-    Match match = match(times, events);
+    Match match = frame.match(times, events);
     if (match == null) {
       return null;
     }
@@ -195,114 +171,44 @@ final class CsvImport implements SessionRules.Places {
     for (String id : badIds) {
       CsvRow row = rowOfEvent.get(id);
       if (row != null) {
-        bad.put(row.number(), row);
+        row.markBad();
       }
     }
     return session.withEvents(events.stream().filter(e -> !badIds.contains(e.id())).toList());
   }
 
-  /** Returns the row that sets the frame: one without id before one that is an event as well. */
-  private @Nullable Read firstOf(EventKind kind) {
-    Read found = null;
-    for (Read read : reads) {
-      if (read.kind == kind && !read.row.has("id")) {
-        return read;
-      }
-      // The first start call, the last finish call.
-      if (read.kind == kind && (found == null || kind == EventKind.ALL_OUT)) {
-        found = read;
-      }
-    }
-    return found;
-  }
-
-  private CsvTimes times(Read reference, Dated otherDate) {
-    boolean needsDate =
-        reads.stream().anyMatch(r -> r.time.full() == null && r.time.date() == null);
-    LocalDate date = dateOf(reference.time);
-    if (date == null) {
-      date = options.date();
-    }
-    for (int i = 0; date == null && i < reads.size(); i++) {
-      date = dateOf(reads.get(i).time);
-    }
-    if (date == null) {
-      date = otherDate.date;
-      if (needsDate) {
-        addAtTop(
-            Severity.WARNING,
-            "no date is given, so " + otherDate.source + " is taken: " + date,
-            "give the date of the match if it is another");
-      }
-    }
-    return new CsvTimes(zone, date, clockOf(reference.time), options);
-  }
-
-  private @Nullable LocalDate dateOf(CsvTimes.Written time) {
-    String full = time.full();
-    if (full == null) {
-      return time.date();
-    }
-    try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange()))
-          .atZone(zone)
-          .toLocalDate();
-    } catch (Refused refused) {
-      return null;
-    }
-  }
-
-  private LocalTime clockOf(CsvTimes.Written time) {
-    LocalTime clock = time.clock();
-    String full = time.full();
-    if (clock != null || full == null) {
-      return clock == null ? LocalTime.MIDNIGHT : clock;
-    }
-    try {
-      return Instant.ofEpochMilli(ClockTimes.instant(full, zone, options.clockChange()))
-          .atZone(zone)
-          .toLocalTime();
-    } catch (Refused refused) {
-      return LocalTime.MIDNIGHT;
-    }
-  }
-
   private List<SessionEvent> events(CsvTimes times) {
     Set<String> taken = new HashSet<>();
-    for (Read read : reads) {
-      String id = read.row.text("id");
+    for (CsvRead read : reads) {
+      String id = read.row().text("id");
       if (id != null) {
-        int before = problems.errors();
         if (!taken.add(id)) {
-          read.row.error(
+          read.row().error(
               "id",
               "there are two events with the id " + Shown.value(id),
               "give each event an id of its own, or none");
         } else if (id.isEmpty()) {
-          read.row.error("id", "the id is empty", "leave the cell blank");
+          read.row().error("id", "the id is empty", "leave the cell blank");
         }
-        markIfBad(read.row, before);
       }
     }
     FreshIds fresh = new FreshIds(taken);
     List<SessionEvent> events = new ArrayList<>();
-    for (Read read : reads) {
-      int before = problems.errors();
+    for (CsvRead read : reads) {
       SessionEvent event = event(read, times, fresh);
-      markIfBad(read.row, before);
-      if (event != null && !bad.containsKey(read.row.number())) {
+      if (event != null && !read.row().isBad()) {
         events.add(event);
-        rowOfEvent.put(event.id(), read.row);
+        rowOfEvent.put(event.id(), read.row());
       }
     }
     return events;
   }
 
-  private @Nullable SessionEvent event(Read read, CsvTimes times, FreshIds fresh) {
-    CsvRow row = read.row;
+  private @Nullable SessionEvent event(CsvRead read, CsvTimes times, FreshIds fresh) {
+    CsvRow row = read.row();
     String given = row.text("id");
     boolean frameOnly =
-        read.kind.group() == EventKind.Group.FRAME
+        read.kind().group() == EventKind.Group.FRAME
             && given == null
             && !row.has("note")
             && !row.has("line");
@@ -310,21 +216,21 @@ final class CsvImport implements SessionRules.Places {
     String line = line(row);
     String note = row.text("note");
     if (at == null || frameOnly) {
-      row.checkRest(read.kind.word());
+      row.checkRest(read.kind().word());
       return null;
     }
     String id = given == null ? fresh.next() : given;
     SessionEvent event =
-        EventCells.read(read.kind, new Stamp(id, at, line, note), row, times, unknown);
-    row.checkRest(read.kind.word());
+        EventCells.read(read.kind(), new Stamp(id, at, line, note), row, times, unknown);
+    row.checkRest(read.kind().word());
     return event;
   }
 
-  private @Nullable Long instant(Read read, CsvTimes times) {
+  private @Nullable Long instant(CsvRead read, CsvTimes times) {
     try {
-      return times.instant(read.time);
+      return times.instant(read.time());
     } catch (Refused refused) {
-      read.row.error("time", refused.what(), refused.whatToDo());
+      read.row().error("time", refused.what(), refused.whatToDo());
       return null;
     }
   }
@@ -343,59 +249,6 @@ final class CsvImport implements SessionRules.Places {
     }
     lines.computeIfAbsent(key, k -> Line.named(k, name == null ? k : name));
     return key;
-  }
-
-  private @Nullable Match match(CsvTimes times, List<SessionEvent> events) {
-    Read in = firstOf(EventKind.ALL_IN);
-    Read out = firstOf(EventKind.ALL_OUT);
-    checkOnce(EventKind.ALL_IN, in);
-    checkOnce(EventKind.ALL_OUT, out);
-    long first = events.stream().mapToLong(SessionEvent::at).min().orElse(0);
-    long last = events.stream().mapToLong(SessionEvent::at).max().orElse(0);
-    Long allIn = in == null ? Long.valueOf(first) : quietly(in, times);
-    Long allOut = out == null ? Long.valueOf(last) : quietly(out, times);
-    if ((in == null || out == null) && !events.isEmpty()) {
-      addAtTop(
-          Severity.WARNING,
-          in == null && out == null
-              ? "there is no all-in and no all-out, so the first and the last event are taken for them"
-              : in == null
-                  ? "there is no all-in, so the first event is taken for it"
-                  : "there is no all-out, so the last event is taken for it",
-          "add a row for it if the match was longer");
-    }
-    if (allIn == null || allOut == null) {
-      return null;
-    }
-    if (allOut <= allIn) {
-      Read place = out == null ? in == null ? reads.get(0) : in : out;
-      int before = problems.errors();
-      place.row.error(
-          "time",
-          "all out does not come after all in",
-          "correct the times, or add the rows all-in and all-out");
-      markIfBad(place.row, before);
-      return null;
-    }
-    return new Match(allIn, allOut, MatchRules.UNSTATED);
-  }
-
-  private void checkOnce(EventKind kind, @Nullable Read used) {
-    for (Read read : reads) {
-      if (read.kind == kind && used != null && !read.equals(used) && !read.row.has("id")) {
-        int before = problems.errors();
-        read.row.error("event", "there is a second " + kind.word(), "keep the one that is right");
-        markIfBad(read.row, before);
-      }
-    }
-  }
-
-  private static @Nullable Long quietly(Read read, CsvTimes times) {
-    try {
-      return times.instant(read.time);
-    } catch (Refused refused) {
-      return null; // its own row has already said so
-    }
   }
 
   @Override

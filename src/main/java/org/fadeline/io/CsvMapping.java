@@ -134,7 +134,13 @@ public record CsvMapping(
     if (fields.isMissing("version")) {
       fields.error("version", "the field \"version\" is missing", "write \"version\": 1");
     }
-    fields.whole("version", 1, 1);
+    Integer version = fields.whole("version", 1, Integer.MAX_VALUE);
+    if (version != null && version > 1) {
+      fields.error(
+          "version",
+          "the mapping is of the newer format " + version,
+          "use it with a newer version of Fadeline, or save it here anew");
+    }
     String order = fields.text("dateOrder");
     DateOrder dateOrder = order == null ? null : DateOrder.ofWord(order).orElse(null);
     if (order != null && dateOrder == null) {

@@ -18,6 +18,7 @@ final class CsvRow {
   private final boolean decimalComma;
   private final ImportReport.Collector problems;
   private final Set<String> asked = new HashSet<>();
+  private boolean bad;
 
   CsvRow(CsvTable table, CsvTable.Row row, boolean decimalComma, ImportReport.Collector problems) {
     this.table = table;
@@ -36,6 +37,15 @@ final class CsvRow {
 
   ImportReport.Collector problems() {
     return problems;
+  }
+
+  /** Returns whether something in the row cannot be used. */
+  boolean isBad() {
+    return bad;
+  }
+
+  void markBad() {
+    bad = true;
   }
 
   private String cell(String name) {
@@ -136,6 +146,7 @@ final class CsvRow {
     List<String> cells = row.cells();
     for (int i = table.header().size(); i < cells.size(); i++) {
       if (!cells.get(i).isBlank()) {
+        bad = true;
         problems.add(
             new Problem(
                 table.file(),
@@ -151,6 +162,7 @@ final class CsvRow {
   }
 
   void error(String name, String what, String whatToDo) {
+    bad = true;
     problems.add(problem(name, Severity.ERROR, what, whatToDo));
   }
 

@@ -246,4 +246,10 @@ record CsvTable(
   static String normal(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
   }
+
+  /** Adds a problem of the table as a whole. */
+  void addAtTop(
+      ImportReport.Collector problems, Problem.Severity severity, String what, String whatToDo) {
+    problems.add(new Problem(file, 1, 1, null, severity, what, whatToDo));
+  }
 }

@@ -61,7 +61,7 @@ public final class EventCsv {
    * @param name of the file, for messages, the title and, where it holds one, the date
    */
   public static ReadResult parse(String name, String text, ReadOptions options) {
-    CsvImport.Dated today = new CsvImport.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
+    CsvFrame.Dated today = new CsvFrame.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
     return parse(
         name, text, options, new ImportReport.Collector(), otherDate(name, today), Watcher.NONE);
   }
@@ -71,7 +71,7 @@ public final class EventCsv {
       String text,
       ReadOptions options,
       ImportReport.Collector problems,
-      CsvImport.Dated otherDate,
+      CsvFrame.Dated otherDate,
       Watcher watcher) {
     if (text.isBlank()) {
       problems.add(
@@ -104,25 +104,25 @@ public final class EventCsv {
     return name.replaceFirst("(?i)\\.csv$", "");
   }
 
-  private static CsvImport.Dated otherDate(String name, CsvImport.Dated otherwise) {
+  private static CsvFrame.Dated otherDate(String name, CsvFrame.Dated otherwise) {
     Matcher matcher = DATE_IN_NAME.matcher(name);
     try {
       return matcher.find()
-          ? new CsvImport.Dated(ClockTimes.date(matcher.group(1)), "that in the file's name")
+          ? new CsvFrame.Dated(ClockTimes.date(matcher.group(1)), "that in the file's name")
           : otherwise;
     } catch (Refused notADate) {
       return otherwise;
     }
   }
 
-  private static CsvImport.Dated lastChange(Path path) {
+  private static CsvFrame.Dated lastChange(Path path) {
     ZoneId zone = ZoneId.systemDefault();
     try {
       Instant changed = Files.getLastModifiedTime(path).toInstant();
-      return new CsvImport.Dated(
+      return new CsvFrame.Dated(
           changed.atZone(zone).toLocalDate(), "that of the file's last change");
     } catch (IOException e) {
-      return new CsvImport.Dated(LocalDate.now(zone), "today's");
+      return new CsvFrame.Dated(LocalDate.now(zone), "today's");
     }
   }
 

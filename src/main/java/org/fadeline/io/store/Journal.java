@@ -2,6 +2,7 @@ package org.fadeline.io.store;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -73,6 +74,17 @@ final class Journal {
           ? new Header(document, base, hash)
           : null;
     }
+  }
+
+  /** Returns whether a journal's header is of a newer version than this program's. */
+  static boolean isNewer(byte[] bytes) {
+    int end = JournalLine.end(bytes, 0);
+    Json.Obj header = end < 0 ? null : JournalLine.read(bytes, 0, end);
+    return header != null
+        && header.members().get("format") instanceof Json.Text format
+        && FORMAT.equals(format.value())
+        && header.members().get("version") instanceof Json.Num version
+        && new BigDecimal(version.digits()).compareTo(BigDecimal.ONE) > 0;
   }
 
   private static final class Pending {

@@ -2,23 +2,17 @@ package org.fadeline.io.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import org.fadeline.io.Json;
-import org.fadeline.io.JsonText;
 import org.fadeline.io.ReadResult;
 import org.fadeline.model.Document;
 import org.fadeline.model.Edit;
-import org.fadeline.model.Line;
 import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,7 +39,7 @@ public final class SessionStore implements AutoCloseable {
   private Session session;
   private long savedSequence;
 
-  private SessionStore(
+  SessionStore(
       StoreSettings settings,
       DocumentFile file,
       Recovery.Result state,
@@ -80,7 +74,7 @@ public final class SessionStore implements AutoCloseable {
    * @throws IOException if the disk fails; nothing was changed then
    */
   public static Opened open(Path document, Path appData) throws IOException {
-    return open(document, StoreSettings.of(appData));
+    return StoreOpener.open(document, StoreSettings.of(appData));
   }
 
   /**
@@ -91,71 +85,7 @@ public final class SessionStore implements AutoCloseable {
    */
   public static SessionStore create(Path document, Session session, Path appData)
       throws IOException {
-    return create(document, session, StoreSettings.of(appData));
-  }
-
-  static Opened open(Path document, StoreSettings settings) throws IOException {
-    StoreFiles files = StoreFiles.of(document, settings);
-    DocumentFile file = new DocumentFile(settings, files);
-    ReadResult first = file.read();
-    if (first.session().isEmpty()) {
-      return new Opened(Optional.empty(), first, Optional.empty());
-    }
-    Storage.Lock lock = settings.storage().lock(files.lock());
-    boolean opened = false;
-    try {
-      // Once more under the lock: whoever held it may have saved in between.
-      ReadResult read = file.read();
-      Session saved = read.session().orElse(null);
-      if (saved == null) {
-        return new Opened(Optional.empty(), read, Optional.empty());
-      }
-      String reason = read.readOnlyReason().orElse(null);
-      if (lock == null) {
-        reason = "This session is open elsewhere. It opens here for reading only.";
-      }
-      Recovery.Result state =
-          reason == null
-              ? new Recovery(settings.storage(), files).recover(saved, file.savedHash())
-              : new Recovery.Result(
-                  saved,
-                  Journal.fresh(
-                      settings.storage(), files, new Journal.Header("", 0, file.savedHash())),
-                  new History(),
-                  null);
-      SessionStore store = new SessionStore(settings, file, state, lock, reason);
-      opened = true;
-      return new Opened(Optional.of(store), read, Optional.ofNullable(state.found()));
-    } finally {
-      if (!opened && lock != null) {
-        lock.close();
-      }
-    }
-  }
-
-  static SessionStore create(Path document, Session session, StoreSettings settings)
-      throws IOException {
-    StoreFiles files = StoreFiles.of(document, settings);
-    Storage.Lock lock = settings.storage().lock(files.lock());
-    if (lock == null) {
-      throw new IOException(files.document() + " is open elsewhere; choose another name");
-    }
-    boolean created = false;
-    try {
-      checkCanBeKept(session);
-      DocumentFile file = new DocumentFile(settings, files);
-      Recovery recovery = new Recovery(settings.storage(), files);
-      recovery.setAside();
-      file.replaceWith(session);
-      Recovery.Result state = recovery.recover(session, file.savedHash());
-      SessionStore store = new SessionStore(settings, file, state, lock, null);
-      created = true;
-      return store;
-    } finally {
-      if (!created) {
-        lock.close();
-      }
-    }
+    return StoreOpener.create(document, session, StoreSettings.of(appData));
   }
 
   /** Returns the session as it stands, with every edit. */
@@ -224,10 +154,10 @@ public final class SessionStore implements AutoCloseable {
   public synchronized CompletableFuture<Long> append(Edit edit) {
     checkWritable();
     Session after = next(edit.apply(session));
-    checkCanBeKept(after);
+    KeptChecks.checkSession(after);
     long sequence = after.document().sequence();
     JournalRecord record = JournalRecord.edit(sequence, settings.clock().millis(), edit);
-    checkCanBeRead(record);
+    KeptChecks.checkRecord(record);
     recent.put(sequence, edit);
     return take(after, record);
   }
@@ -391,32 +321,5 @@ public final class SessionStore implements AutoCloseable {
     Document document = session.document();
     return session.withDocument(
         new Document(document.id(), document.sequence() + 1, document.unknown()));
-  }
-
-  private static void checkCanBeKept(Session session) {
-    Set<String> ids = new HashSet<>();
-    for (SessionEvent event : session.events()) {
-      if (event.id().isEmpty() || !ids.add(event.id())) {
-        throw new IllegalArgumentException("two events have the id \"" + event.id() + "\"");
-      }
-    }
-    ids.clear();
-    for (Line line : session.lines()) {
-      if (line.id().isEmpty() || !ids.add(line.id())) {
-        throw new IllegalArgumentException("two lines have the id \"" + line.id() + "\"");
-      }
-    }
-  }
-
-  /** What is not read back as it was written must not be acknowledged. */
-  private static void checkCanBeRead(JournalRecord record) {
-    byte[] line = JournalLine.bytes(record.toJson());
-    Json.Obj object = JournalLine.read(line, 0, line.length);
-    JournalRecord back = object == null ? null : JournalRecord.read(object);
-    if (back == null
-        || !JsonText.compact(back.toJson()).equals(JsonText.compact(record.toJson()))) {
-      throw new IllegalArgumentException(
-          "the edit holds text or a number that a session file cannot hold");
-    }
   }
 }

@@ -1,7 +1,6 @@
 package org.fadeline.ui.imports;
 
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -147,22 +146,7 @@ final class LayoutBar {
   /** Keeps the layout in a file, in the background. */
   void save(Path to) {
     String text = inHand.get().toJson();
-    bench
-        .tasks()
-        .submit(
-            "import-layout",
-            "Keeping the layout",
-            progress -> {
-              WholeFile.write(to, text);
-              return Files.size(to);
-            },
-            new TaskService.Answer<>(
-                bytes -> bench.tell("Saved " + to.getFileName()),
-                failure ->
-                    bench.report(
-                        Trouble.of(
-                            "The layout was not kept",
-                            failure.getMessage() + ". Choose another place."))));
+    bench.write("import-layout", "The layout", to, file -> WholeFile.write(file, text));
   }
 
   /** Takes the layout from a file, in the background; one that cannot be used changes nothing. */

@@ -1,7 +1,5 @@
 package org.fadeline.ui.imports;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -270,26 +268,12 @@ final class TablePane {
   /** Saves the rows that could not be used, with the header, in the background. */
   void saveRejects(Path to) {
     ReadResult read = result;
-    if (read == null) {
-      return;
+    if (read != null) {
+      bench.write(
+          "import-rejects",
+          "The table of rows left out",
+          to,
+          file -> WholeFile.write(file, EventCsv.rejects(read.report())));
     }
-    bench
-        .tasks()
-        .submit(
-            "import-rejects",
-            "Saving the rows left out",
-            progress -> {
-              WholeFile.write(to, EventCsv.rejects(read.report()));
-              return Files.size(to);
-            },
-            new TaskService.Answer<>(
-                bytes -> bench.tell("Saved " + to.getFileName()),
-                failure ->
-                    bench.report(
-                        Trouble.of(
-                            "The rows were not saved",
-                            (failure instanceof IOException ? "The disk refused: " : "")
-                                + failure.getMessage()
-                                + ". Choose another place."))));
   }
 }

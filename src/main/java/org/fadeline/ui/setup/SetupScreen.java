@@ -22,11 +22,9 @@ import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
-import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
-import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 
 /** Sets up a match: from nothing, or what is in hand. */
@@ -176,30 +174,17 @@ public final class SetupScreen implements Screen {
   void writeSheet(Session session, Path file) {
     Paper paper = Paper.A4;
     FigureStyle style = FigureStyle.of(Theme.PRINT, units());
-    bench
-        .tasks()
-        .submit(
-            "bank-sheet",
-            "Writing the bank sheet",
-            progress -> {
-              FigureExport.pdf(
-                  "Bank sheet",
-                  BankSheetFigure.pages(session, style, paper),
-                  file,
-                  paper.width(),
-                  paper.height());
-              return file;
-            },
-            new TaskService.Answer<>(
-                written -> bench.tell("Bank sheet written to " + written),
-                failure ->
-                    bench.report(
-                        Activity.Trouble.of(
-                            "The bank sheet was not written",
-                            file
-                                + " cannot be written ("
-                                + failure.getMessage()
-                                + "). Choose another place or free some room."))));
+    bench.write(
+        "bank-sheet",
+        "The bank sheet",
+        file,
+        to ->
+            FigureExport.pdf(
+                "Bank sheet",
+                BankSheetFigure.pages(session, style, paper),
+                to,
+                paper.width(),
+                paper.height()));
   }
 
   private void takeLines() {

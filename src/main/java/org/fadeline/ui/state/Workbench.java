@@ -130,6 +130,29 @@ public final class Workbench implements AutoCloseable {
     }
   }
 
+  /**
+   * Writes a small file in the background and tells of it.
+   *
+   * @param channel what it is about; a newer one on it supersedes this
+   * @param what what is written, such as "The bank sheet"
+   */
+  public void write(String channel, String what, Path file, FileWriting writing) {
+    tasks.submit(
+        channel,
+        "Writing " + file.getFileName(),
+        progress -> {
+          writing.to(file);
+          return file;
+        },
+        new TaskService.Answer<>(
+            written -> tell(what + " was saved as " + written.getFileName()),
+            failure ->
+                report(
+                    Trouble.of(
+                        what + " was not saved",
+                        failure.getMessage() + ". Choose another place or free some room."))));
+  }
+
   /** Returns the folder for what is kept between starts, or empty where nothing is. */
   public Optional<Path> keeping() {
     return desk.keeping();

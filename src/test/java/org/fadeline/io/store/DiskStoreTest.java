@@ -195,7 +195,7 @@ class DiskStoreTest {
     Deque<Runnable> waiting = new ArrayDeque<>();
     StoreSettings settings =
         new StoreSettings(appData(), Clock.systemUTC(), waiting::add, DiskStorage.DISK);
-    SessionStore store = SessionStore.create(document(), Sessions.small(), settings);
+    SessionStore store = StoreOpener.create(document(), Sessions.small(), settings);
     Session start = store.session();
     for (int i = 1; i <= 200; i++) {
       var unused = store.append(note(store.session(), i));
@@ -219,7 +219,7 @@ class DiskStoreTest {
     }
     StoreSettings direct =
         new StoreSettings(settings.appData(), settings.clock(), Runnable::run, DiskStorage.DISK);
-    return SessionStore.open(copy.resolve("match.session.json"), direct)
+    return StoreOpener.open(copy.resolve("match.session.json"), direct)
         .store()
         .orElseThrow()
         .session();
@@ -360,14 +360,14 @@ class DiskStoreTest {
     StoreSettings settings =
         new StoreSettings(
             appData(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), Runnable::run, readOnly);
-    SessionStore store = SessionStore.open(document(), settings).store().orElseThrow();
+    SessionStore store = StoreOpener.open(document(), settings).store().orElseThrow();
     store.append(note(store.session(), 1)).join();
     Session edited = store.session();
     SaveResult refused = store.save(false).join();
     assertEquals(SaveResult.Status.FAILED, refused.status());
     assertTrue(refused.message().contains("save under another name"), refused.message());
     store.close();
-    SessionStore again = SessionStore.open(document(), settings).store().orElseThrow();
+    SessionStore again = StoreOpener.open(document(), settings).store().orElseThrow();
     assertEquals(edited, again.session());
     again.close();
   }

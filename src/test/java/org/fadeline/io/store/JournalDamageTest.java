@@ -57,7 +57,7 @@ class JournalDamageTest {
   }
 
   private static SessionStore.Opened open(SimulatedDisk disk) throws IOException {
-    return SessionStore.open(StoreScript.FILE, StoreScript.settings(disk));
+    return StoreOpener.open(StoreScript.FILE, StoreScript.settings(disk));
   }
 
   /** Returns the sequence of the last record whose line ends at or before a position, or 0. */

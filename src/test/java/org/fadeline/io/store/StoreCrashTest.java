@@ -73,7 +73,7 @@ class StoreCrashTest {
         SimulatedDisk again = disk.afterCrash(leaves, stop);
         again.stopAt(second, second % 2 == 0);
         try {
-          SessionStore.open(StoreScript.FILE, StoreScript.settings(again));
+          StoreOpener.open(StoreScript.FILE, StoreScript.settings(again));
         } catch (Crash stopped) {
           // as meant
         }
@@ -87,7 +87,7 @@ class StoreCrashTest {
   }
 
   private static void check(SimulatedDisk disk, StoreScript work, String when) throws IOException {
-    SessionStore.Opened opened = SessionStore.open(StoreScript.FILE, StoreScript.settings(disk));
+    SessionStore.Opened opened = StoreOpener.open(StoreScript.FILE, StoreScript.settings(disk));
     if (work.acknowledged < 0 && opened.store().isEmpty()) {
       return;
     }
@@ -106,7 +106,7 @@ class StoreCrashTest {
   /** One more edit, another stop, a save. */
   private static void checkGoesOn(SimulatedDisk disk, String when) throws IOException {
     SessionStore store =
-        SessionStore.open(StoreScript.FILE, StoreScript.settings(disk)).store().orElse(null);
+        StoreOpener.open(StoreScript.FILE, StoreScript.settings(disk)).store().orElse(null);
     if (store == null) {
       return;
     }
@@ -123,7 +123,7 @@ class StoreCrashTest {
     Session after = store.session();
     SimulatedDisk later = disk.afterCrash(Leaves.NONE, 0);
     SessionStore second =
-        SessionStore.open(StoreScript.FILE, StoreScript.settings(later)).store().orElseThrow();
+        StoreOpener.open(StoreScript.FILE, StoreScript.settings(later)).store().orElseThrow();
     assertEquals(after, second.session(), when + ": after going on");
     assertTrue(second.save(false).join().isSaved(), when);
     second.close();
@@ -132,7 +132,7 @@ class StoreCrashTest {
         SessionReader.parse("x", bytes(later), ReadOptions.DEFAULT).session().orElseThrow(),
         when);
     SessionStore third =
-        SessionStore.open(StoreScript.FILE, StoreScript.settings(later)).store().orElseThrow();
+        StoreOpener.open(StoreScript.FILE, StoreScript.settings(later)).store().orElseThrow();
     assertEquals(after, third.session(), when);
     third.undo().orElseThrow().join();
     assertEquals(before.events(), third.session().events(), when + ": taken back once saved");

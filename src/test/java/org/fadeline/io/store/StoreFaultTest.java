@@ -215,7 +215,7 @@ class StoreFaultTest {
     }
     // Pulling the plug now leaves what was acknowledged, whatever was refused.
     SessionStore.Opened opened =
-        SessionStore.open(
+        StoreOpener.open(
             StoreScript.FILE, StoreScript.settings(disk.afterCrash(SimulatedDisk.Leaves.NONE, 0)));
     Session found = opened.store().orElseThrow(() -> new AssertionError(when)).session();
     long sequence = found.document().sequence();
@@ -228,7 +228,7 @@ class StoreFaultTest {
     SaveResult saved = work.store().save(false).join();
     assertTrue(saved.isSaved(), () -> when + ": " + saved.message());
     Session again =
-        SessionStore.open(
+        StoreOpener.open(
                 StoreScript.FILE,
                 StoreScript.settings(disk.afterCrash(SimulatedDisk.Leaves.NONE, 0)))
             .store()

@@ -60,7 +60,7 @@ final class StoreScript {
   void run() throws IOException {
     Session start = Sessions.small();
     states.put(start.document().sequence(), start);
-    store = SessionStore.create(FILE, start, settings);
+    store = StoreOpener.create(FILE, start, settings);
     acknowledged = start.document().sequence();
     note(1);
     note(2);
@@ -84,7 +84,7 @@ final class StoreScript {
     Session start = Sessions.small();
     start = start.withEvents(start.events().subList(0, 2));
     states.put(start.document().sequence(), start);
-    store = SessionStore.create(FILE, start, settings);
+    store = StoreOpener.create(FILE, start, settings);
     note(1);
     note(6);
     save();
