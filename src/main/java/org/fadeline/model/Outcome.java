@@ -130,7 +130,7 @@ public record Outcome(
   public record Imported(String file, long movedMillis) {
     /** Checks the range. */
     public Imported {
-      Checks.between("moved", movedMillis, -86_400_000, 86_400_000);
+      Checks.between("moved", (double) movedMillis, -86_400_000, 86_400_000);
     }
   }
 

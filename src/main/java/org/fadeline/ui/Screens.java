@@ -3,6 +3,7 @@ package org.fadeline.ui;
 import java.util.List;
 import org.fadeline.ui.compare.CompareScreen;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.log.LogScreen;
@@ -20,12 +21,17 @@ final class Screens {
   private Screens() {}
 
   static List<Screen> of(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    return of(bench, preferences, navigation, Places.DIALOGS);
+  }
+
+  static List<Screen> of(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
     return List.of(
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
         new CompareScreen(bench, preferences),
         new LogScreen(bench, preferences),
-        new SetupScreen(bench, preferences),
+        new SetupScreen(bench, preferences, places),
         new ImportScreen(bench, preferences, navigation),
         new WeighInScreen(bench, preferences),
         new TalkScreen(bench, preferences),

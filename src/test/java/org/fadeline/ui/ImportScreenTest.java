@@ -202,6 +202,61 @@ class ImportScreenTest extends WindowHarness {
     assertEquals(List.of(), session().outcome().imports());
   }
 
+  @Test
+  void everythingIsDecidedByKeysAlone() throws Exception {
+    open("Replay");
+    int before = session().events().size();
+    take(
+        file(
+            "notes.txt",
+            "11:40 short bite\n11:41 short landed carp 4lb\n11:42 short lost\n11:43 short bite"));
+    assertTrue(table("import-proposals").isFocused(), "the list has the keys at once");
+    robot.push(KeyCode.A);
+    robot.push(KeyCode.E);
+    waitUntil(() -> node("proposal-time", TextField.class).isFocused());
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("11:41:30");
+    robot.push(KeyCode.ENTER);
+    robot.push(KeyCode.TAB);
+    robot.push(KeyCode.DOWN);
+    robot.push(KeyCode.DOWN);
+    robot.push(KeyCode.TAB);
+    robot.push(KeyCode.TAB);
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("5lb 2oz");
+    robot.push(KeyCode.ENTER);
+    robot.push(KeyCode.ESCAPE);
+    waitUntil(() -> table("import-proposals").isFocused());
+    robot.push(KeyCode.A);
+    robot.push(KeyCode.R);
+    assertTrue(shows("2 accepted, 1 refused, 1 open"));
+    robot.push(KeyCode.UP);
+    robot.push(KeyCode.U);
+    assertTrue(shows("2 accepted, 0 refused, 2 open"));
+    robot.push(KeyCode.R);
+    robot.push(KeyCode.SHIFT, KeyCode.A);
+    assertTrue(shows("3 accepted, 1 refused, 0 open"));
+    robot.push(KeyCode.T);
+    waitUntil(() -> node("import-align", TextField.class).isFocused());
+    assertEquals("", node("import-align", TextField.class).getText(), "the key types nothing");
+    robot.write("11:44");
+    robot.push(KeyCode.ENTER);
+    waitUntil(() -> table("import-proposals").isFocused());
+    assertEquals(before, session().events().size(), "nothing is added silently");
+    press("import-notes-add");
+    List<SessionEvent> added =
+        session().events().stream()
+            .filter(e -> HandMade.session().events().stream().noneMatch(o -> o.at() == e.at()))
+            .toList();
+    assertEquals(3, added.size());
+    SessionEvent changed = added.get(1);
+    assertEquals(EventKind.FOUL, changed.kind(), "two kinds on by the down key");
+    assertEquals(
+        5.125 * 453.59237,
+        requireNonNull(requireNonNull(changed.fishOrNull()).grams()),
+        1e-6);
+  }
+
   private String clock(SessionEvent event) {
     return session().clock(event.at()).toLocalTime().format(DateTimeFormatter.ISO_LOCAL_TIME);
   }

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** The Log screen by keys and by pointer. */
 @ExtendWith(ApplicationExtension.class)
@@ -132,6 +133,57 @@ class LogScreenTest extends WindowHarness {
   }
 
   @Test
+  void twoMomentsOfTheRecordingTellItsDrift() throws Exception {
+    seen("10:00:00");
+    for (int i = 0; i < 60; i++) {
+      robot.push(KeyCode.RIGHT);
+    }
+    // Ten minutes of the recording in 9 min 58 s of the match.
+    seen("10:09:58");
+    assertEquals("10:09:58", node("log-clock", Label.class).getText());
+    assertTrue(shows("the camera gains 12.0 s an hour"));
+    robot.push(KeyCode.LEFT);
+    assertEquals("10:09:48", node("log-clock", Label.class).getText());
+  }
+
+  private void seen(String time) throws Exception {
+    robot.clickOn(node("log-seen", TextField.class));
+    robot.write(time);
+    robot.push(KeyCode.ENTER);
+    waitUntil(() -> node("log-clock", Label.class).getText().equals(time));
+  }
+
+  @Test
+  void aRecordingPlaysPausesAndRunsAtItsSpeed() throws Exception {
+    robot.push(KeyCode.SHIFT, KeyCode.RIGHT);
+    robot.push(KeyCode.SHIFT, KeyCode.RIGHT);
+    assertTrue(shows("4×"));
+    String start = node("log-clock", Label.class).getText();
+    robot.push(KeyCode.SPACE);
+    assertTrue(shows("Pause"));
+    waitUntil(() -> !node("log-clock", Label.class).getText().equals(start));
+    robot.push(KeyCode.SPACE);
+    assertTrue(shows("Play"));
+    String stopped = node("log-clock", Label.class).getText();
+    WaitForAsyncUtils.sleep(600, java.util.concurrent.TimeUnit.MILLISECONDS);
+    assertEquals(stopped, node("log-clock", Label.class).getText(), "it stands");
+    robot.push(KeyCode.Q);
+    assertEquals(stopped, session().clock(added().at()).format(CLOCK));
+  }
+
+  private static final java.time.format.DateTimeFormatter CLOCK =
+      java.time.format.DateTimeFormatter.ofPattern("HH:mm:ss");
+
+  @Test
+  void loggingAsItHappensCautionsThatAidsMayBeRestricted() throws Exception {
+    assertFalse(shows("Some matches restrict electronic aids"));
+    robot.clickOn(toggle("As it happens"));
+    waitUntil(() -> shows("Some matches restrict electronic aids"));
+    assertTrue(shows("no rates or verdicts while the match is on"));
+    assertTrue(shows("30 m from power lines"));
+  }
+
+  @Test
   void aPadsKeyIsChangedAndConflictsAreTold() throws Exception {
     Button sheet =
         robot
@@ -142,10 +194,22 @@ class LogScreenTest extends WindowHarness {
     robot.push(KeyCode.B);
     waitUntil(() -> preferences.get().kept().containsValue("B"));
     Label conflicts = node("key-conflicts", Label.class);
-    assertEquals(
-        session().lines().size() > 3,
-        conflicts.getText().contains("more than one"),
-        "B is the fourth line's already: " + conflicts.getText());
+    assertEquals("", conflicts.getText());
+    robot.clickOn(node("key-2-lost", Button.class));
+    robot.push(KeyCode.B);
+    waitUntil(() -> !conflicts.getText().isEmpty());
+    assertTrue(conflicts.isVisible() && conflicts.isManaged());
+    String told = conflicts.getText();
+    assertTrue(told.startsWith("B would do more than one thing: "), told);
+    assertTrue(told.contains("lost, " + session().lines().get(1).name()), told);
+    assertTrue(told.contains("cast, " + session().lines().get(0).name()), told);
+    robot.clickOn(node("key-2-lost", Button.class));
+    robot.push(KeyCode.SPACE);
+    waitUntil(() -> conflicts.getText().contains("Play or pause the recording"));
+    robot.clickOn(node("key-2-lost", Button.class));
+    robot.push(KeyCode.BACK_SPACE);
+    waitUntil(() -> conflicts.getText().isEmpty());
+    assertEquals("none", node("key-2-lost", Button.class).getText());
     robot.push(KeyCode.ESCAPE);
     robot.push(KeyCode.B);
     assertEquals(EventKind.CAST, added().kind());

@@ -4,19 +4,58 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Pane;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.PegFigure;
+import org.fadeline.figure.PegLayout;
+import org.fadeline.figure.Theme;
 import org.fadeline.model.Line;
+import org.fadeline.model.LineCodes;
+import org.fadeline.model.MatchRules;
+import org.fadeline.model.Session;
+import org.fadeline.replay.ReplayFrame;
+import org.fadeline.ui.control.Places;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Setting a match up in the window: begun, changed field by field, lines put on the water. */
 class SetupTest extends WindowHarness {
   private Line line(String id) {
     return session().line(id).orElseThrow();
+  }
+
+  private @Nullable Path answer;
+
+  @Override
+  protected Places places() {
+    return new Places() {
+      @Override
+      public @Nullable Path folder(
+          String title, @Nullable Path near) {
+        return answer;
+      }
+
+      @Override
+      public @Nullable Path file(String title, String name) {
+        return answer;
+      }
+
+      @Override
+      public @Nullable Path open(
+          String title, String kind, String... patterns) {
+        return answer;
+      }
+    };
   }
 
   private String text(String id) {
@@ -152,5 +191,112 @@ class SetupTest extends WindowHarness {
     type("feature-0-name", "reeds");
     type("feature-0-bearing", "30 left");
     assertEquals(-30, session().occasion().peg().features().get(0).bearingDegrees());
+  }
+
+  /** Returns where a line lies on the water, in the pane's own coordinates. */
+  private Point2D drawn(String lineId, Pane swim) {
+    Session session = session();
+    ReplayFrame frame = ReplayFrame.at(session.withEvents(List.of()), session.match().allIn());
+    PegLayout layout =
+        new PegFigure(session, frame, FigureStyle.of(Theme.LIGHT, preferences.get().units()))
+            .layout(Math.floor(swim.getWidth()), Math.floor(swim.getHeight()));
+    double x = 0;
+    double y = 0;
+    int hits = 0;
+    for (int i = 0; i < swim.getWidth(); i += 3) {
+      for (int j = 0; j < swim.getHeight(); j += 3) {
+        if (layout.at(i, j, frame).filter(h -> h.lineId().equals(lineId)).isPresent()) {
+          x += i;
+          y += j;
+          hits++;
+        }
+      }
+    }
+    return new Point2D(x / hits, y / hits);
+  }
+
+  @Test
+  void aLineIsDraggedToWhereItLies() throws Exception {
+    open("Set up");
+    Pane swim = node("swim", Pane.class);
+    waitUntil(() -> swim.getWidth() > 100);
+    Line before = line("short");
+    Point2D from = drawn("short", swim);
+    Point2D to = from.add(swim.getWidth() * 0.15, -swim.getHeight() * 0.1);
+    robot.moveTo(swim.localToScreen(from)).press(MouseButton.PRIMARY);
+    robot.moveTo(swim.localToScreen(to));
+    assertEquals(before, line("short"), "nothing is kept before the line is let go");
+    robot.release(MouseButton.PRIMARY);
+    waitUntil(() -> !line("short").equals(before));
+    assertTrue(number(line("short").place().distanceM()) > number(before.place().distanceM()));
+    assertTrue(
+        number(line("short").place().bearingDegrees())
+            > number(before.place().bearingDegrees()));
+    assertEquals(1, desk.kept.size(), "one step");
+    waitUntil(() -> node("swim", Pane.class).getWidth() > 100);
+    robot.interact(() -> bench.editing().undo());
+    waitUntil(() -> line("short").equals(before));
+  }
+
+  private static double number(@Nullable Double value) {
+    return value == null ? 0 : value;
+  }
+
+  @Test
+  void theBankSheetIsPrintedByItsButton(@TempDir Path folder) throws Exception {
+    open("Set up");
+    answer = folder.resolve("sheet.pdf");
+    press("print-sheet");
+    assertTrue(shows("The bank sheet was saved as sheet.pdf"));
+    try (PDDocument document = Loader.loadPDF(answer.toFile())) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("Write for the line"), text);
+      for (String code : LineCodes.of(session().lines()).values()) {
+        assertTrue(text.contains(code), code);
+      }
+    }
+    answer = Files.writeString(folder.resolve("a file"), "x").resolve("sheet.pdf");
+    press("print-sheet");
+    assertTrue(shows("The bank sheet was not saved"));
+    assertTrue(desk.kept.isEmpty());
+  }
+
+  @Test
+  void linesAreTakenFromAnEarlierMatchByItsButton() throws Exception {
+    Session earlier = HandMade.session();
+    desk.with(
+        "earlier.session.json",
+        earlier.withLines(
+            List.of(
+                earlier.lines().get(0), Line.named("far", "Far bank"))).withEvents(List.of()));
+    open("Set up");
+    int there = session().lines().size();
+    answer = Path.of("earlier.session.json");
+    press("take-lines");
+    waitUntil(() -> session().lines().size() == there + 1);
+    assertTrue(session().lines().stream().anyMatch(l -> l.name().equals("Far bank")));
+    assertEquals(List.of("Take lines from another match"), desk.kept);
+  }
+
+  @Test
+  void tooMuchShotForTheFloatIsTold() {
+    open("Set up");
+    press("line-row-short");
+    type("rig-float", "0.3");
+    type("rig-shotting", "6x8");
+    assertTrue(text("rig-balance").contains("0.36 g"), text("rig-balance"));
+    assertTrue(text("rig-balance").contains("0.06 g"), text("rig-balance"));
+    assertTrue(text("rig-balance").contains("more than"), text("rig-balance"));
+  }
+
+  @Test
+  void netsHaveALimit() {
+    open("Set up");
+    type("net-limit", "50");
+    type("net-tolerance", "2");
+    type("net-exceeding", "that net counts as nothing");
+    assertEquals(
+        new MatchRules.NetLimit(50 * 453.59237, 2 * 453.59237, "that net counts as nothing"),
+        session().match().rules().netLimit());
   }
 }

@@ -15,6 +15,7 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.DirectTaskService;
@@ -64,12 +65,19 @@ public abstract class WindowHarness {
     return new DirectTaskService();
   }
 
+  /** Returns who answers when a place for a file is asked for. */
+  protected Places places() {
+    return Places.DIALOGS;
+  }
+
   private void start(Stage stage) {
     Fonts.load();
     preferences = storedPreferences();
     bench = new Workbench(desk(), Reviewer::review, tasks(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    window =
+        new MainWindow(
+            stage, bench, preferences, Screens.of(bench, preferences, navigation, places()));
     navigation.leadTo(window::showScreen);
     window.show();
   }

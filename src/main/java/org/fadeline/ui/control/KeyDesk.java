@@ -51,6 +51,7 @@ public final class KeyDesk {
   private final BooleanSupplier covered;
   private final Runnable leaveField;
   private Supplier<List<Command>> screen = List::of;
+  private boolean taken;
 
   /**
    * Makes a desk.
@@ -68,6 +69,14 @@ public final class KeyDesk {
   /** Listens to a scene's keys. */
   public void listenTo(Scene scene) {
     scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> take(event, scene.getFocusOwner()));
+    // A command may lead into a field: the letter of its own key must not be typed there.
+    scene.addEventFilter(
+        KeyEvent.KEY_TYPED,
+        event -> {
+          if (taken) {
+            event.consume();
+          }
+        });
   }
 
   /** Sets where the commands of the screen now shown are asked for; they may change. */
@@ -83,6 +92,7 @@ public final class KeyDesk {
   }
 
   private void take(KeyEvent event, EventTarget focus) {
+    taken = false;
     if (covered.getAsBoolean()) {
       return;
     }
@@ -95,6 +105,7 @@ public final class KeyDesk {
       boolean matches = command.keys().stream().anyMatch(k -> k.match(event));
       if (matches && !leftTo(focus, event, command)) {
         event.consume();
+        taken = true;
         command.action().run();
         return;
       }

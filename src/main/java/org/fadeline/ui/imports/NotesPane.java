@@ -75,7 +75,7 @@ final class NotesPane {
     this.bench = bench;
     this.preferences = preferences;
     this.landing = landing;
-    editor = new ProposalEditor(preferences, this::edit, bench::tell);
+    editor = new ProposalEditor(preferences, this::edit, bench::tell, this::takeFocus);
     clock = new DeviceClock(bench, this::draft, this::correct);
     add = landing.addButton("import-notes-add", () -> land(landing::add));
     begin.setId("import-notes-begin");
@@ -361,6 +361,7 @@ final class NotesPane {
     int index = index();
     draft().ifPresent(d -> draft = d.corrected(millis));
     show(index);
+    takeFocus();
   }
 
   private void edit(UnaryOperator<Session> change) {

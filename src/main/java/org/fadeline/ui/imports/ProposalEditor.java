@@ -7,6 +7,8 @@ import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.util.StringConverter;
 import org.fadeline.model.EventKind;
@@ -39,9 +41,13 @@ final class ProposalEditor {
    *
    * @param change is handed each change
    * @param tell says what cannot be used
+   * @param done gives the keys back to the list: Escape
    */
   ProposalEditor(
-      PreferenceStore preferences, Consumer<UnaryOperator<Session>> change, Consumer<String> tell) {
+      PreferenceStore preferences,
+      Consumer<UnaryOperator<Session>> change,
+      Consumer<String> tell,
+      Runnable done) {
     this.preferences = preferences;
     this.change = change;
     this.tell = tell;
@@ -62,6 +68,14 @@ final class ProposalEditor {
           each(id -> EventEdits.line(Set.of(id), to.map(Line::id).orElse(null)));
         });
     weight.setOnAction(e -> reweigh());
+    view.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            e.consume();
+            done.run();
+          }
+        });
     view.setVisible(false);
   }
 

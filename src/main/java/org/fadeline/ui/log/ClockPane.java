@@ -31,6 +31,7 @@ final class ClockPane {
       "Keep 30 m from power lines; pole down in lightning; mind the bank.";
 
   private final LogDesk desk;
+  private final Runnable aligned;
   private final Label time = new Label();
   private final Label place = new Label();
   private final Label caution = new Label();
@@ -43,8 +44,14 @@ final class ClockPane {
   private final List<Alignment.Point> points = new ArrayList<>();
   private ZoneId zone = ZoneId.of("UTC");
 
-  ClockPane(LogDesk desk) {
+  /**
+   * The clock of a desk.
+   *
+   * @param aligned gives the keys back to the pads once a moment was taken
+   */
+  ClockPane(LogDesk desk, Runnable aligned) {
     this.desk = desk;
+    this.aligned = aligned;
     time.getStyleClass().add("log-clock");
     time.setMinWidth(Region.USE_PREF_SIZE);
     time.setId("log-clock");
@@ -142,6 +149,7 @@ final class ClockPane {
     tell(problem);
     if (problem == null) {
       seen.clear();
+      aligned.run();
     } else if (points.size() == 2) {
       points.remove(1);
     }

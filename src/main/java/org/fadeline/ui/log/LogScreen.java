@@ -62,7 +62,7 @@ public final class LogScreen implements Screen {
     this.bench = bench;
     this.preferences = preferences;
     desk = new LogDesk(bench, System::currentTimeMillis);
-    clock = new ClockPane(desk);
+    clock = new ClockPane(desk, this::takeFocus);
     pads = new PadGrid(this::press);
     last = new LastEvents(desk);
     film = new FootagePane(desk, MediaFootage::open);
@@ -195,6 +195,10 @@ public final class LogScreen implements Screen {
 
   @Override
   public List<Command> commands() {
+    if (overlay.isShown()) {
+      // The sheet of keys waits for any key, also one that does something here.
+      return List.of();
+    }
     List<Command> commands = new ArrayList<>(ownCommands());
     OpenSession open = bench.state().open();
     int lines = open == null ? 0 : open.session().lines().size();
@@ -209,11 +213,7 @@ public final class LogScreen implements Screen {
     return Command.of(
         "Pads: " + of,
         Say.capital(PadGrid.word(pad.kind())),
-        () -> {
-          if (!overlay.isShown()) {
-            desk.press(pad);
-          }
-        },
+        () -> desk.press(pad),
         key);
   }
 

@@ -12,6 +12,7 @@ import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
+import org.fadeline.ui.control.Places;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;

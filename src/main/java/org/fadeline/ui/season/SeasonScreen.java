@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;

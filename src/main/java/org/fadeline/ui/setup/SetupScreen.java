@@ -1,6 +1,5 @@
 package org.fadeline.ui.setup;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
@@ -9,7 +8,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.fadeline.export.FigureExport;
 import org.fadeline.figure.BankSheetFigure;
 import org.fadeline.figure.BankSheetFigure.Paper;
@@ -19,6 +17,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
@@ -37,11 +36,13 @@ public final class SetupScreen implements Screen {
   private final LinesPane lines;
   private final SwimPane swim;
   private final HBox body;
+  private final Places places;
   private final Button print = new Button("Bank sheet to print…");
   private final Button take = new Button("Take lines from another match…");
 
   /** Makes the screen. */
-  public SetupScreen(Workbench bench, PreferenceStore preferences) {
+  public SetupScreen(Workbench bench, PreferenceStore preferences, Places places) {
+    this.places = places;
     this.bench = bench;
     this.preferences = preferences;
     EntryBox.Commit<Session> commit = (name, change) -> bench.editing().edit(name, change);
@@ -160,18 +161,14 @@ public final class SetupScreen implements Screen {
 
   private void printSheet() {
     OpenSession open = bench.state().open();
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Bank sheet to print");
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
-    chooser.setInitialFileName("bank-sheet.pdf");
-    File chosen = open == null ? null : chooser.showSaveDialog(view.getScene().getWindow());
+    Path chosen = open == null ? null : places.file("Bank sheet to print", "bank-sheet.pdf");
     if (open != null && chosen != null) {
-      writeSheet(open.session(), chosen.toPath());
+      writeSheet(open.session(), chosen);
     }
   }
 
   /** Writes the sheet of a session in the background, on A4. */
-  void writeSheet(Session session, Path file) {
+  private void writeSheet(Session session, Path file) {
     Paper paper = Paper.A4;
     FigureStyle style = FigureStyle.of(Theme.PRINT, units());
     bench.write(
@@ -188,15 +185,11 @@ public final class SetupScreen implements Screen {
   }
 
   private void takeLines() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Take lines from another match");
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter("Sessions", "*.session.json", "*.csv"));
-    File chosen = chooser.showOpenDialog(view.getScene().getWindow());
+    Path chosen =
+        places.open("Take lines from another match", "Sessions", "*.session.json", "*.csv");
     if (chosen != null) {
       bench.look(
-          chosen.toPath(),
+          chosen,
           other ->
               bench
                   .editing()

@@ -1,4 +1,4 @@
-package org.fadeline.ui.season;
+package org.fadeline.ui.control;
 
 import java.io.File;
 import java.nio.file.Path;
@@ -24,6 +24,21 @@ public interface Places {
    */
   @Nullable Path file(String title, String name);
 
+  /**
+   * Returns a file to read, or null where none was chosen.
+   *
+   * @param title of the question
+   * @param kind what the files are, such as "Sessions"
+   * @param patterns of their names, such as {@code *.csv}
+   */
+  default @Nullable Path open(String title, String kind, String... patterns) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(title);
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, patterns));
+    File chosen = chooser.showOpenDialog(null);
+    return chosen == null ? null : chosen.toPath();
+  }
+
   /** The system's own dialogs. */
   Places DIALOGS =
       new Places() {
@@ -42,6 +57,15 @@ public interface Places {
           FileChooser chooser = new FileChooser();
           chooser.setTitle(title);
           chooser.setInitialFileName(name);
+          int dot = name.lastIndexOf('.');
+          if (dot >= 0) {
+            String ending = name.substring(dot + 1);
+            chooser
+                .getExtensionFilters()
+                .add(
+                    new FileChooser.ExtensionFilter(
+                        ending.toUpperCase(java.util.Locale.ROOT), "*." + ending));
+          }
           return path(chooser.showSaveDialog(null));
         }
 
