@@ -229,10 +229,8 @@ public final class SoakBenchmark {
         1,
         tenths.stream().map(t -> t.gestures.at(0.5) / 1e6).toList());
     trend(
-        "gesture 95%, ms a tenth",
-        1, tenths.stream().map(t -> t.gestures.at(0.95) / 1e6).toList());
-    trend(
-        "frame median, µs a tenth", 1, tenths.stream().map(t -> t.frames.at(0.5) / 1e3).toList());
+        "gesture 95%, ms a tenth", 1, tenths.stream().map(t -> t.gestures.at(0.95) / 1e6).toList());
+    trend("frame median, µs a tenth", 1, tenths.stream().map(t -> t.frames.at(0.5) / 1e3).toList());
     trend("save median, ms a tenth", 1, tenths.stream().map(t -> t.saves.at(0.5) / 1e6).toList());
   }
 

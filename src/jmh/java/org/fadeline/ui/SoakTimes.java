@@ -1,8 +1,8 @@
 package org.fadeline.ui;
 
 /**
- * Times in a histogram of fixed size, so that measuring takes no memory as it goes on. Its steps are
- * one in a hundred apart, so a quantile is right to half of that.
+ * Times in a histogram of fixed size, so that measuring takes no memory as it goes on. Its steps
+ * are one in a hundred apart, so a quantile is right to half of that.
  */
 final class SoakTimes {
   private static final double STEP = Math.log(1.01);

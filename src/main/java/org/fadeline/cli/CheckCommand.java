@@ -18,7 +18,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private final Reading reading = new Reading();
 
-  @Parameters(paramLabel = "FILE", description = "a .session.json, an event .csv, .vtt, .srt or .txt")
+  @Parameters(
+      paramLabel = "FILE",
+      description = "a .session.json, an event .csv, .vtt, .srt or .txt")
   @SuppressWarnings("NullAway.Init") // picocli sets it before call()
   private Path file;
 

@@ -134,12 +134,7 @@ public record ClockCorrection(long movedMillis) {
     String sign = movedMillis < 0 ? "-" : movedMillis > 0 ? "+" : "";
     return seconds >= 3600
         ? String.format(
-            Locale.ROOT,
-            "%s%d:%02d:%02d",
-            sign,
-            seconds / 3600,
-            seconds / 60 % 60,
-            seconds % 60)
+            Locale.ROOT, "%s%d:%02d:%02d", sign, seconds / 3600, seconds / 60 % 60, seconds % 60)
         : String.format(Locale.ROOT, "%s%d:%02d", sign, seconds / 60, seconds % 60);
   }
 }

@@ -145,10 +145,12 @@ final class CsvFrame {
     }
     if (allOut <= allIn) {
       CsvRead place = out == null ? in == null ? reads.get(0) : in : out;
-      place.row().error(
-          "time",
-          "all out does not come after all in",
-          "correct the times, or add the rows all-in and all-out");
+      place
+          .row()
+          .error(
+              "time",
+              "all out does not come after all in",
+              "correct the times, or add the rows all-in and all-out");
       return null;
     }
     return new Match(allIn, allOut, MatchRules.UNSTATED);
@@ -157,7 +159,7 @@ final class CsvFrame {
   private void checkOnce(EventKind kind, @Nullable CsvRead used) {
     for (CsvRead read : reads) {
       if (read.kind() == kind && used != null && !read.equals(used) && !read.row().has("id")) {
-          read.row().error("event", "there is a second " + kind.word(), "keep the one that is right");
+        read.row().error("event", "there is a second " + kind.word(), "keep the one that is right");
       }
     }
   }

@@ -183,10 +183,11 @@ final class CsvImport implements SessionRules.Places {
       String id = read.row().text("id");
       if (id != null) {
         if (!taken.add(id)) {
-          read.row().error(
-              "id",
-              "there are two events with the id " + Shown.value(id),
-              "give each event an id of its own, or none");
+          read.row()
+              .error(
+                  "id",
+                  "there are two events with the id " + Shown.value(id),
+                  "give each event an id of its own, or none");
         } else if (id.isEmpty()) {
           read.row().error("id", "the id is empty", "leave the cell blank");
         }

@@ -86,8 +86,7 @@ class MoveReasonTest {
     Paper paper = Paper.A4;
     FigureExport.pdf(
         "Sheet",
-        BankSheetFigure.pages(
-            session, FigureStyle.of(Theme.PRINT, Units.LB_OZ_AND_METRES), paper),
+        BankSheetFigure.pages(session, FigureStyle.of(Theme.PRINT, Units.LB_OZ_AND_METRES), paper),
         file,
         paper.width(),
         paper.height());
@@ -105,7 +104,9 @@ class MoveReasonTest {
       for (String reason : SessionEvent.Move.USUAL_REASONS) {
         for (String words :
             List.of(
-                code + " move " + reason, "move " + reason + " " + code, line.name() + " move " + reason)) {
+                code + " move " + reason,
+                "move " + reason + " " + code,
+                line.name() + " move " + reason)) {
           Shorthand.Read read =
               Shorthand.read(
                   "sheet.txt",

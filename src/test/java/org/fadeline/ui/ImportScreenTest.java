@@ -252,9 +252,7 @@ class ImportScreenTest extends WindowHarness {
     SessionEvent changed = added.get(1);
     assertEquals(EventKind.FOUL, changed.kind(), "two kinds on by the down key");
     assertEquals(
-        5.125 * 453.59237,
-        requireNonNull(requireNonNull(changed.fishOrNull()).grams()),
-        1e-6);
+        5.125 * 453.59237, requireNonNull(requireNonNull(changed.fishOrNull()).grams()), 1e-6);
   }
 
   private String clock(SessionEvent event) {

@@ -40,8 +40,7 @@ class SetupTest extends WindowHarness {
   protected Places places() {
     return new Places() {
       @Override
-      public @Nullable Path folder(
-          String title, @Nullable Path near) {
+      public @Nullable Path folder(String title, @Nullable Path near) {
         return answer;
       }
 
@@ -51,8 +50,7 @@ class SetupTest extends WindowHarness {
       }
 
       @Override
-      public @Nullable Path open(
-          String title, String kind, String... patterns) {
+      public @Nullable Path open(String title, String kind, String... patterns) {
         return answer;
       }
     };
@@ -205,7 +203,7 @@ class SetupTest extends WindowHarness {
     int hits = 0;
     for (int i = 0; i < swim.getWidth(); i += 3) {
       for (int j = 0; j < swim.getHeight(); j += 3) {
-        if (layout.at(i, j, frame).filter(h -> h.lineId().equals(lineId)).isPresent()) {
+        if (layout.at(i, j, frame).filter(h -> lineId.equals(h.lineId())).isPresent()) {
           x += i;
           y += j;
           hits++;
@@ -230,8 +228,7 @@ class SetupTest extends WindowHarness {
     waitUntil(() -> !line("short").equals(before));
     assertTrue(number(line("short").place().distanceM()) > number(before.place().distanceM()));
     assertTrue(
-        number(line("short").place().bearingDegrees())
-            > number(before.place().bearingDegrees()));
+        number(line("short").place().bearingDegrees()) > number(before.place().bearingDegrees()));
     assertEquals(1, desk.kept.size(), "one step");
     waitUntil(() -> node("swim", Pane.class).getWidth() > 100);
     robot.interact(() -> bench.editing().undo());
@@ -245,10 +242,11 @@ class SetupTest extends WindowHarness {
   @Test
   void theBankSheetIsPrintedByItsButton(@TempDir Path folder) throws Exception {
     open("Set up");
-    answer = folder.resolve("sheet.pdf");
+    Path sheet = folder.resolve("sheet.pdf");
+    answer = sheet;
     press("print-sheet");
     assertTrue(shows("The bank sheet was saved as sheet.pdf"));
-    try (PDDocument document = Loader.loadPDF(answer.toFile())) {
+    try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("Write for the line"), text);
       for (String code : LineCodes.of(session().lines()).values()) {
@@ -266,9 +264,9 @@ class SetupTest extends WindowHarness {
     Session earlier = HandMade.session();
     desk.with(
         "earlier.session.json",
-        earlier.withLines(
-            List.of(
-                earlier.lines().get(0), Line.named("far", "Far bank"))).withEvents(List.of()));
+        earlier
+            .withLines(List.of(earlier.lines().get(0), Line.named("far", "Far bank")))
+            .withEvents(List.of()));
     open("Set up");
     int there = session().lines().size();
     answer = Path.of("earlier.session.json");

@@ -22,8 +22,8 @@ public final class NoteFiles {
   private NoteFiles() {}
 
   /**
-   * Reads captions or shorthand; the options' date and zone place them. What is taken for granted is
-   * said in warnings.
+   * Reads captions or shorthand; the options' date and zone place them. What is taken for granted
+   * is said in warnings.
    */
   public static ReadResult read(Path file, ReadOptions options) {
     ZoneId zone = options.zone() == null ? ZoneId.systemDefault() : options.zone();

@@ -125,12 +125,10 @@ public final class Shorthand {
 
   private void line(String name, int row, String line, String raw) throws ShorthandFault {
     if (line.length() > LONGEST_LINE) {
-      throw fault(
-          Part.EVENT, "", "the line is longer than a note", "write one event a line");
+      throw fault(Part.EVENT, "", "the line is longer than a note", "write one event a line");
     }
     if (ONLY_TIME.matcher(line).matches()) {
-      throw fault(
-          Part.EVENT, "", "the line holds a time alone", "write what happened after it");
+      throw fault(Part.EVENT, "", "the line holds a time alone", "write what happened after it");
     }
     Matcher matcher = LINE.matcher(line);
     if (!matcher.matches()) {
@@ -171,8 +169,7 @@ public final class Shorthand {
           new Refused(
               Shown.value(left) + " is no line known here; it is kept as a note",
               "write a line's name, or give the session a line of that name");
-      problems.add(
-          ShorthandFault.at(name, row, raw, Part.LINE, left, Severity.WARNING, unknown));
+      problems.add(ShorthandFault.at(name, row, raw, Part.LINE, left, Severity.WARNING, unknown));
     }
   }
 
@@ -221,8 +218,7 @@ public final class Shorthand {
   }
 
   /** Returns the kind whose own word stands in the line, or null. */
-  private static @Nullable EventKind kind(String rest, List<Piece> pieces)
-      throws ShorthandFault {
+  private static @Nullable EventKind kind(String rest, List<Piece> pieces) throws ShorthandFault {
     Map<EventKind, String> kinds = new LinkedHashMap<>();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
@@ -246,7 +242,8 @@ public final class Shorthand {
       throw fault(
           Part.EVENT,
           List.copyOf(kinds.values()).get(1),
-          Shown.value(rest) + " names several events", "write one event a line, with its own time");
+          Shown.value(rest) + " names several events",
+          "write one event a line, with its own time");
     }
     return kinds.isEmpty() ? null : kinds.keySet().iterator().next();
   }
@@ -277,7 +274,8 @@ public final class Shorthand {
         throw fault(
             Part.WEIGHT,
             pieces.get(i).said(),
-            Shown.value(text.toString()) + " is no plain weight", "write it as 8lb 4oz or 3.7 kg");
+            Shown.value(text.toString()) + " is no plain weight",
+            "write it as 8lb 4oz or 3.7 kg");
       }
       pieces.subList(i, end).clear();
       pieces.add(i, new Piece(Kind.WEIGHT, text.toString(), grams, null));

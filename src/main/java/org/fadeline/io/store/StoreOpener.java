@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.fadeline.io.ReadResult;
 import org.fadeline.model.Session;
-import org.jspecify.annotations.Nullable;
 
 /** Opens and creates documents: lock, file and journal brought together. */
 final class StoreOpener {

@@ -90,8 +90,7 @@ final class DeviceClock {
         event == null
             ? "11:42"
             : Say.clock(event.at() - now.movedMillis(), now.session().occasion().zone()));
-    offset.setText(
-        now.movedMillis() == 0 ? "" : new ClockCorrection(now.movedMillis()).toString());
+    offset.setText(now.movedMillis() == 0 ? "" : new ClockCorrection(now.movedMillis()).toString());
   }
 
   void takeFocus() {
@@ -129,10 +128,7 @@ final class DeviceClock {
 
   private void shift() {
     try {
-      move(
-          offset.getText().isBlank()
-              ? 0
-              : ClockCorrection.offset(offset.getText()).movedMillis());
+      move(offset.getText().isBlank() ? 0 : ClockCorrection.offset(offset.getText()).movedMillis());
     } catch (Refused refused) {
       bench.tell(refused.what() + "; " + refused.whatToDo());
     }

@@ -94,12 +94,9 @@ record Draft(
     List<SessionEvent> events =
         session.events().stream().filter(e -> verdicts.get(e.id()) == Verdict.ACCEPTED).toList();
     Session taken =
-        session
-            .withEvents(events)
-            .withMatch(NoteSession.matchOf(events, session.match().allIn()));
+        session.withEvents(events).withMatch(NoteSession.matchOf(events, session.match().allIn()));
     return movedMillis == 0
         ? taken
-        : taken.withOutcome(
-            taken.outcome().withImport(new Outcome.Imported(name, movedMillis)));
+        : taken.withOutcome(taken.outcome().withImport(new Outcome.Imported(name, movedMillis)));
   }
 }

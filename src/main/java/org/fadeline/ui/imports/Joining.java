@@ -29,7 +29,8 @@ final class Joining {
   /**
    * Returns a session with the events of another added. Lines are told apart by name without regard
    * to case; events get ids of their own; an event that is there already, the same in everything
-   * but its id, is left out. The frame, the water and the weigh-in stay; corrections of clocks are kept.
+   * but its id, is left out. The frame, the water and the weigh-in stay; corrections of clocks are
+   * kept.
    */
   static Session add(Session into, Session from) {
     Joining joining = new Joining(into);

@@ -211,10 +211,7 @@ public final class LogScreen implements Screen {
     String of =
         pad.line() == Pad.AROUND ? "The match" : open.session().lines().get(pad.line()).name();
     return Command.of(
-        "Pads: " + of,
-        Say.capital(PadGrid.word(pad.kind())),
-        () -> desk.press(pad),
-        key);
+        "Pads: " + of, Say.capital(PadGrid.word(pad.kind())), () -> desk.press(pad), key);
   }
 
   private List<Command> ownCommands() {

@@ -80,8 +80,7 @@ class GoldenFilesTest {
     String[] lines = golden("version-1.journal").split("\n", 2);
     String header = newer(lines[0].substring(9));
     byte[] bytes = header.getBytes(StandardCharsets.UTF_8);
-    String journal =
-        JournalLine.checksum(bytes, 0, bytes.length) + " " + header + "\n" + lines[1];
+    String journal = JournalLine.checksum(bytes, 0, bytes.length) + " " + header + "\n" + lines[1];
     Path file = document(journal);
     byte[] before = Files.readAllBytes(file);
     try (SessionStore store = SessionStore.open(file, folder).store().orElseThrow()) {
