@@ -16,6 +16,9 @@ import org.fadeline.replay.ReplayFrame;
  * stands at its line as a size and a number, since nobody logs where in the swim a fish was.
  */
 public final class PegFigure implements Figure {
+  /** Usable maximum of a pole, metres (trade figure of about 16 m). */
+  private static final double LONGEST_POLE_M = 16;
+
   private final Session session;
   private final ReplayFrame frame;
   private final FigureStyle style;
@@ -98,5 +101,11 @@ public final class PegFigure implements Figure {
    */
   public PegLayout layout(double width, double height) {
     return new PegLayout(session, style, PegLook.ALONE, width, height);
+  }
+
+  /** Lays the diagram out so that a pole at its full length reaches a line not placed yet. */
+  public PegLayout layoutForPlacing(double width, double height) {
+    PegLook look = PegLook.ALONE.withMostPixelsPerMetre(0.9 * height / LONGEST_POLE_M);
+    return new PegLayout(session, style, look, width, height);
   }
 }

@@ -184,6 +184,17 @@ class LogScreenTest extends WindowHarness {
   }
 
   @Test
+  void aMatchOfAnotherDayIsToldAndLoggingGoesOn() throws Exception {
+    assertFalse(shows("will lie outside it"));
+    robot.clickOn(toggle("As it happens"));
+    waitUntil(() -> shows("will lie outside it"));
+    robot.push(KeyCode.Q);
+    assertEquals(before + 1, session().events().size());
+    robot.clickOn(toggle("From a recording"));
+    waitUntil(() -> !node("log-outside", Label.class).isVisible());
+  }
+
+  @Test
   void aPadsKeyIsChangedAndConflictsAreTold() throws Exception {
     Button sheet =
         robot

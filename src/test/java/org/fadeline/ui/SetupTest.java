@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Pane;
 import org.apache.pdfbox.Loader;
@@ -197,7 +199,7 @@ class SetupTest extends WindowHarness {
     ReplayFrame frame = ReplayFrame.at(session.withEvents(List.of()), session.match().allIn());
     PegLayout layout =
         new PegFigure(session, frame, FigureStyle.of(Theme.LIGHT, preferences.get().units()))
-            .layout(Math.floor(swim.getWidth()), Math.floor(swim.getHeight()));
+            .layoutForPlacing(Math.floor(swim.getWidth()), Math.floor(swim.getHeight()));
     double x = 0;
     double y = 0;
     int hits = 0;
@@ -237,6 +239,27 @@ class SetupTest extends WindowHarness {
 
   private static double number(@Nullable Double value) {
     return value == null ? 0 : value;
+  }
+
+  @Test
+  void aNewLineIsNamedAtOnceAndAPolesLengthIsInReach() throws Exception {
+    robot.interact(() -> window.showScreen("Set up"));
+    type("begin-path", "reach");
+    press("begin-match");
+    waitUntil(() -> bench.state().open() != null);
+    press("add-line");
+    waitUntil(() -> node("line-name", TextField.class).isFocused());
+    robot.write("Long");
+    robot.push(KeyCode.ENTER);
+    assertEquals("Long", session().lines().get(0).name());
+    Pane swim = node("swim", Pane.class);
+    waitUntil(() -> swim.getWidth() > 100);
+    robot
+        .moveTo(swim.localToScreen(swim.getWidth() / 2, swim.getHeight() * 0.1))
+        .press(MouseButton.PRIMARY)
+        .release(MouseButton.PRIMARY);
+    waitUntil(() -> session().lines().get(0).place().distanceM() != null);
+    assertTrue(number(session().lines().get(0).place().distanceM()) > 13);
   }
 
   @Test

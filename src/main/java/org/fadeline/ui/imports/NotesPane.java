@@ -43,8 +43,8 @@ import org.jspecify.annotations.Nullable;
 final class NotesPane {
   private static final String CHANNEL = "import-notes";
   private static final String SURE =
-      "Read from words, and wrong at times: of notes the reader had not seen before, some five"
-          + " proposals in six were right, and one event in five was missed. Look at each.";
+      "Read from words, and wrong at times: of notes the reader had not seen before, some four"
+          + " proposals in five were right, and one event in four was missed. Look at each.";
 
   private static final String EXAMPLE =
       "10:00 all in\n10:42 short fed 10 pellets\n10:51 short landed carp 8lb 4oz\n11:20 short move dead";

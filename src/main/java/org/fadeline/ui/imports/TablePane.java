@@ -46,7 +46,7 @@ final class TablePane {
   private final RowsTable rows = new RowsTable(this::column);
   private final TableChoices choices = new TableChoices(this::choose);
   private final DataTable<Problem> problems =
-      new DataTable<Problem>("What was found", "Nothing is wrong with this table.")
+      new DataTable<Problem>("What was found", "What is wrong with a table is listed here.")
           .words("Where", 150, p -> "row " + p.row() + (p.field() == null ? "" : ", " + p.field()))
           .words("What is wrong", 430, Problem::what)
           .words("What to do", 380, Problem::whatToDo);

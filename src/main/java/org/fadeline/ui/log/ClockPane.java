@@ -1,6 +1,8 @@
 package org.fadeline.ui.log;
 
+import java.time.Instant;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.log.Alignment;
 import org.fadeline.log.LogClock;
+import org.fadeline.model.Match;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
@@ -24,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 /** The clock that presses are logged at, large, with the recording's controls beside it. */
 final class ClockPane {
   private static final long STEP_MILLIS = 10_000;
+  private static final long FAR_OUTSIDE_MILLIS = 3 * 3_600_000;
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
   private static final String LIVE_CAUTION =
       "Logs only: no rates or verdicts while the match is on, unless its rules are said to allow"
           + " them (Set up). Some matches restrict electronic aids: ask the organiser.";
@@ -35,6 +41,7 @@ final class ClockPane {
   private final Label time = new Label();
   private final Label place = new Label();
   private final Label caution = new Label();
+  private final Label outside = new Label();
   private final Label wrong = new Label();
   private final Button play = new Button("Play");
   private final TextField seen = new TextField();
@@ -43,6 +50,7 @@ final class ClockPane {
   private final HBox view;
   private final List<Alignment.Point> points = new ArrayList<>();
   private ZoneId zone = ZoneId.of("UTC");
+  private @Nullable Match match;
 
   /**
    * The clock of a desk.
@@ -83,15 +91,17 @@ final class ClockPane {
             seen,
             align);
     recording.setAlignment(Pos.CENTER_LEFT);
-    for (Label label : List.of(caution, wrong)) {
+    for (Label label : List.of(caution, outside, wrong)) {
       label.setWrapText(true);
       label.setMinHeight(Region.USE_PREF_SIZE);
     }
     caution.getStyleClass().add("quiet");
     wrong.getStyleClass().add("warning-text");
+    outside.getStyleClass().add("warning-text");
+    outside.setId("log-outside");
     HBox first = new HBox(14, source, place);
     first.setAlignment(Pos.CENTER_LEFT);
-    VBox rest = new VBox(6, first, recording, caution, wrong);
+    VBox rest = new VBox(6, first, recording, caution, outside, wrong);
     HBox.setHgrow(rest, Priority.ALWAYS);
     view = new HBox(20, time, rest);
     view.setAlignment(Pos.CENTER_LEFT);
@@ -164,6 +174,7 @@ final class ClockPane {
   /** Shows another session's clock. */
   void takeUp(Session session) {
     points.clear();
+    match = session.match();
     zone = session.occasion().zone();
     tell(null);
   }
@@ -186,6 +197,7 @@ final class ClockPane {
     LogClock clock = desk.clockProperty().get();
     time.setText(Say.clock(desk.instant(), zone));
     boolean live = clock.source() == LogClock.Source.LIVE;
+    tellOutside(live);
     place.setText(
         live
             ? "the present"
@@ -194,6 +206,26 @@ final class ClockPane {
                 + String.format(Locale.ROOT, "%.4g", clock.speed()).replaceAll("\\.?0+$", "")
                 + "×"
                 + drift(clock.alignment()));
+  }
+
+  /** Says so where the present is no time of this match; logging goes on all the same. */
+  private void tellOutside(boolean live) {
+    Match now = match;
+    boolean told =
+        live
+            && now != null
+            && (desk.instant() < now.allIn() - FAR_OUTSIDE_MILLIS
+                || desk.instant() > now.allOut() + FAR_OUTSIDE_MILLIS);
+    outside.setVisible(told);
+    outside.setManaged(told);
+    if (told && now != null) {
+      String day = DAY.format(Instant.ofEpochMilli(now.allIn()).atZone(zone));
+      outside.setText(
+          "This match is on "
+              + day
+              + ". What is logged as it happens will lie outside it: correct the match's day in Set"
+              + " up, or log from a recording.");
+    }
   }
 
   private static String drift(Alignment alignment) {

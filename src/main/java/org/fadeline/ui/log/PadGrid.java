@@ -66,7 +66,9 @@ final class PadGrid {
     Label name = new Label(Say.capital(line.name()));
     name.setWrapText(true);
     name.getStyleClass().addAll("strong", "pad-name", "pad-name-" + place % HUES);
-    Label where = new Label((place + 1) + " · " + Say.line(line, units));
+    Double distance = line.place().distanceM();
+    Label where =
+        new Label((place + 1) + (distance == null ? "" : " · " + units.distance(distance)));
     where.getStyleClass().add("quiet");
     where.setWrapText(true);
     VBox box = new VBox(2, name, where);

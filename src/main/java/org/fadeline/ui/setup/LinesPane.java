@@ -11,6 +11,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -82,7 +83,7 @@ final class LinesPane {
     box(spot, "line-spot", "Shares its feed with");
     kind.setOnAction(e -> onPicked("Set kind", l -> l.withKind(orNull(kind.getValue()))));
     spot.setOnAction(e -> share());
-    button(add, "add-line", () -> commit.change("Add a line", SetupLines::added));
+    button(add, "add-line", this::add);
     button(remove, "remove-line", this::remove);
     button(up, "line-up", () -> move(-1));
     button(down, "line-down", () -> move(1));
@@ -92,6 +93,15 @@ final class LinesPane {
     view = new ScrollPane(body);
     view.setFitToWidth(true);
     view.getStyleClass().add("plain-scroll");
+  }
+
+  /** Adds a line, whose name is typed next. */
+  private void add() {
+    commit.change("Add a line", SetupLines::added);
+    if (detail.lookup("#line-name") instanceof TextField name) {
+      name.requestFocus();
+      name.selectAll();
+    }
   }
 
   private static void box(ComboBox<String> box, String id, String words) {

@@ -85,7 +85,7 @@ final class SwimPane extends Pane {
     // Before the first event: nothing was fed or caught yet.
     ReplayFrame start = ReplayFrame.at(now.withEvents(List.of()), now.match().allIn());
     PegFigure figure = new PegFigure(now, start, look);
-    PegLayout fresh = figure.layout(Math.floor(getWidth()), Math.floor(getHeight()));
+    PegLayout fresh = figure.layoutForPlacing(Math.floor(getWidth()), Math.floor(getHeight()));
     frame = start;
     layout = fresh;
     canvas.show(
@@ -133,7 +133,8 @@ final class SwimPane extends Pane {
         SetupLines.replace(now, id, l -> l.withPlace(Placing.at(l, from, e.getX(), e.getY())));
     ReplayFrame start = ReplayFrame.at(moved.withEvents(List.of()), moved.match().allIn());
     PegLayout preview =
-        new PegFigure(moved, start, look).layout(Math.floor(getWidth()), Math.floor(getHeight()));
+        new PegFigure(moved, start, look)
+            .layoutForPlacing(Math.floor(getWidth()), Math.floor(getHeight()));
     canvas.show(
         (g, w, h) -> {
           preview.paintBase(g);
