@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fadeline.io.FileText;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
+import org.fadeline.io.notes.NoteSession;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.io.store.SessionStore;
 import org.fadeline.model.Session;
@@ -37,7 +39,7 @@ final class FileDesk implements Desk {
   @Override
   public Held open(Path path, TaskService.Progress progress) throws Refusal {
     if (!String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT).endsWith(".json")) {
-      ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+      ReadResult result = read(path);
       Session session = result.session().orElseThrow(() -> refused(path, result));
       return new MemoryRecord(
           session,
@@ -94,13 +96,25 @@ final class FileDesk implements Desk {
 
   @Override
   public Session look(Path path) throws Refusal {
-    ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+    ReadResult result = read(path);
     return result.session().orElseThrow(() -> refused(path, result));
   }
 
   @Override
   public Optional<Path> keeping() {
     return Optional.of(appData);
+  }
+
+  /** Reads a record; what notes hold are proposals, which somebody must accept first. */
+  private static ReadResult read(Path path) {
+    ReadResult result = SessionFiles.read(path, ReadOptions.DEFAULT);
+    return result.session().isPresent() && NoteSession.isNotes(path)
+        ? ReadResult.refused(
+            Problem.ofFile(
+                FileText.nameOf(path),
+                "notes hold only proposed events",
+                "bring them in on the Import screen, where each is accepted or refused"))
+        : result;
   }
 
   private static Refusal refused(Path path, ReadResult result) {

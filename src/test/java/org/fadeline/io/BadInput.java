@@ -24,6 +24,9 @@ public record BadInput(
   /** Ending of WebVTT captions. */
   public static final String VTT = ".vtt";
 
+  /** Ending of shorthand. */
+  public static final String TXT = ".txt";
+
   /** A small hand-made session, without hash, so that it can be changed. */
   public static final String GOOD_JSON =
       """
@@ -396,6 +399,7 @@ public record BadInput(
             CSV,
             csv("10:01,cast,a,,,", "10:01,cast,a,3,,"),
             "is not used: cast has no count"));
+    all.add(refused("embedded newline", CSV, csv("cast", "\"ca\nst\""), "is no event known here"));
     all.add(
         refused(
             "no line is fished",
@@ -405,7 +409,7 @@ public record BadInput(
     return all;
   }
 
-  /** Kinds of captions. */
+  /** Kinds of captions and of shorthand. */
   public static List<BadInput> captions() {
     List<BadInput> all = new ArrayList<>();
     String cue = "\n\n00:01.000 --> 00:02.000\nlanded one, four pound\n";
@@ -426,6 +430,13 @@ public record BadInput(
     all.add(warned("huge hours", VTT, "WEBVTT" + cue + cue.replace("00:01", "99999999:00:01"), ""));
     all.add(warned("arrow in the text", VTT, "WEBVTT" + cue + "now --> then\n", ""));
     all.add(warned("unterminated STYLE", VTT, "WEBVTT" + cue + "\nSTYLE\n::cue {", ""));
+    all.add(of("empty", TXT, new byte[0], "the file is empty", false));
+    all.add(refused("no time", TXT, "short landed carp\n", "does not start with a time"));
+    all.add(refused("weight of two meanings", TXT, "10:51 a landed carp 8.4\n", "no plain weight"));
+    all.add(refused("NUL", TXT, "10:5\0 a bite\n", ""));
+    all.add(refused("line of no end", TXT, "10:51 " + "a ".repeat(9000) + "\n", "longer than a"));
+    all.add(of("not UTF-8", TXT, new byte[] {'1', '0', (byte) 0xE9}, "UTF-8", false));
+    all.add(warned("unknown line", TXT, "10:40 reeds landed carp 4lb\n", "is no line known here"));
     return all;
   }
 }

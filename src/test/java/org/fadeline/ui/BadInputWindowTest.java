@@ -79,6 +79,24 @@ class BadInputWindowTest extends WindowHarness {
   }
 
   @Test
+  void notesAreNoRecordBeforeSomebodyAcceptedThem() throws Exception {
+    Session before = openGood();
+    for (String name : List.of("notes.vtt", "notes.txt")) {
+      Path file = folder.resolve(name);
+      Files.writeString(
+          file,
+          name.endsWith("txt")
+              ? "10:00 all in\n10:05 short bite\n"
+              : "WEBVTT\n\n00:01.000 --> 00:02.000\nlanded a carp on the short line\n");
+      robot.interact(() -> bench.open(file));
+      Trouble trouble = requireNonNull(bench.state().activity().trouble());
+      assertTrue(trouble.problems().get(0).remedy().contains("Import screen"), name);
+      assertSame(before, session());
+      robot.interact(bench::dismissTrouble);
+    }
+  }
+
+  @Test
   void bringingItInTakesNothing() throws Exception {
     Session before = openGood();
     ImportScreen screen =

@@ -1,10 +1,8 @@
 package org.fadeline.ui.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -15,57 +13,23 @@ import javafx.scene.media.MediaView;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
-/**
- * A real film, made by ffmpeg's test pattern, in a real window; passed over where the machine has
- * no ffmpeg or cannot play H.264.
- */
+/** A real film (MP4, H.264) in a real window; passed over where the machine cannot play it. */
 @Tag("window")
 class MediaFootageTest {
-  @TempDir Path folder;
-
-  private Path film() throws Exception {
-    Path film = folder.resolve("peg.mp4");
-    Process made;
-    try {
-      made =
-          new ProcessBuilder(
-                  "ffmpeg",
-                  "-v",
-                  "error",
-                  "-f",
-                  "lavfi",
-                  "-i",
-                  "testsrc=duration=20:size=320x180",
-                  "-pix_fmt",
-                  "yuv420p",
-                  "-c:v",
-                  "libx264",
-                  film.toString())
-              .redirectErrorStream(true)
-              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .start();
-    } catch (java.io.IOException none) {
-      assumeTrue(false, "no ffmpeg here");
-      throw none;
-    }
-    assumeTrue(made.waitFor(1, TimeUnit.MINUTES) && made.exitValue() == 0, "ffmpeg made no film");
-    return film;
-  }
+  /** A float crossing the water in twelve seconds, drawn for this test; see its folder. */
+  private static final Path FILM = Path.of("src/test/resources/film/float.mp4");
 
   @Test
   void theFilmIsPutWhereTheClockIsAndPlaysOn() throws Exception {
-    Path film = film();
-    assertTrue(Files.size(film) > 1_000);
     List<String> trouble = new CopyOnWriteArrayList<>();
     Stage stage = FxToolkit.registerPrimaryStage();
     Footage footage =
         WaitForAsyncUtils.asyncFx(
                 () -> {
-                  Footage opened = MediaFootage.open(film, trouble::add);
+                  Footage opened = MediaFootage.open(FILM, trouble::add);
                   stage.setScene(new Scene(opened.view(), 320, 180));
                   stage.show();
                   return opened;
