@@ -10,10 +10,12 @@ import java.util.List;
 import org.apache.poi.sl.usermodel.Insets2D;
 import org.apache.poi.sl.usermodel.PictureData;
 import org.apache.poi.sl.usermodel.Placeholder;
+import org.apache.poi.sl.usermodel.ShapeType;
 import org.apache.poi.sl.usermodel.TextParagraph;
 import org.apache.poi.sl.usermodel.VerticalAlignment;
 import org.apache.poi.xslf.usermodel.SlideLayout;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
+import org.apache.poi.xslf.usermodel.XSLFAutoShape;
 import org.apache.poi.xslf.usermodel.XSLFNotes;
 import org.apache.poi.xslf.usermodel.XSLFPictureShape;
 import org.apache.poi.xslf.usermodel.XSLFSlide;
@@ -63,6 +65,12 @@ final class SlideDeck {
       throws IOException {
     Theme theme = page.style().theme();
     slide.getBackground().setFillColor(theme.panel());
+    if (page.ruleBox().getWidth() > 0) {
+      XSLFAutoShape rule = slide.createAutoShape();
+      rule.setShapeType(ShapeType.RECT);
+      rule.setAnchor(page.ruleBox());
+      rule.setFillColor(theme.accent());
+    }
     XSLFTextShape title = title(slide);
     title.setAnchor(page.titleBox());
     title.setVerticalAlignment(VerticalAlignment.MIDDLE);
@@ -84,7 +92,7 @@ final class SlideDeck {
       foot.setAnchor(page.footBox());
       foot.setInsets(new Insets2D(0, 0, 0, 0));
       foot.clearText();
-      write(foot, String.join("  ·  ", page.foot()), new Look(8, theme.secondInk(), false));
+      write(foot, String.join("  ·  ", page.foot()), new Look(10, theme.secondInk(), false));
     }
   }
 

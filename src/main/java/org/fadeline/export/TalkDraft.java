@@ -11,6 +11,7 @@ import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.figure.DayAxis;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
@@ -126,7 +127,7 @@ public final class TalkDraft {
       words.add(
           (venue == null ? "" : venue + ", ")
               + (peg == null ? "" : "peg " + peg + ", ")
-              + session.occasion().date());
+              + DayAxis.say(session.occasion().date()));
     }
     words.add(total());
     words.add("What was logged: " + review.summary().grade().label() + ".");

@@ -81,6 +81,7 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
         replaced.putIfAbsent(session.about().title().strip(), "a match");
       }
       replaced.put(session.about().date().toString(), "one day");
+      replaced.put(DayAxis.say(session.about().date()), "one day");
     }
     leftOut.add(
         "the titles, waters and dates of the season's "
@@ -209,6 +210,7 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
       leftOut.add("the number of peg " + number.strip());
     }
     replaced.put(occasion.date().toString(), "one day");
+    replaced.put(DayAxis.say(occasion.date()), "one day");
     leftOut.add("the date " + occasion.date());
     long notes = session.events().stream().filter(Unnamed::hasWords).count();
     notes += occasion.weather().stream().filter(w -> w.note() != null).count();

@@ -176,7 +176,7 @@ public final class BankSheetFigure implements Figure {
     String number = session.occasion().peg().number();
     return title()
         + ", "
-        + session.occasion().date()
+        + DayAxis.say(session.occasion().date())
         + (number == null ? "" : ", peg " + number)
         + ", "
         + words.clock(session.match().allIn())

@@ -105,7 +105,9 @@ public final class CompareTimelinesFigure implements Figure {
   }
 
   private static String name(Review review) {
-    return review.session().occasion().title() + ", " + review.session().occasion().date();
+    return review.session().occasion().title()
+        + ", "
+        + DayAxis.say(review.session().occasion().date());
   }
 
   @Override

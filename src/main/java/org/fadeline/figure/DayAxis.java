@@ -16,7 +16,7 @@ public final class DayAxis {
   private DayAxis() {}
 
   /** Returns a day in words: its date, or which day it is where dates are left out. */
-  static String say(LocalDate date) {
+  public static String say(LocalDate date) {
     return date.getYear() < 1000
         ? "day " + (date.toEpochDay() - COUNTED_FROM.toEpochDay() + 1)
         : DAY.format(date);

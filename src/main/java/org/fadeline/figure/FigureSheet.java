@@ -78,7 +78,9 @@ public final class FigureSheet implements Figure {
     Session session = review.session();
     Words words = new Words(session, style.units());
     String source =
-        named ? session.occasion().title() + ", " + session.occasion().date() : "one session";
+        named
+            ? session.occasion().title() + ", " + DayAxis.say(session.occasion().date())
+            : "one session";
     String units =
         (style.units().weight() == Units.Weight.KG ? "kilograms" : "pounds and ounces")
             + (style.units().length() == Units.Length.M ? ", metres" : ", feet");

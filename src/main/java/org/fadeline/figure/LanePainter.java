@@ -217,7 +217,7 @@ final class LanePainter {
           pen.theme.ink());
       return;
     }
-    double baseline = layout.headerBaseline(lane, pen);
+    double baseline = layout.headerBaseline(lane);
     pen.badge(record.index, left, baseline - Type.ascent(pen.strong) * 0.46);
     String name =
         Pen.shortened(

@@ -12,6 +12,9 @@ import org.fadeline.analysis.StayOrGo;
 
 /** The match on one A5 page: what each spell paid an hour, the running weight, the lessons. */
 public final class MatchPageFigure implements Figure {
+  /** Height of a spell where there is room, pixels. */
+  private static final double ROW = 54;
+
   private final Review review;
   private final FigureStyle style;
   private final Words words;
@@ -106,7 +109,10 @@ public final class MatchPageFigure implements Figure {
     y += 14 * scale;
     double lessonsHeight = lessonsHeight(pen, width - 2 * pad);
     double foot = height - pad - 24 * scale;
-    double chart = Math.max(90, Math.min(height * 0.24, foot - y - lessonsHeight - 120));
+    double spells = ROW * review.stays().size() + 10;
+    double most =
+        Math.min(height * 0.4, Math.max(height * 0.24, foot - y - lessonsHeight - spells));
+    double chart = Math.max(90, Math.min(most, foot - y - lessonsHeight - 120));
     double spellsEnd = foot - lessonsHeight - chart;
     paintSpells(pen, new Rectangle2D.Double(pad, y, width - 2 * pad, spellsEnd - y - 10));
     AffineTransform before = g.getTransform();
@@ -130,7 +136,7 @@ public final class MatchPageFigure implements Figure {
     var occasion = review.session().occasion();
     String number = occasion.peg().number();
     String venue = occasion.venue().name();
-    return occasion.date()
+    return DayAxis.say(occasion.date())
         + (venue == null ? "" : ", " + venue)
         + (number == null ? "" : ", peg " + number)
         + ", "
@@ -146,7 +152,7 @@ public final class MatchPageFigure implements Figure {
           "No spell was recorded.", area.getX(), area.getY() + 20, pen.body, pen.theme.secondInk());
       return;
     }
-    double row = Math.min(54, area.getHeight() / stays.size());
+    double row = Math.min(ROW, area.getHeight() / stays.size());
     boolean weights = review.summary().caught().weightG() > 0;
     double most = 0;
     for (StayOrGo stay : stays) {

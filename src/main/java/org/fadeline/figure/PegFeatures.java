@@ -33,15 +33,20 @@ final class PegFeatures {
         new Ellipse2D.Double(at.getX() - half, at.getY() - half * 0.45, 2 * half, half * 0.9);
     pen.fill(Theme.mix(pen.theme.bank(), 0.8, pen.theme.water()), shape);
     pen.stroke(pen.theme.secondInk(), 1, new float[] {3, 2}, shape);
-    nameOf(feature)
-        .ifPresent(
-            box ->
-                pen.text(
-                    featureText(feature),
-                    box.getX(),
-                    box.getY() + Type.ascent(pen.small) + 2,
-                    pen.small,
-                    pen.theme.ink()));
+    nameOf(feature).ifPresent(box -> paintName(pen, feature, box));
+  }
+
+  private void paintName(Pen pen, Peg.Feature feature, Rectangle2D box) {
+    if (isOffPage(layout.pointOf(feature.distanceM(), feature.bearingDegrees()))) {
+      // What is seen of its edge, and of a working length, does not run through its name.
+      pen.fill(pen.theme.water(), box.getX() - 2, box.getY(), box.getWidth() + 4, box.getHeight());
+    }
+    pen.text(
+        featureText(feature),
+        box.getX(),
+        box.getY() + Type.ascent(pen.small) + 2,
+        pen.small,
+        pen.theme.ink());
   }
 
   /** Returns where a feature is named: where neither a line nor the weather stands. */

@@ -28,6 +28,9 @@ public final class PegLayout {
   /** A feature further out than the farthest line by more than this factor lies off the page. */
   private static final double FARTHEST_FEATURE = 1.25;
 
+  /** A picture lower than this has no room above the lines for words, pixels. */
+  private static final double LOW = 330;
+
   final Session session;
   final FigureStyle style;
   final PegLook look;
@@ -37,6 +40,7 @@ public final class PegLayout {
   private final Point2D angler;
   private final double pixelsPerMetre;
   private final double bankTop;
+  private final boolean weatherShort;
   private final boolean weatherRight;
 
   PegLayout(Session session, FigureStyle style, PegLook look, double width, double height) {
@@ -50,17 +54,25 @@ public final class PegLayout {
     double rows = unplaced().isEmpty() ? 1 : 2;
     this.bankTop = height - (rows * 16 * scale + 22);
     this.angler = new Point2D.Double(width / 2, bankTop + 8);
-    double fitted = fit(scale, 22 * scale);
-    boolean leftTaken = isTaken(false, fitted, scale);
-    boolean bothTaken = leftTaken && isTaken(true, fitted, scale);
+    double fitted = fit(scale, 28 * scale);
+    boolean cramped = scale > 1.6 || height < 190 * scale || width < 230 * scale;
+    // On a low picture the lines need the room more than the words do.
+    this.weatherShort =
+        cramped
+            || (height < LOW * scale
+                && isTaken(false, fitted, false)
+                && isTaken(true, fitted, false));
+    boolean leftTaken = isTaken(false, fitted, weatherShort);
+    boolean bothTaken = leftTaken && isTaken(true, fitted, weatherShort);
     // With a line under either corner, the water starts below the words on the weather.
-    double own = bothTaken ? fit(scale, (isWeatherShort() ? 66 : 92) * scale) : fitted;
+    double own = bothTaken ? fit(scale, (weatherShort ? 66 : 92) * scale) : fitted;
     this.pixelsPerMetre = Math.min(own, look.mostPixelsPerMetre());
     this.weatherRight = leftTaken && !bothTaken;
   }
 
   /** Returns whether a line lies in one of the upper corners, where weather could stand. */
-  private boolean isTaken(boolean right, double scaleOfWater, double scale) {
+  private boolean isTaken(boolean right, double scaleOfWater, boolean withoutWords) {
+    double scale = style.textScale();
     for (Line line : session.lines()) {
       Double distance = line.place().distanceM();
       if (distance != null) {
@@ -69,8 +81,7 @@ public final class PegLayout {
         double y = angler.getY() - distance * Math.cos(angle) * scaleOfWater;
         double inside = right ? width - x : x;
         boolean near =
-            y < (isWeatherShort() ? 70 : 96) * scale
-                && inside < (isWeatherShort() ? 70 : 225) * scale;
+            y < (withoutWords ? 70 : 96) * scale && inside < (withoutWords ? 70 : 225) * scale;
         if (near) {
           return true;
         }
@@ -81,8 +92,7 @@ public final class PegLayout {
 
   /** Returns whether only the rose is drawn, there being no room for words beside it. */
   boolean isWeatherShort() {
-    double scale = style.textScale();
-    return scale > 1.6 || height < 190 * scale || width < 230 * scale;
+    return weatherShort;
   }
 
   /** Returns whether the words on the weather stand in the right upper corner. */
@@ -277,15 +287,34 @@ public final class PegLayout {
   /** A working length is named where its arc meets the bank, or where it leaves the picture. */
   private @Nullable Rectangle2D named(double labelWidth, double radius) {
     double high = 14 * style.textScale();
-    double x = angler.getX() + radius;
-    if (x + labelWidth / 2 < width - 4) {
-      return new Rectangle2D.Double(x - labelWidth / 2, bankTop + 5, labelWidth, high);
+    if (angler.getX() + radius + labelWidth / 2 < width - 4) {
+      // A line under the bank would lie over the name: then it stands on the other side.
+      for (int side : new int[] {1, -1}) {
+        double x = angler.getX() + side * radius;
+        Rectangle2D box = new Rectangle2D.Double(x - labelWidth / 2, bankTop + 5, labelWidth, high);
+        if (isFree(box)) {
+          return box;
+        }
+      }
+      return null;
     }
     double across = width - 8 - labelWidth / 2 - angler.getX();
     double y = angler.getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
     return y > 14 && y < bankTop - 14
         ? new Rectangle2D.Double(width - 11 - labelWidth, y - high / 2, labelWidth + 6, high)
         : null;
+  }
+
+  /** Returns whether no line's mark and no peg lies over a name on the bank. */
+  private boolean isFree(Rectangle2D box) {
+    double reach = 13 * Math.sqrt(style.textScale());
+    boolean free = Math.abs(box.getCenterX() - angler.getX()) > 14 + box.getWidth() / 2;
+    for (Line line : session.lines()) {
+      Point2D at = pointOf(line).orElse(null);
+      free &=
+          at == null || !box.intersects(at.getX() - reach, at.getY() - reach, 2 * reach, 2 * reach);
+    }
+    return free;
   }
 
   /** Returns where working lengths are named on the water. */

@@ -91,8 +91,9 @@ final class Pen {
     g.draw(shape);
   }
 
-  private static BasicStroke strokeOf(double width, float[] dash) {
-    float w = (float) width;
+  /** Beside large text thin strokes are lost: they grow with it, though not as fast. */
+  private BasicStroke strokeOf(double width, float[] dash) {
+    float w = (float) (width * Math.max(1, Math.sqrt(style.textScale())));
     if (dash.length == 0) {
       return new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     }

@@ -38,7 +38,11 @@ enum SessionStroke {
         Pen.shortened(
             pen.strong,
             width - length - 8,
-            word + ": " + session.occasion().title() + ", " + session.occasion().date()),
+            word
+                + ": "
+                + session.occasion().title()
+                + ", "
+                + DayAxis.say(session.occasion().date())),
         x + length + 8,
         baseline,
         pen.strong,

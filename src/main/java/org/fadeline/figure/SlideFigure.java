@@ -29,7 +29,7 @@ public final class SlideFigure implements Figure {
   /** Of its row, what a title may take before it is set smaller, for the same reason. */
   private static final double TITLE_AIR = 0.8;
 
-  private static final double FOOT_ROW = 11.5;
+  private static final double FOOT_ROW = 13;
   private static final double ROW = 1.25;
 
   private final String title;
@@ -95,16 +95,27 @@ public final class SlideFigure implements Figure {
 
   /** Returns where the title stands, points. */
   public Rectangle2D titleBox() {
-    return new Rectangle2D.Double(MARGIN, 18, width - 2 * MARGIN, 52);
+    return new Rectangle2D.Double(MARGIN, 18 + lowered(), width - 2 * MARGIN, 52);
+  }
+
+  /** Returns where a short rule in the accent stands above words that stand alone, points. */
+  public Rectangle2D ruleBox() {
+    return new Rectangle2D.Double(MARGIN, titleBox().getY() - 12, figure == null ? 72 : 0, 6);
+  }
+
+  /** How far title and words stand lower than on a slide with a figure: alone, near the middle. */
+  private double lowered() {
+    return figure == null ? Math.max(16, 0.38 * (roomForWords() - neededForWords())) : 0;
   }
 
   /** Returns where the words stand, points; empty without words. */
   public Rectangle2D wordsBox() {
     if (words.isEmpty()) {
-      return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, 0);
+      return new Rectangle2D.Double(MARGIN, 76 + lowered(), width - 2 * MARGIN, 0);
     }
     double height = Math.min(roomForWords(), neededForWords());
-    return new Rectangle2D.Double(MARGIN, 76, width - 2 * MARGIN, height);
+    double top = 76 + lowered() + (figure == null ? 10 : 0);
+    return new Rectangle2D.Double(MARGIN, top, width - 2 * MARGIN, height);
   }
 
   /** Returns whether all the words have room. */
@@ -182,8 +193,16 @@ public final class SlideFigure implements Figure {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.panel(), 0, 0, width, HEIGHT);
     Font heading = Type.semiBold(titleSize());
+    Rectangle2D rule = ruleBox();
+    if (rule.getWidth() > 0) {
+      pen.fill(pen.theme.accent(), rule);
+    }
     pen.text(
-        Pen.shortened(heading, width - 2 * MARGIN, title), MARGIN, 54, heading, pen.theme.ink());
+        Pen.shortened(heading, width - 2 * MARGIN, title),
+        MARGIN,
+        titleBox().getY() + 36,
+        heading,
+        pen.theme.ink());
     Font font = Type.regular(wordsSize());
     double y = wordsBox().getY() + font.getSize2D();
     for (String paragraph : words) {
@@ -202,7 +221,7 @@ public final class SlideFigure implements Figure {
       g.translate(box.getX(), box.getY());
       shown.paint(g, box.getWidth(), box.getHeight());
       g.setTransform(here);
-      Font tiny = Type.regular(9);
+      Font tiny = Type.regular(10.5);
       for (int i = 0; i < foot.size(); i++) {
         pen.text(
             Pen.shortened(tiny, width - 2 * MARGIN, foot.get(i)),

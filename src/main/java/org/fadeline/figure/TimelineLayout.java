@@ -234,7 +234,7 @@ public final class TimelineLayout {
         pen.text(
             Pen.fitting(pen.small, room, figures.get(i)),
             axis.right(),
-            headerBaseline(lane, pen),
+            headerBaseline(lane),
             pen.small,
             pen.theme.secondInk(),
             Pen.Align.RIGHT);
@@ -261,8 +261,9 @@ public final class TimelineLayout {
     return axis.left() + 22 * figure.style().textScale();
   }
 
-  double headerBaseline(Lane lane, Pen pen) {
-    return lane.header().getMaxY() - 6 * pen.style.textScale();
+  /** Returns the y on which the words of a lane's header stand, pixels. */
+  public double headerBaseline(Lane lane) {
+    return lane.header().getMaxY() - 6 * figure.style().textScale();
   }
 
   /** Draws the whole figure for an export. */

@@ -71,9 +71,7 @@ final class Words {
   String weightAmount(double gramsPerHour) {
     double amount = axisWeight(gramsPerHour);
     if (units.weight() == Units.Weight.LB_OZ) {
-      return amount >= 10
-          ? String.format(Locale.ROOT, "%.0f lb", amount)
-          : fineWeight(gramsPerHour);
+      return amount >= 10 ? String.format(Locale.ROOT, "%.0f lb", amount) : weight(gramsPerHour);
     }
     return amount >= 1 ? number(amount) + " kg" : fineWeight(gramsPerHour);
   }

@@ -2,6 +2,7 @@ package org.fadeline.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -52,6 +53,12 @@ final class Header {
     title.getStyleClass().add("strong");
     title.setTextOverrun(OverrunStyle.ELLIPSIS);
     day.getStyleClass().add("quiet");
+    for (Label label : List.of(title, day)) {
+      // Of a title squeezed to nothing beside large tabs not even the dots are shown.
+      label
+          .opacityProperty()
+          .bind(Bindings.when(label.widthProperty().lessThan(60)).then(0).otherwise(1));
+    }
     MenuButton menu = Icon.MENU.on(new MenuButton(), "Menu", "F10");
     new WindowMenu(bench, commands, preferences).fill(menu);
     view.getChildren().addAll(name, nav, space, title, day, menu);

@@ -40,6 +40,9 @@ public final class MainWindow {
   private static final String SHEET =
       Objects.requireNonNull(MainWindow.class.getResource("fadeline.css")).toExternalForm();
 
+  /** Percent of the usual size from which on what can be narrower is. */
+  private static final int LARGE_TEXT = 130;
+
   private final Stage stage;
   private final Workbench bench;
   private final PreferenceStore preferences;
@@ -169,6 +172,8 @@ public final class MainWindow {
     scene.getStylesheets().setAll(ThemeSheet.address(now), SHEET);
     root.pseudoClassStateChanged(
         PseudoClass.getPseudoClass("high-contrast"), now.look() == Preferences.Look.HIGH_CONTRAST);
+    root.pseudoClassStateChanged(
+        PseudoClass.getPseudoClass("large-text"), now.textPercent() >= LARGE_TEXT);
   }
 
   /** Goes to a match that was opened from the first screen, and back where it was closed. */

@@ -11,6 +11,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Arc;
@@ -40,6 +41,7 @@ final class StartScreen {
             "Replay a match. See what each line was worth by the hour, when it faded, and when that"
                 + " was plain.");
     purpose.setWrapText(true);
+    purpose.setMinHeight(Region.USE_PREF_SIZE);
     openButton.getStyleClass().add("main-button");
     openButton.setDefaultButton(true);
     openButton.setOnAction(e -> choose.run());
@@ -54,6 +56,7 @@ final class StartScreen {
                 + " organiser decide.");
     caution.getStyleClass().add("quiet");
     caution.setWrapText(true);
+    caution.setMinHeight(Region.USE_PREF_SIZE);
     VBox card = new VBox(name, purpose, first, offers, columns, caution);
     card.getStyleClass().add("start-card");
     card.setMaxHeight(VBox.USE_PREF_SIZE);
@@ -154,6 +157,10 @@ final class StartScreen {
       getChildren().add(bank);
       setMouseTransparent(true);
       setMinSize(0, 0);
+      Rectangle clip = new Rectangle();
+      clip.widthProperty().bind(widthProperty());
+      clip.heightProperty().bind(heightProperty());
+      setClip(clip);
     }
 
     @Override

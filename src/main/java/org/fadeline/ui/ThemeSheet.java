@@ -13,6 +13,9 @@ import org.fadeline.ui.state.Preferences;
 final class ThemeSheet {
   private static final double BODY_PIXELS = 13;
 
+  /** Height of a table's row, of the text's size. */
+  private static final double ROW_EMS = 2.3;
+
   private ThemeSheet() {}
 
   /** Returns the address of a style sheet with the colours and the text size. */
@@ -37,6 +40,8 @@ final class ThemeSheet {
     colour(css, "hover", Theme.mix(theme.ink(), 0.06, theme.panel()));
     colour(css, "pressed", Theme.mix(theme.ink(), 0.12, theme.panel()));
     colour(css, "chosen", Theme.mix(theme.accent(), 0.12, theme.panel()));
+    // Towards the ink, so that words on it gain contrast.
+    colour(css, "accent-hover", Theme.mix(theme.ink(), 0.15, theme.accent()));
     colour(css, "future", TimelineLayout.futureColour(theme));
     // A control's edge must be seen where a hairline need not: 3:1 (WCAG 2.2, 1.4.11).
     colour(css, "edge", edge(theme));
@@ -46,6 +51,12 @@ final class ThemeSheet {
     css.append(
         String.format(
             Locale.ROOT, "  -fx-font-size: %.2fpx;%n}%n", BODY_PIXELS * textPercent / 100));
+    // Whole pixels: between rows of a fraction more some of the rules would not be drawn.
+    css.append(
+        String.format(
+            Locale.ROOT,
+            ".table-view { -fx-fixed-cell-size: %dpx; }%n",
+            Math.round(ROW_EMS * BODY_PIXELS * textPercent / 100)));
     return css.toString();
   }
 

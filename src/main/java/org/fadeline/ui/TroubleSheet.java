@@ -85,8 +85,9 @@ final class TroubleSheet {
     table.getColumns().add(column("Where", 200, Problem::place));
     table.getColumns().add(column("What is wrong", 300, Problem::text));
     table.getColumns().add(column("What to do", 250, Problem::remedy));
+    table.getStyleClass().add("wrapped");
     table.getItems().setAll(trouble.problems());
-    table.setPrefHeight(Math.min(360, 70 + 34.0 * trouble.problems().size()));
+    table.setPrefHeight(Math.min(420, 60 + 52.0 * trouble.problems().size()));
     table.setAccessibleText("Problems of the file, each with its place");
     return table;
   }

@@ -34,7 +34,7 @@ class ReviewScreenTest extends WindowHarness {
   @Test
   void everyStayIsListedWithItsWords() {
     assertEquals(3, review().stays().size());
-    review().stays().forEach(stay -> assertTrue(shows(stay.wording().text())));
+    review().stays().forEach(stay -> assertTrue(shows(told(stay))));
   }
 
   @Test
@@ -52,7 +52,7 @@ class ReviewScreenTest extends WindowHarness {
   void theEvidenceOfAFadeAsksWhetherItWasTheWater() {
     StayOrGo faded =
         review().stays().stream().filter(s -> s.quiet() != null).findFirst().orElseThrow();
-    Node card = robot.lookup(faded.wording().text()).query().getParent();
+    Node card = robot.lookup(told(faded)).query().getParent();
     robot.interact(card::requestFocus);
     robot.push(KeyCode.ENTER);
     assertTrue(shows(requireNonNull(faded.quiet()).text()));

@@ -169,7 +169,7 @@ class ReviewTablesTest extends WindowHarness {
     assertEquals(60, now.windowMinutes());
     assertNotEquals(before, words());
     assertTrue(shows("How the findings move with the settings"), "the page stays");
-    review().stays().forEach(stay -> assertTrue(shows(stay.wording().text())));
+    review().stays().forEach(stay -> assertTrue(shows(told(stay))));
     robot.interact(
         () ->
             robot
@@ -188,7 +188,7 @@ class ReviewTablesTest extends WindowHarness {
   @Test
   void theFindingChosenSurvivesAChangeOfUnits() {
     StayOrGo last = review().stays().get(2);
-    Node card = robot.lookup(last.wording().text()).query().getParent();
+    Node card = robot.lookup(told(last)).query().getParent();
     robot.interact(card::requestFocus);
     robot.push(KeyCode.ENTER);
     assertTrue(shows("Short line, 13:01–"));
@@ -212,7 +212,7 @@ class ReviewTablesTest extends WindowHarness {
                 .getParent()
                 .getParent()
                 .getParent();
-    Node last = robot.lookup(review().stays().get(2).wording().text()).query().getParent();
+    Node last = robot.lookup(told(review().stays().get(2))).query().getParent();
     robot.interact(last::requestFocus);
     WaitForAsyncUtils.waitForFxEvents();
     var port = scroll.localToScene(scroll.getBoundsInLocal());

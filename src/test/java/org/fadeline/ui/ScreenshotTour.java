@@ -8,16 +8,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
-import javafx.animation.PauseTransition;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import javax.imageio.ImageIO;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.demo.LargeSessions;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
@@ -35,49 +38,28 @@ import org.fadeline.ui.state.Workbench;
  * Visits every screen on a session in every theme and writes pictures of the window: for the
  * manual, and for judging the screens by eye. Needs a display.
  *
- * <p>Arguments: the session, the folder for the pictures, the sizes such as {@code 1280x800}, and
- * optionally {@code --text=150} for another text size and {@code --second=FILE} for the match to
- * compare with.
+ * <p>Arguments: the session (or a number of events for a made one of that length), the folder for
+ * the pictures, the sizes such as {@code 1280x800}, and optionally {@code --text=150} for another
+ * text size, {@code --second=FILE} for the match to compare with and {@code --only=dark} for the
+ * themes whose names hold that. What is wrong by rule, text cut short or too faint, complaints of
+ * the toolkit, is written to {@code faults.txt} in that folder.
  */
 // JavaFX makes the object and calls start, which sets every field first of all.
 @SuppressWarnings("NullAway.Init")
 public final class ScreenshotTour extends Application {
-  private static final double SETTLED_MILLIS = 650;
+  /** Held, or its handler goes with it. */
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-  private final List<Runnable> steps = new ArrayList<>();
+  private static final double REPLAYED_SHARE = 0.56;
+
+  private final List<String> faults = new ArrayList<>();
+  private Steps steps;
   private MainWindow window;
   private Stage stage;
-  private static final String THEIR_TABLE =
-      """
-      Clock;What;Swim;lb;oz;Remarks
-      10:00;all-in;;;;
-      10:05;landed;Short;3;4,5;first of the day
-      10:09;flew away;Short;;;
-      10:20;landed;Far bank;1;0;
-      25:20;bite;Far bank;;;
-      15:00;all-out;;;;
-      """;
-
-  private static final String NOTES =
-      """
-      WEBVTT
-
-      00:10.000 --> 00:12.000
-      landed a carp on the short line, three pounds
-
-      05:00.000 --> 05:03.000
-      lost one on the short line
-
-      06:00.000 --> 06:03.000
-      fed ten pellets shallow
-
-      09:00.000 --> 09:03.000
-      lovely weather this
-      """;
-
   private Workbench bench;
   private PreferenceStore preferences;
   private Path folder;
+  private String doing = "the start";
 
   /** Starts the tour. */
   public static final class Start {
@@ -85,109 +67,217 @@ public final class ScreenshotTour extends Application {
 
     /** Runs the tour with the arguments of {@link ScreenshotTour}. */
     public static void main(String[] args) {
-      java.util.logging.Logger.getLogger("javafx").setLevel(java.util.logging.Level.SEVERE);
       System.setProperty("java.awt.headless", "true");
       Application.launch(ScreenshotTour.class, args);
     }
   }
 
   @Override
-  public void start(Stage newStage) {
+  public void start(Stage newStage) throws IOException {
     stage = newStage;
+    listen();
     Fonts.load();
     List<String> arguments = getParameters().getUnnamed();
-    Path session = Path.of(arguments.get(0));
-    folder = Path.of(arguments.get(1));
-    int text = Integer.parseInt(getParameters().getNamed().getOrDefault("text", "100"));
+    folder = Files.createDirectories(Path.of(arguments.get(1)));
+    Path session = session(arguments.get(0));
+    Map<String, String> named = getParameters().getNamed();
+    int text = Integer.parseInt(named.getOrDefault("text", "100"));
     Preferences wanted = Preferences.DEFAULT.withTextPercent(text);
-    String second = getParameters().getNamed().get("second");
+    String second = named.get("second");
     preferences =
         new PreferenceStore(second == null ? wanted : wanted.withRecent(second), changed -> {});
-    bench =
-        new Workbench(
-            new FileDesk(folder),
-            Reviewer::review,
-            new ThreadTaskService(Platform::runLater, Throwable::printStackTrace),
-            FadelineApp::checkThread);
+    ThreadTaskService tasks =
+        new ThreadTaskService(Platform::runLater, fault -> faults.add(doing + ": " + fault));
+    bench = new Workbench(new FileDesk(folder), Reviewer::review, tasks, FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);
+    steps =
+        new Steps(
+            window.scene(),
+            () ->
+                tasks.runningProperty().get().isEmpty()
+                    && bench.state().activity().opening() == null,
+            faults::add);
     window.show();
     for (String size : arguments.subList(2, arguments.size())) {
       String[] sides = size.split("x", -1);
-      steps.add(
+      step(
+          "size " + size,
           () -> {
+            // Nothing is to look as if it were pointed at.
+            new javafx.scene.robot.Robot().mouseMove(0, stage.getY() + 1);
             stage.setWidth(Double.parseDouble(sides[0]));
             stage.setHeight(Double.parseDouble(sides[1]));
           });
-      visit(session, size);
+      for (Preferences.Look look : Preferences.Look.values()) {
+        String name = look.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + size;
+        if (name.contains(named.getOrDefault("only", ""))) {
+          step("look " + look, () -> preferences.change(p -> p.withLook(look)));
+          visit(session, name);
+        }
+      }
     }
-    steps.add(Platform::exit);
-    next();
+    step("the end", this::end);
+    steps.start();
   }
 
-  private void visit(Path session, String size) {
-    for (Preferences.Look look : Preferences.Look.values()) {
-      String name = look.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + size;
-      steps.add(
-          () -> {
-            preferences.change(p -> p.withLook(look));
-            bench.closeSession();
-          });
-      steps.add(() -> picture("start-" + name));
-      steps.add(() -> window.showScreen("Set up"));
-      steps.add(() -> picture("begin-" + name));
-      steps.add(() -> bench.open(session));
-      steps.add(
-          () -> {
-            bench.hindsight(false);
-            window.showScreen(0);
-            seekShare(0.56);
-          });
-      steps.add(() -> picture("replay-then-" + name));
-      steps.add(() -> bench.hindsight(true));
-      steps.add(() -> picture("replay-hindsight-" + name));
-      steps.add(() -> window.showScreen(1));
-      steps.add(() -> picture("review-" + name));
-      for (String page :
-          List.of(
-              "Lines",
-              "First bites",
-              "After feeding",
-              "Quarter-hours",
-              "Fish",
-              "One page",
-              "The record",
-              "Settings")) {
-        steps.add(() -> run(page));
-        steps.add(
-            () ->
-                picture("review-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
-      }
-      steps.add(() -> run("Evidence"));
-      for (String screen : List.of("Log", "Set up", "Weigh-in")) {
-        steps.add(() -> window.showScreen(screen));
-        steps.add(() -> picture(screen.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
-      }
-      visitCompare(name);
-      visitTalk(name);
-      steps.add(() -> importing("their-2026-08-15.csv", THEIR_TABLE));
-      steps.add(() -> picture("import-table-" + name));
-      steps.add(() -> importing("notes.vtt", NOTES));
-      steps.add(() -> picture("import-notes-" + name));
-      steps.add(this::secondRecord);
-      steps.add(() -> picture("import-second-" + name));
-      visitSeason(session, name);
-      steps.add(window::keys);
-      steps.add(() -> picture("keys-" + name));
-      steps.add(window::keys);
+  /** The session to show: a file, or a number of events for one as large. */
+  private Path session(String asked) throws IOException {
+    if (!asked.matches("\\d+")) {
+      return Path.of(asked);
     }
+    Path made = Files.createDirectories(folder.resolve("season")).resolve("long.session.json");
+    return Files.writeString(
+        made, SessionWriter.toJson(LargeSessions.of(Integer.parseInt(asked), 1)));
+  }
+
+  /** A silent start is required: what JavaFX complains of is a fault. */
+  private void listen() {
+    TOOLKIT.setUseParentHandlers(false);
+    TOOLKIT.addHandler(
+        new Handler() {
+          @Override
+          public void publish(LogRecord complaint) {
+            String line = doing + ": " + complaint.getMessage();
+            if (!line.contains("Unsupported JavaFX configuration")) {
+              faults.add(line);
+            }
+          }
+
+          @Override
+          public void flush() {
+            // Kept in memory.
+          }
+
+          @Override
+          public void close() {
+            // Nothing to close.
+          }
+        });
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> faults.add(doing + ": " + fault));
+  }
+
+  private void step(String name, Runnable action) {
+    steps.add(
+        name,
+        () -> {
+          doing = name;
+          action.run();
+        });
+  }
+
+  private void shot(String name) {
+    step("picture " + name, () -> picture(name));
+  }
+
+  private void end() {
+    try {
+      Files.write(folder.resolve("faults.txt"), faults.stream().distinct().toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    Platform.exit();
+  }
+
+  private void visit(Path session, String name) {
+    step("close", bench::closeSession);
+    step("matches", window::showStart);
+    shot("start-" + name);
+    screen("Set up", "begin-" + name);
+    step("open", () -> bench.open(session));
+    visitReplay(name);
+    visitReview(name);
+    screen("Log", "log-" + name);
+    step("keys of the pads", () -> run("Keys of the pads"));
+    shot("log-keys-" + name);
+    step("no keys of the pads", this::putAway);
+    screen("Set up", "set-up-" + name);
+    screen("Weigh-in", "weigh-in-" + name);
+    visitCompare(name);
+    visitTalk(name);
+    visitImport(name);
+    visitSeason(session, name);
+    visitSheets(name);
+  }
+
+  private void screen(String title, String picture) {
+    step(title, () -> window.showScreen(title));
+    shot(picture);
+  }
+
+  private void pages(String screen, String name, String... titles) {
+    for (String title : titles) {
+      step(screen + " " + title, () -> run(title));
+      shot(screen + "-" + title.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name);
+    }
+  }
+
+  private void visitReplay(String name) {
+    step("as known then", () -> bench.hindsight(false));
+    step("seek", () -> seekShare(REPLAYED_SHARE));
+    screen("Replay", "replay-then-" + name);
+    step("hindsight", () -> bench.hindsight(true));
+    shot("replay-hindsight-" + name);
+    step("pick", () -> run("Pick the next event"));
+    shot("replay-picked-" + name);
+    step("pick all", () -> run("Pick every event shown"));
+    shot("replay-many-picked-" + name);
+    step("pick none", () -> run("Pick nothing"));
+    step("closer", () -> run("Closer"));
+    step("closer still", () -> run("Closer"));
+    step("second cursor", () -> run("Second cursor here, or none"));
+    step("seek on", () -> seekShare(REPLAYED_SHARE + 0.05));
+    shot("replay-close-" + name);
+    step("no second cursor", () -> run("Second cursor here, or none"));
+    step("whole", () -> run("The whole match"));
+  }
+
+  private void visitReview(String name) {
+    screen("Review", "review-" + name);
+    pages(
+        "review",
+        name,
+        "Lines",
+        "First bites",
+        "After feeding",
+        "Quarter-hours",
+        "Fish",
+        "One page",
+        "The record",
+        "Settings");
+    step("evidence", () -> run("Evidence"));
+  }
+
+  private void visitImport(String name) {
+    screen("Import", "import-" + name);
+    step("a table", () -> importing("their-2026-08-15.csv", TourFiles.TABLE));
+    shot("import-table-" + name);
+    step("notes", () -> importing("notes.vtt", TourFiles.NOTES));
+    shot("import-notes-" + name);
+    step("a second record", this::secondRecord);
+    shot("import-second-" + name);
+  }
+
+  private void visitSheets(String name) {
+    step("list of keys", window::keys);
+    shot("keys-" + name);
+    step("no list of keys", this::putAway);
+    step("help", window::help);
+    shot("help-" + name);
+    step("no help", this::putAway);
+    step("about", window::about);
+    shot("about-" + name);
+    step("no about", this::putAway);
+    step("a broken file", () -> bench.open(file("broken.session.json", TourFiles.BROKEN)));
+    shot("trouble-" + name);
+    step("trouble read", bench::dismissTrouble);
   }
 
   private void visitSeason(Path session, String name) {
-    steps.add(() -> window.showScreen("Season"));
-    steps.add(() -> picture("season-empty-" + name));
-    steps.add(
+    screen("Season", "season-empty-" + name);
+    step(
+        "a season",
         () ->
             window.screens().stream()
                 .filter(SeasonScreen.class::isInstance)
@@ -195,12 +285,16 @@ public final class ScreenshotTour extends Application {
                 .forEach(
                     screen ->
                         screen.open(Objects.requireNonNull(session.toAbsolutePath().getParent()))));
-    for (String page :
-        List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out")) {
-      steps.add(() -> run(page));
-      steps.add(
-          () -> picture("season-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
-    }
+    pages(
+        "season",
+        name,
+        "Results",
+        "Line by hour",
+        "First bites",
+        "Fades",
+        "Feed",
+        "Learned",
+        "Left out");
   }
 
   /** The match in hand as a friend might have logged it: half a minute on, one fish heavier. */
@@ -220,24 +314,26 @@ public final class ScreenshotTour extends Application {
   }
 
   private void visitTalk(String name) {
-    steps.add(
-        () -> {
-          window.showScreen("Talk");
-          run("Draft the talk from the review");
-        });
-    steps.add(() -> picture("talk-" + name));
-    steps.add(() -> run("Next slide"));
-    steps.add(() -> picture("talk-picture-" + name));
+    screen("Talk", "talk-empty-" + name);
+    step("draft", () -> run("Draft the talk from the review"));
+    shot("talk-" + name);
+    step("next slide", () -> run("Next slide"));
+    shot("talk-picture-" + name);
+    step("writing", () -> run("Write the talk"));
+    shot("talk-write-" + name);
   }
 
   private void importing(String name, String text) {
     window.showScreen("Import");
+    window.screens().stream()
+        .filter(ImportScreen.class::isInstance)
+        .map(ImportScreen.class::cast)
+        .forEach(screen -> screen.take(file(name, text)));
+  }
+
+  private Path file(String name, String text) {
     try {
-      Path file = Files.writeString(folder.resolve(name), text);
-      window.screens().stream()
-          .filter(ImportScreen.class::isInstance)
-          .map(ImportScreen.class::cast)
-          .forEach(screen -> screen.take(file));
+      return Files.writeString(folder.resolve(name), text);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -245,20 +341,33 @@ public final class ScreenshotTour extends Application {
 
   /** Visits the comparison with the first match it offers, which is one opened before. */
   private void visitCompare(String name) {
-    steps.add(() -> window.showScreen("Compare"));
-    steps.add(() -> picture("compare-invitation-" + name));
-    steps.add(
+    screen("Compare", "compare-invitation-" + name);
+    step(
+        "the second match",
         () ->
             window.scene().getRoot().lookupAll(".row-button").stream()
                 .filter(b -> b.localToScene(b.getBoundsInLocal()).getWidth() > 0)
                 .findFirst()
                 .ifPresent(b -> ((javafx.scene.control.Button) b).fire()));
-    for (String page :
-        List.of("Timelines", "Pegs", "Catch", "Rates", "First bites", "Line by line", "Pairing")) {
-      steps.add(() -> run(page));
-      steps.add(
-          () -> picture("compare-" + page.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name));
-    }
+    pages(
+        "compare",
+        name,
+        "Timelines",
+        "Pegs",
+        "Catch",
+        "Rates",
+        "First bites",
+        "Line by line",
+        "Pairing");
+  }
+
+  /** Closes what lies over the window. */
+  private void putAway() {
+    window.scene().getRoot().lookupAll(".button").stream()
+        .map(javafx.scene.control.Button.class::cast)
+        .filter(b -> b.isCancelButton() && ScreenJudge.isSeen(b))
+        .reduce((before, last) -> last)
+        .ifPresent(javafx.scene.control.Button::fire);
   }
 
   /** Does the command of a title. */
@@ -266,27 +375,12 @@ public final class ScreenshotTour extends Application {
     window.commands().stream()
         .filter(c -> c.title().equals(title))
         .findFirst()
-        .ifPresent(c -> c.action().run());
+        .ifPresentOrElse(c -> c.action().run(), () -> faults.add("no command " + title));
   }
 
   private void seekShare(double share) {
     var range = bench.state().playhead().range();
     bench.transport().seek(range.from() + Math.round(share * range.millis()));
-  }
-
-  /** Each step gets a few frames to settle in. */
-  private void next() {
-    if (steps.isEmpty()) {
-      return;
-    }
-    Runnable step = steps.remove(0);
-    PauseTransition wait = new PauseTransition(Duration.millis(SETTLED_MILLIS));
-    wait.setOnFinished(
-        e -> {
-          step.run();
-          next();
-        });
-    wait.play();
   }
 
   private void picture(String name) {
@@ -300,8 +394,8 @@ public final class ScreenshotTour extends Application {
         copy.setRGB(x, y, pixels.getArgb(x, y));
       }
     }
+    ScreenJudge.judge(window.scene()).forEach(fault -> faults.add(name + ": " + fault));
     try {
-      Files.createDirectories(folder);
       ImageIO.write(copy, "png", folder.resolve(name + ".png").toFile());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

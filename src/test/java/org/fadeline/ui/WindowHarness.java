@@ -12,10 +12,12 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Places;
+import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.DirectTaskService;
@@ -101,6 +103,12 @@ public abstract class WindowHarness {
 
   protected final Session session() {
     return requireNonNull(bench.state().open()).session();
+  }
+
+  /** Returns the words of a stay as its card has them: its times stand in the card's heading. */
+  static String told(StayOrGo stay) {
+    String text = stay.wording().text().replaceFirst("^\\d\\d:\\d\\d–\\d\\d:\\d\\d: ", "");
+    return Say.capital(text);
   }
 
   protected final void waitUntil(Callable<Boolean> condition) throws TimeoutException {

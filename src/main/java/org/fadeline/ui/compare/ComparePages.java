@@ -19,10 +19,12 @@ import org.fadeline.figure.CompareFirstBitesFigure;
 import org.fadeline.figure.ComparePegsFigure;
 import org.fadeline.figure.CompareRatesFigure;
 import org.fadeline.figure.CompareTimelinesFigure;
+import org.fadeline.figure.DayAxis;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
+import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.FigureCanvas;
 import org.jspecify.annotations.Nullable;
 
@@ -107,6 +109,9 @@ final class ComparePages {
       if (!(part instanceof Label)) {
         VBox.setVgrow(part, Priority.ALWAYS);
         Region region = (Region) part;
+        if (part instanceof DataTable<?> table) {
+          table.hug();
+        }
         region.setMinHeight(Math.max(190, region.getMinHeight()));
       }
     }
@@ -151,7 +156,7 @@ final class ComparePages {
 
   private static String name(Comparison comparison, boolean ofFirst) {
     var occasion = (ofFirst ? comparison.first() : comparison.second()).session().occasion();
-    return occasion.title() + ", " + occasion.date();
+    return occasion.title() + ", " + DayAxis.say(occasion.date());
   }
 
   private static void show(FigureCanvas canvas, Figure figure) {

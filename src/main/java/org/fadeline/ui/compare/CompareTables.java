@@ -50,13 +50,13 @@ final class CompareTables {
   CompareTables() {
     rates
         .words("Line", 130, RateRow::line)
-        .words("", 70, RateRow::what)
+        .words("Of", 70, RateRow::what)
         .numbers("First", 150, r -> perHour(r.pair.first()), r -> rate(r, r.pair.first()))
         .numbers("Second", 150, r -> perHour(r.pair.second()), r -> rate(r, r.pair.second()))
         .numbers("Ratio", 60, CompareTables::ratio, r -> CompareWords.ratio(r.pair))
         .words("On what was caught alone", 195, r -> CompareWords.exact(r.pair))
         .words("Allowing for days", 130, r -> CompareWords.wide(r.pair))
-        .words("p", 60, r -> CompareWords.p(r.pair));
+        .words("p-value", 60, r -> CompareWords.p(r.pair));
     running
         .numbers("Minutes", 80, Point::minutes, p -> Say.number(p.minutes()))
         .numbers("First, fish", 85, p -> fish(p.first()), p -> whole(fish(p.first())))
@@ -155,7 +155,9 @@ final class CompareTables {
   private static String signed(@Nullable Double value) {
     return value == null
         ? ""
-        : String.format(java.util.Locale.ROOT, "%+d", Math.round(value)).replace('-', '−');
+        : String.format(java.util.Locale.ROOT, "%+d", Math.round(value))
+            .replace('-', '−')
+            .replace("+0", "0");
   }
 
   private String weight(@Nullable Double grams) {

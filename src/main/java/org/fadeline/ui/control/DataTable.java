@@ -17,6 +17,7 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
@@ -33,12 +34,24 @@ import org.jspecify.annotations.Nullable;
  * @param <R> type of the rows
  */
 public final class DataTable<R> extends VBox {
+  /** Height of a row before its style is known, pixels. */
+  private static final double ROW = 30;
+
+  /** Where there are fewer rows, there is still room to say so. */
+  private static final int FEWEST_ROWS = 3;
+
+  /** Rows it asks room for where there are more. */
+  private static final int ROWS_ASKED = 6;
+
   private final TableView<R> table = new TableView<>();
   private final ObservableList<R> rows = FXCollections.observableArrayList();
   private final FilteredList<R> filtered = new FilteredList<>(rows);
   private final List<Function<R, String>> texts = new ArrayList<>();
+  private final ColumnFit<R> columns = new ColumnFit<>(table, texts);
+  private final Button copy = new Button("Copy");
   private final Label title = new Label();
   private final Label nothing = new Label();
+  private boolean hugging;
 
   /**
    * Makes an empty table.
@@ -55,7 +68,6 @@ public final class DataTable<R> extends VBox {
     filter.setAccessibleText("Show only rows that hold this text");
     filter.setPrefColumnCount(9);
     filter.textProperty().addListener((p, before, word) -> filter(word));
-    Button copy = new Button("Copy");
     copy.setAccessibleText("Copy the rows shown, with their heading");
     copy.getStyleClass().add("flat");
     copy.setOnAction(e -> copy(List.copyOf(table.getItems())));
@@ -80,6 +92,9 @@ public final class DataTable<R> extends VBox {
             e.consume();
           }
         });
+    // Written like the cells, it knows their font once the table is seen.
+    copy.fontProperty().addListener((p, before, font) -> columns.fit(font));
+    table.fixedCellSizeProperty().addListener((p, before, size) -> hugRows());
     setVgrow(table, Priority.ALWAYS);
     setSpacing(6);
     setMinHeight(0);
@@ -93,9 +108,28 @@ public final class DataTable<R> extends VBox {
     }
   }
 
+  /** Gives it no more height than its rows need, so that a chart beside it has the rest. */
+  public DataTable<R> hug() {
+    hugging = true;
+    hugRows();
+    return this;
+  }
+
+  private void hugRows() {
+    if (hugging) {
+      double row = Math.max(ROW, table.getFixedCellSize());
+      int shown = Math.max(FEWEST_ROWS, rows.size());
+      // The heading, the row of headings, and a bar where the columns do not fit.
+      double height = row * (shown + 3.2);
+      setMaxHeight(height);
+      setPrefHeight(Math.min(height, row * (ROWS_ASKED + 3.2)));
+    }
+  }
+
   /** Adds a column of words. */
   public DataTable<R> words(String heading, double width, Function<R, String> text) {
     TableColumn<R, String> column = new TableColumn<>(heading);
+    column.setCellFactory(c -> new WordCell<>());
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(text.apply(row.getValue())));
     column.setPrefWidth(width);
     table.getColumns().add(column);
@@ -120,6 +154,19 @@ public final class DataTable<R> extends VBox {
     table.getColumns().add(column);
     texts.add(row -> value.apply(row) == null ? "" : text.apply(row));
     return this;
+  }
+
+  /** Words; long ones, which may be cut short, are a hover away. */
+  private static final class WordCell<R> extends TableCell<R, String> {
+    private static final int LONG = 36;
+
+    @Override
+    protected void updateItem(@Nullable String item, boolean empty) {
+      super.updateItem(item, empty);
+      String text = empty || item == null ? "" : item;
+      setText(text);
+      setTooltip(text.length() > LONG ? new Tooltip(text) : null);
+    }
   }
 
   /** A number at the right edge. */
@@ -168,6 +215,8 @@ public final class DataTable<R> extends VBox {
   /** Shows other rows. */
   public void show(List<R> newRows) {
     rows.setAll(newRows);
+    columns.fit(copy.getFont());
+    hugRows();
   }
 
   /** Returns the table itself. */

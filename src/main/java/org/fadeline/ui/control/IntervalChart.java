@@ -116,7 +116,12 @@ public final class IntervalChart implements FigureCanvas.Painter {
     double at = left + (right - left) * Math.min(1, row.value() / end);
     g.setColor(Theme.mix(hue, row.strong() ? 0.55 : 0.35, theme.panel()));
     g.fill(new Rectangle2D.Double(from, y - 4 * scale, Math.max(1, to - from), 8 * scale));
-    if (row.high() > end) {
+    // The limits themselves in the full hue: the bar alone is paler than a graphic may be.
+    g.setColor(hue);
+    g.fill(new Rectangle2D.Double(from, y - 4 * scale, 1.6 * scale, 8 * scale));
+    if (row.high() <= end) {
+      g.fill(new Rectangle2D.Double(to - 1.6 * scale, y - 4 * scale, 1.6 * scale, 8 * scale));
+    } else {
       // Runs on beyond the scale: an open end.
       g.setColor(theme.panel());
       for (int gap = 1; gap <= 3; gap++) {

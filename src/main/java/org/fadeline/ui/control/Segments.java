@@ -30,6 +30,7 @@ public final class Segments<T> extends HBox {
     getStyleClass().add("segments");
     setMaxHeight(Region.USE_PREF_SIZE);
     setMinWidth(Region.USE_PREF_SIZE);
+    setMaxWidth(Region.USE_PREF_SIZE);
     ToggleGroup group = new ToggleGroup();
     for (T value : values) {
       ToggleButton button = new ToggleButton(label.apply(value));

@@ -48,8 +48,12 @@ public final class ImportScreen implements Screen {
     drop.getStyleClass().add("quiet");
     HBox top = new HBox(12, what, choose, drop);
     top.setAlignment(Pos.CENTER_LEFT);
-    top.setPadding(new Insets(12, 18, 8, 18));
+    top.setPadding(new Insets(12, 12, 10, 12));
     view.setTop(top);
+    for (Node page : List.of(table.view(), notes.view(), second.view())) {
+      page.getStyleClass().addAll("panel", "import-page");
+      BorderPane.setMargin(page, new Insets(0, 12, 10, 12));
+    }
     acceptDrops();
     show(TABLE);
   }

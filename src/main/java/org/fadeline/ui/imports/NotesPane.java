@@ -91,7 +91,6 @@ final class NotesPane {
     view.setCenter(proposals);
     view.setBottom(foot());
     BorderPane.setMargin(proposals, new Insets(0, 0, 0, 14));
-    view.setPadding(new Insets(0, 18, 14, 18));
     landing.watch(can -> offer());
     clock.show(null);
     offer();

@@ -13,8 +13,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
+import org.jspecify.annotations.Nullable;
 
 /** The rows as they stand in the file, and over each column what it is taken for. */
 final class RowsTable {
@@ -96,6 +98,7 @@ final class RowsTable {
     box.setAccessibleText("What the column " + theirs + " is");
     box.setId("column-" + theirs);
     box.setMaxWidth(Double.MAX_VALUE);
+    box.setConverter(new InWords());
     box.setValue(
         mapping.columns().entrySet().stream()
             .filter(e -> e.getValue().equals(theirs))
@@ -104,6 +107,21 @@ final class RowsTable {
             .orElse(UNUSED));
     box.setOnAction(e -> change.accept(m -> taken(m, theirs, box.getValue())));
     return box;
+  }
+
+  /** Says a column's name as words: "weight, lb". */
+  private static final class InWords extends StringConverter<String> {
+    @Override
+    public String toString(@Nullable String column) {
+      return column == null
+          ? ""
+          : column.replaceFirst("_(lb|oz|g|kg|ml|m|s)$", ", $1").replace('_', ' ');
+    }
+
+    @Override
+    public String fromString(String text) {
+      throw new UnsupportedOperationException("chosen, never typed");
+    }
   }
 
   /** Returns the mapping with a column taken for something else, and nothing taken twice. */

@@ -85,7 +85,6 @@ final class SecondRecordPane {
     view.setTop(head);
     view.setCenter(clashes);
     view.setBottom(foot);
-    view.setPadding(new Insets(0, 18, 14, 18));
     Watch.part(bench.stateProperty(), SecondRecordPane::inHand, session -> compare());
     Watch.part(preferences.property(), p -> p.units(), units -> show());
     landing.watch(can -> show());

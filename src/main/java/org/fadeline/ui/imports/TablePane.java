@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -83,6 +82,9 @@ final class TablePane {
     busy.setAlignment(Pos.CENTER_LEFT);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
+    for (Button button : List.of(saveRejects, add, begin)) {
+      button.setMinWidth(Region.USE_PREF_SIZE);
+    }
     HBox foot = new HBox(10, summary, gap, busy, saveRejects, add, begin);
     foot.setAlignment(Pos.CENTER_LEFT);
     problems.table().setId("import-problems");
@@ -95,9 +97,9 @@ final class TablePane {
     problems.setMinHeight(120);
     VBox.setVgrow(problems, Priority.SOMETIMES);
     VBox.setVgrow(rows.view(), Priority.ALWAYS);
-    view.setPadding(new Insets(0, 18, 14, 18));
     view.getChildren().addAll(choices.view(), layout.view(), rows.view(), problems, foot);
     working(false);
+    showResult(false);
     landing.watch(can -> offer());
   }
 
@@ -171,7 +173,16 @@ final class TablePane {
     rows.show(loaded.preview, mapping);
     layout.show(loaded.preview, mapping);
     problems.show(loaded.result.report().problems());
+    showResult(true);
     offer();
+  }
+
+  /** Before a table is read there is nothing to say of it. */
+  private void showResult(boolean read) {
+    for (Node part : List.of(layout.view(), problems)) {
+      part.setVisible(read);
+      part.setManaged(read);
+    }
   }
 
   private void failed(Exception failure) {

@@ -25,7 +25,7 @@ final class FootagePane {
   private final LogDesk desk;
   private final Footage.Opener opener;
   private final Label words = new Label();
-  private final Button choose = new Button("A film beside…");
+  private final Button choose = new Button("Footage beside…");
   private final Button away = new Button("Put the film away");
   private final VBox view = new VBox(6);
   private @Nullable Path shown;
@@ -119,7 +119,7 @@ final class FootagePane {
       choose.setText("Another film…");
       row.getChildren().add(away);
     } else {
-      choose.setText("A film beside…");
+      choose.setText("Footage beside…");
     }
     view.getChildren().clear();
     Footage now = footage;

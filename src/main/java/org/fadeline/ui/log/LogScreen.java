@@ -68,6 +68,7 @@ public final class LogScreen implements Screen {
     film = new FootagePane(desk, MediaFootage::open);
     ScrollPane grid = new ScrollPane(pads.view());
     grid.setFitToWidth(true);
+    grid.setFitToHeight(true);
     grid.getStyleClass().add("plain-scroll");
     VBox middle = new VBox(10, clock.view(), grid, saying());
     VBox.setVgrow(grid, Priority.ALWAYS);

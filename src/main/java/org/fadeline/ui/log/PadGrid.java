@@ -11,6 +11,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.fadeline.log.Pad;
 import org.fadeline.log.PadKeys;
@@ -24,6 +26,11 @@ final class PadGrid {
   private static final int HUES = 5;
   private static final int AROUND_A_ROW = Pad.ON_A_LINE.size();
 
+  /** Pads take the room there is, up to this: beyond it they only lie further apart. */
+  private static final double TALLEST = 110;
+
+  private static final double WIDEST_NAME = 150;
+
   private final GridPane grid = new GridPane();
   private final Consumer<Pad> press;
 
@@ -31,7 +38,8 @@ final class PadGrid {
     this.press = press;
     grid.getStyleClass().add("pads");
     ColumnConstraints names = new ColumnConstraints();
-    names.setMinWidth(92);
+    names.setMinWidth(Region.USE_PREF_SIZE);
+    names.setMaxWidth(WIDEST_NAME);
     names.setHgrow(Priority.NEVER);
     grid.getColumnConstraints().add(names);
     for (int i = 0; i < Pad.ON_A_LINE.size(); i++) {
@@ -51,6 +59,13 @@ final class PadGrid {
   /** Lays the pads out for a session's lines. */
   void show(List<Line> lines, PadKeys keys, Units units) {
     grid.getChildren().clear();
+    grid.getRowConstraints().clear();
+    for (int i = 0; i <= lines.size(); i++) {
+      RowConstraints row = new RowConstraints();
+      row.setVgrow(Priority.ALWAYS);
+      row.setMaxHeight(TALLEST);
+      grid.getRowConstraints().add(row);
+    }
     for (int i = 0; i < lines.size(); i++) {
       Line line = lines.get(i);
       grid.add(name(line, i, units), 0, i);

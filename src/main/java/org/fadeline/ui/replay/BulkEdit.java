@@ -70,6 +70,7 @@ final class BulkEdit {
             "Shift by minutes and seconds, such as +1:30, or by what the clock said and the true time,"
                 + " such as 11:42 was 11:40:30");
     by.setPromptText("+1:30, or 11:42 was 11:40:30");
+    by.setPrefColumnCount(19);
     by.setId("bulk-shift");
     by.textProperty()
         .addListener(

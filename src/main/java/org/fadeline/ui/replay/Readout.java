@@ -140,7 +140,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
         note.append(net(totals));
       } else {
         double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
-        note.append("; in the end the scales said ").append(Say.weight(scales, units));
+        note.append("; scales at the end ").append(Say.weight(scales, units));
       }
       return new Pair(Say.weight(totals.weightG(), units), note.toString());
     }
@@ -164,10 +164,13 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (pace == null || frame.phase() == Phase.BEFORE || frame.phase() == Phase.AFTER) {
         return new Pair("–", frame.phase() == Phase.AFTER ? "all out" : "too soon for a finish");
       }
-      String sure = "at the present rate, " + oddsOf(pace.fish().level());
+      String sure = "at this rate, " + oddsOf(pace.fish().level());
       String note =
           pace.tiringTells()
-              ? sure + "; " + range(pace.tiring().fish(), pace.tiring().weight()) + " if it tires"
+              ? sure.replace(" times in ", " in ")
+                  + "; "
+                  + range(pace.tiring().fish(), pace.tiring().weight())
+                  + " if it tires"
               : "by all out " + sure;
       return new Pair(range(pace.fish(), pace.weight()), note);
     }

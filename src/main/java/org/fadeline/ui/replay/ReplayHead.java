@@ -58,7 +58,7 @@ final class ReplayHead {
   private static Region gap() {
     Region gap = new Region();
     gap.setMinWidth(8);
-    gap.setPrefWidth(26);
+    gap.setPrefWidth(18);
     return gap;
   }
 

@@ -2,6 +2,7 @@ package org.fadeline.ui.replay;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
@@ -31,6 +32,12 @@ import org.jspecify.annotations.Nullable;
 
 /** The match as it went: timeline, peg, figures at the playhead, turning points, transport. */
 public final class ReplayScreen implements Screen {
+  /** Height of a lane beside which the key is shown too, pixels at the usual text size. */
+  private static final double ROOM_OF_LANE = 88;
+
+  /** Height of clock and key together, pixels at the usual text size. */
+  private static final double ROOM_OF_REST = 95;
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final BorderPane view = new BorderPane();
@@ -49,6 +56,7 @@ public final class ReplayScreen implements Screen {
   private Range shown = new Range(0, 0);
   private OpenSession.@Nullable Source shownOf;
   private boolean visible;
+  private boolean keyShown;
 
   /** Makes the screen. */
   public ReplayScreen(Workbench bench, PreferenceStore preferences) {
@@ -61,6 +69,14 @@ public final class ReplayScreen implements Screen {
     inspector = new Inspector(bench, preferences, timeline::requestFocus);
     transport = new TransportBar(bench, preferences, commands::toggleLoop);
     timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
+    timeline
+        .heightProperty()
+        .addListener(
+            (p, before, after) -> {
+              if (keyShown != hasRoomForKey()) {
+                Platform.runLater(this::redraw);
+              }
+            });
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
     pictures = new PictureMenu(bench, preferences, () -> ReplayPictures.timeline(bench, shown));
     pictures.on(timeline);
@@ -69,13 +85,13 @@ public final class ReplayScreen implements Screen {
     swim.getStyleClass().add("panel");
     swim.setStyle("-fx-padding: 0.5em;");
     swim.minHeightProperty().bind(view.heightProperty().multiply(0.34));
-    swim.prefHeightProperty().bind(view.heightProperty().multiply(0.42));
+    swim.prefHeightProperty().bind(view.heightProperty().multiply(0.44));
     VBox side = new VBox(10, swim, turns.view());
     VBox.setVgrow(turns.view(), Priority.ALWAYS);
     side.setMinWidth(220);
-    side.prefWidthProperty().bind(view.widthProperty().multiply(0.22));
+    side.prefWidthProperty().bind(view.widthProperty().multiply(0.24));
     side.setMaxWidth(380);
-    cards.setPrefWidth(230);
+    cards.setPrefWidth(232);
     cards.setMinWidth(190);
     HBox lanes = new HBox(timeline, cards);
     HBox.setHgrow(timeline, Priority.ALWAYS);
@@ -196,8 +212,21 @@ public final class ReplayScreen implements Screen {
             .map(Line::id)
             .filter(id -> !s.choices().hiddenLines().contains(id))
             .toList();
-    TimelineView part = now.view().withRange(shown.from(), shown.to()).withLanes(lanes);
+    keyShown = hasRoomForKey();
+    TimelineView part =
+        now.view().withRange(shown.from(), shown.to()).withLanes(lanes).withKey(keyShown);
     timeline.show(now.with(part));
+  }
+
+  /** What the marks mean is said below the lanes wherever these stay tall enough to be read. */
+  private boolean hasRoomForKey() {
+    OpenSession open = bench.state().open();
+    int lanes =
+        open == null
+            ? 0
+            : open.session().lines().size() - bench.state().choices().hiddenLines().size();
+    double em = preferences.get().textPercent() / 100.0;
+    return timeline.getHeight() >= (lanes * ROOM_OF_LANE + ROOM_OF_REST) * em;
   }
 
   private void follow(WorkbenchState s) {

@@ -212,6 +212,8 @@ final class TimelinePane extends Pane {
           .getStyleClass()
           .add(covers.getChildren().size() % 2 == 0 ? "future-margin" : "future");
       covers.getChildren().add(rectangle);
+      // Made while laying out, after this frame's styles: unstyled it would flash black.
+      rectangle.applyCss();
     }
     for (int i = 0; i < covers.getChildren().size(); i++) {
       covers.getChildren().get(i).setVisible(i < 2 * lanes.size() + 1);
@@ -276,8 +278,9 @@ final class TimelinePane extends Pane {
         }
       }
       double w = Math.min(room, label.prefWidth(-1));
-      double h = lane.header().getHeight();
-      label.resizeRelocate(right - w, lane.header().getMinY(), w, h);
+      double h = label.prefHeight(-1);
+      // On one line with the lane's name.
+      label.resizeRelocate(right - w, now.headerBaseline(lane) - label.getBaselineOffset(), w, h);
     }
   }
 

@@ -6,6 +6,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.Figure;
+import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.FigureCanvas;
 import org.jspecify.annotations.Nullable;
 
@@ -17,11 +18,14 @@ final class ChartPage {
 
   ChartPage(Node... below) {
     canvas.setMinHeight(230);
-    canvas.setPrefHeight(330);
+    canvas.setPrefHeight(230);
     VBox.setVgrow(canvas, Priority.ALWAYS);
     view.getChildren().add(canvas);
     for (Node node : below) {
       VBox.setVgrow(node, Priority.ALWAYS);
+      if (node instanceof DataTable<?> table) {
+        table.hug();
+      }
       if (node instanceof Region region) {
         region.setMinHeight(170);
       }

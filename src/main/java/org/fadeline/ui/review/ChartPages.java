@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
 import javafx.util.StringConverter;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
@@ -34,7 +35,7 @@ final class ChartPages {
   private final ChartPage fish;
   private final ChartPage weight;
   private final FigureCanvas page = new FigureCanvas();
-  private final ScrollPane pageScroll = new ScrollPane(page);
+  private final ScrollPane pageScroll = new ScrollPane(new StackPane(page));
   private final DataTable<LineTables.StepRow> steps;
   private @Nullable Review review;
   private @Nullable FigureStyle style;
@@ -48,6 +49,8 @@ final class ChartPages {
     fish = new ChartPage(tables.fish);
     weight = new ChartPage(tables.lines);
     pageScroll.getStyleClass().add("plain-scroll");
+    pageScroll.setFitToWidth(true);
+    page.getStyleClass().add("paper");
     responseLine.setAccessibleText("Line whose feeding is shown");
     responseLine.setConverter(
         new StringConverter<>() {
@@ -143,6 +146,7 @@ final class ChartPages {
     double width = PAGE_WIDTH * figure.style().textScale();
     page.setPrefSize(width, width / figure.aspect());
     page.setMinSize(width, width / figure.aspect());
+    page.setMaxSize(width, width / figure.aspect());
     page.show(figure::paint, figure.description());
   }
 

@@ -74,6 +74,7 @@ final class EvidencePane {
     chartTitle.getStyleClass().add("strong");
     view.getChildren().addAll(facts, quietTitle, quiet, others, chartTitle, chart);
     others.setMinHeight(190);
+    others.hug();
     scroll.setFitToWidth(true);
     scroll.setFitToHeight(true);
     scroll.getStyleClass().add("plain-scroll");

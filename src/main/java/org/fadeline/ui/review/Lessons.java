@@ -40,7 +40,7 @@ final class Lessons {
     }
   }
 
-  private VBox card(Review review, Lesson lesson) {
+  private HBox card(Review review, Lesson lesson) {
     Label text = new Label(lesson.text());
     text.setWrapText(true);
     text.setMinHeight(Region.USE_PREF_SIZE);
@@ -48,18 +48,20 @@ final class Lessons {
     Button go = new Button("Go to " + time);
     go.getStyleClass().add("link");
     go.setOnAction(e -> replay.accept(lesson.at()));
-    VBox card = new VBox(4, text, go);
-    card.getStyleClass().addAll("panel", "lesson");
+    VBox words = new VBox(4, text, go);
+    HBox.setHgrow(words, Priority.ALWAYS);
     int place = -1;
     for (int i = 0; i < review.session().lines().size(); i++) {
       if (review.session().lines().get(i).id().equals(lesson.lineId())) {
         place = i;
       }
     }
-    card.setStyle(
-        "-fx-border-color: -fl-hairline -fl-hairline -fl-hairline "
-            + (place < 0 ? "-fl-accent" : "-fl-line-" + place % 5)
-            + "; -fx-border-width: 1 1 1 4;");
+    Region bar = new Region();
+    bar.getStyleClass().add("line-bar");
+    bar.setStyle(
+        "-fx-background-color: " + (place < 0 ? "-fl-accent" : "-fl-line-" + place % 5) + ";");
+    HBox card = new HBox(10, bar, words);
+    card.getStyleClass().addAll("panel", "lesson");
     HBox.setHgrow(card, Priority.ALWAYS);
     card.setPrefWidth(300);
     card.setMaxWidth(Double.MAX_VALUE);

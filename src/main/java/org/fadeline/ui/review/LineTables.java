@@ -130,7 +130,9 @@ final class LineTables {
             "Minutes since",
             130,
             r -> r.bin.fromMinute(),
-            r -> Math.round(r.bin.fromMinute()) + " to " + Math.round(r.bin.toMinute()))
+            r ->
+                (Math.round(r.bin.fromMinute()) + " to " + Math.round(r.bin.toMinute()))
+                    .replace('-', '−'))
         .numbers("Bites", 65, r -> (double) r.bin.bites(), r -> String.valueOf(r.bin.bites()))
         .numbers("Min bait in", 90, r -> r.bin.baitHours(), r -> minutes(r.bin.baitHours()))
         .numbers(

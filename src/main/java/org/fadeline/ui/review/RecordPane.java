@@ -28,6 +28,8 @@ final class RecordPane {
     this.replay = replay;
     view.setFitToWidth(true);
     view.getStyleClass().add("plain-scroll");
+    // Longer lines are hard to read.
+    body.getStyleClass().add("reading");
   }
 
   ScrollPane view() {

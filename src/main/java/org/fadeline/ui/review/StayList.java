@@ -42,7 +42,7 @@ final class StayList {
     Label title = new Label("Stay or go");
     title.getStyleClass().add("title");
     title.setMinWidth(Region.USE_PREF_SIZE);
-    Label note = new Label("every spell, both ways; weight first");
+    Label note = new Label("what each stay paid, when it faded, when it was left");
     note.getStyleClass().add("quiet");
     HBox head = new HBox(10, title, note);
     head.setAlignment(Pos.BASELINE_LEFT);
@@ -126,7 +126,7 @@ final class StayList {
                 + (reason == null ? "" : "; reason noted: " + reason));
     verdict.setWrapText(true);
     verdict.getStyleClass().add(isLate(stay) ? "warning-text" : "quiet");
-    Label text = new Label(stay.wording().text());
+    Label text = new Label(withoutTimes(stay.wording().text(), from + "–" + to));
     text.setWrapText(true);
     text.setMinHeight(Region.USE_PREF_SIZE);
     Button go = new Button("Replay from " + from);
@@ -156,6 +156,11 @@ final class StayList {
           }
         });
     return card;
+  }
+
+  /** The words of a stay begin with its times, which its heading says already. */
+  private static String withoutTimes(String text, String times) {
+    return text.startsWith(times + ": ") ? Say.capital(text.substring(times.length() + 2)) : text;
   }
 
   private static boolean isLate(StayOrGo stay) {

@@ -55,7 +55,7 @@ final class FilterBar {
     wind.setAccessibleText("Wind");
     wind.setId("season-wind");
     wind.setOnAction(e -> tell());
-    Button all = new Button("Everything");
+    Button all = new Button("Clear the filters");
     all.setId("season-everything");
     all.setAccessibleText("Take every filter away");
     all.getStyleClass().add("flat");

@@ -164,7 +164,7 @@ final class KindTables {
         .numbers("Spells", 75, g -> (double) g.spells(), g -> String.valueOf(g.spells()))
         .numbers("Faded", 75, g -> (double) g.faded(), g -> String.valueOf(g.faded()))
         .numbers(
-            "Middle one",
+            "Middle fade",
             110,
             FadeGroup::medianMinute,
             g -> Say.number(known(g.medianMinute())) + " min in")

@@ -33,7 +33,9 @@ import org.fadeline.figure.SeasonHoursFigure;
 import org.fadeline.figure.SeasonPastPlainFigure;
 import org.fadeline.figure.SeasonResultsFigure;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Places;
@@ -82,6 +84,12 @@ final class SeasonBody {
   private final FigureCanvas pastPlain = canvas();
   private final FigureCanvas feed = canvas();
   private final Label waiting = new Label(SeasonWords.READING);
+  private final Invitation invitation =
+      new Invitation(
+          "A season as one",
+          "Choose the folder your matches are kept in. You then see which line paid in which hour of"
+              + " the match, how soon first bites came, which lines faded and when, and what"
+              + " differed from match to match.");
   private final Label foot =
       new Label(
           "Limits at 95%, from drawing whole sessions; none below "
@@ -201,6 +209,9 @@ final class SeasonBody {
   private static VBox page(Region... parts) {
     VBox box = new VBox(10, parts);
     for (Region part : parts) {
+      if (part instanceof DataTable<?> table) {
+        table.hug();
+      }
       if (!(part instanceof Segments || part instanceof Label || part instanceof CheckBox)) {
         VBox.setVgrow(part, Priority.ALWAYS);
       }
@@ -318,7 +329,12 @@ final class SeasonBody {
   private void arrange() {
     SeasonState state = desk.state();
     boolean nothing = state.reading() != null && state.found().entries().isEmpty();
-    Node shown = nothing ? waiting : pages.get(shownPage);
+    boolean none = state.folder() == null;
+    for (Node node : List.of(filters.view(), behind.view(), pageChoice)) {
+      node.setVisible(!none);
+      node.setManaged(!none);
+    }
+    Node shown = none ? invitation : nothing ? waiting : pages.get(shownPage);
     if (shown != null && !page.getChildren().equals(List.of(shown))) {
       page.getChildren().setAll(shown);
     }
@@ -341,9 +357,8 @@ final class SeasonBody {
 
   private void show(SeasonState state) {
     Path chosen = state.folder();
-    folder.setText(chosen == null ? "No folder yet" : String.valueOf(chosen.getFileName()));
-    counts.setText(
-        chosen == null ? "Choose a folder of sessions to see them as one" : counts(state));
+    folder.setText(chosen == null ? "Season" : String.valueOf(chosen.getFileName()));
+    counts.setText(chosen == null ? "" : counts(state));
     SeasonState.Reading now = state.reading();
     for (Node node : List.of(bar, reading, stop)) {
       node.setVisible(now != null);

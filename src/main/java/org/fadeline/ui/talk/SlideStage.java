@@ -14,13 +14,19 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
 /** The slide as it will be, what is to be said against it, and how far a writing is. */
 final class SlideStage {
   private final FigureCanvas canvas = new FigureCanvas();
-  private final Frame frame = new Frame(canvas);
+  private final Invitation invitation =
+      new Invitation(
+          "A talk from this match",
+          "Draft from the review makes slides with pictures and words, to change and put in your own"
+              + " order. Or add slides one by one.");
+  private final Frame frame = new Frame(canvas, invitation);
   private final VBox remarks = new VBox(3);
   private final ProgressBar bar = new ProgressBar();
   private final Label doing = new Label();
@@ -58,6 +64,7 @@ final class SlideStage {
     SlideFigure page = shown.page();
     frame.shape.set(page == null ? 16.0 / 9 : page.aspect());
     canvas.setVisible(page != null);
+    invitation.setVisible(page == null && shown.remarks().isEmpty());
     canvas.show(
         page == null ? null : page::paint,
         page == null ? "" : page.title() + ". " + page.description());
@@ -87,11 +94,13 @@ final class SlideStage {
   /** Keeps the slide's shape, as large as there is room. */
   private static final class Frame extends Pane {
     private final FigureCanvas slide;
+    private final Invitation invitation;
     private final DoubleProperty shape = new SimpleDoubleProperty(16.0 / 9);
 
-    Frame(FigureCanvas slide) {
+    Frame(FigureCanvas slide, Invitation invitation) {
       this.slide = slide;
-      getChildren().add(slide);
+      this.invitation = invitation;
+      getChildren().addAll(slide, invitation);
       setMinSize(0, 0);
       setPrefHeight(2000);
     }
@@ -100,6 +109,7 @@ final class SlideStage {
     protected void layoutChildren() {
       double w = Math.min(getWidth(), getHeight() * shape.get());
       double h = w / shape.get();
+      invitation.resizeRelocate(0, 0, getWidth(), getHeight());
       slide.resizeRelocate(Math.floor((getWidth() - w) / 2), 0, Math.floor(w), Math.floor(h));
     }
   }

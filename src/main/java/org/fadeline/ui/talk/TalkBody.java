@@ -9,6 +9,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -100,8 +101,9 @@ final class TalkBody {
             write);
     top.setAlignment(Pos.CENTER_LEFT);
     top.setStyle("-fx-padding: 0.7em 0.9em 0.7em 0.9em;");
-    HBox below =
-        new HBox(
+    FlowPane below =
+        new FlowPane(
+            6,
             6,
             button("Add", "Add a slide", () -> model.add(Slide.EMPTY)),
             button("Duplicate", "Duplicate the slide", model::duplicate),

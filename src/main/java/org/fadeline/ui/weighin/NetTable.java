@@ -44,7 +44,9 @@ final class NetTable {
   /** Shows the nets of a session and as many empty ones as were asked for. */
   void show(Session session, List<NetScale> nets, Units units, boolean editable) {
     List<Node> cells = new ArrayList<>();
-    String[] heads = {"Net", "At the scales", "In the log", "Holds", "Factor", "Against the limit"};
+    String[] heads = {
+      "Net", "At the scales", "In the log", "Holds", "Scales ÷ log", "Against the limit"
+    };
     for (int i = 0; i < heads.length; i++) {
       cells.add(at(head(heads[i]), i, 0));
     }

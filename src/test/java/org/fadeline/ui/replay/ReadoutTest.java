@@ -89,14 +89,13 @@ class ReadoutTest {
   @Test
   void aFinishSaysThatItTakesTheRateAsLasting() {
     Readout r = at(FakeDesk.opened(HandMade.session()), 298);
-    assertEquals("by all out at the present rate, 9 times in 10", r.pace().note());
+    assertEquals("by all out at this rate, 9 times in 10", r.pace().note());
   }
 
   @Test
   void aFinishThatTiringWouldChangeIsToldBothWays() {
     String note = at(FakeDesk.opened(HandMade.session()), 90).pace().note();
-    assertTrue(
-        note.matches("at the present rate, 9 times in 10; [0-9]+–[0-9]+ lb if it tires"), note);
+    assertTrue(note.matches("at this rate, 9 in 10; [0-9]+–[0-9]+ lb if it tires"), note);
   }
 
   @Test
@@ -175,7 +174,7 @@ class ReadoutTest {
       assertFalse(at(bench, minute).toString().contains(scales), "minute " + minute);
     }
     bench.hindsight(true);
-    assertTrue(at(bench, 10).weight().note().endsWith("in the end the scales said " + scales));
+    assertTrue(at(bench, 10).weight().note().endsWith("scales at the end " + scales));
   }
 
   @Test
