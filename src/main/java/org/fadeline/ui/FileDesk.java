@@ -45,13 +45,14 @@ final class FileDesk implements Desk {
           session,
           new OpenSession.Source(
               path, SessionPaths.bareName(path), result.readOnlyReason().orElse(null)),
-          new Notice(problems(result), null));
+          new Notice(problems(result), null, null));
     }
     try {
       SessionStore.Opened opened = SessionStore.open(path, appData);
       SessionStore store = opened.store().orElseThrow(() -> refused(path, opened.read()));
       String recovered = opened.recovered().map(r -> r.message()).orElse(null);
-      return new StoredRecord(store, new Notice(problems(opened.read()), recovered));
+      Session other = opened.recovered().flatMap(r -> r.other()).orElse(null);
+      return new StoredRecord(store, new Notice(problems(opened.read()), recovered, other));
     } catch (IOException failure) {
       throw new Refusal(
           Trouble.of(

@@ -99,10 +99,12 @@ public interface Desk {
    *
    * @param problems of the file, each with its place
    * @param recovered what was brought back from its journal, in words, or null
+   * @param other the record as its journal has it, where the file was changed outside, or null
    */
-  record Notice(List<Activity.Problem> problems, @Nullable String recovered) {
+  record Notice(
+      List<Activity.Problem> problems, @Nullable String recovered, @Nullable Session other) {
     /** Nothing to be said. */
-    public static final Notice NONE = new Notice(List.of(), null);
+    public static final Notice NONE = new Notice(List.of(), null, null);
 
     /** Copies the list. */
     public Notice {

@@ -249,15 +249,9 @@ public final class Workbench implements AutoCloseable {
   public void install(Desk.Held opened) {
     Session session = opened.session();
     OpenSession open = OpenSession.of(session, opened.source(), opened.history());
-    List<Activity.Problem> problems = opened.notice().problems();
     Trouble trouble =
-        problems.isEmpty()
-            ? null
-            : new Trouble(
-                "Opened, with " + count(problems.size(), "remark"),
-                "The file is unchanged. What it says here was taken as described.",
-                problems,
-                null);
+        OpeningTrouble.of(
+            opened, other -> editing.edit("Take the record as it was kept here", s -> other));
     Desk.Held old = record;
     record = opened;
     change(
@@ -386,7 +380,7 @@ public final class Workbench implements AutoCloseable {
                                     + "). The replay is not affected.")))));
   }
 
-  private static String count(int n, String noun) {
+  static String count(int n, String noun) {
     return n == 1 ? "one " + noun : n + " " + noun + "s";
   }
 
