@@ -259,9 +259,9 @@ public final class ReviewText {
     paragraph(
         "  ",
         "Lines tire while they are fished: on simulated lines that do, the finish lay in the first"
-            + " range in 50 to 73% of matches two and three hours out and below it in the others,"
-            + " and in the second, of fish, in 90% or more. On lines whose rate changes by steps"
-            + " either way both hold it in about 80%.");
+            + " range in 55 to 75% of matches two and three hours out and below it in the others,"
+            + " and in the second, of fish, in 86% or more. On lines whose rate changes by steps"
+            + " either way both hold it in 80 to 86%.");
   }
 
   private String range(Course.Finish fish, Course.@Nullable Finish weight) {

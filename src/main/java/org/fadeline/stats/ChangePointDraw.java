@@ -3,7 +3,8 @@ package org.fadeline.stats;
 import java.util.List;
 
 /**
- * One exact draw from the posterior of a piecewise constant rate.
+ * One exact draw from the posterior of a piecewise constant rate (Fearnhead 2006, Statistics and
+ * Computing 16:203–213).
  *
  * @param segments in order, joined end to end, at least one where there are bins
  */

@@ -1,9 +1,9 @@
 package org.fadeline.stats;
 
 /**
- * Prior of a piecewise constant rate: each segment's rate is Gamma(shape, rate); a segment of d
- * bins has probability h(1 − h)^(d − minimum length) for d ≥ minimum length, and the last, unended
- * one (1 − h)^max(0, d − minimum length).
+ * Prior of a piecewise constant rate (Fearnhead 2006, Statistics and Computing 16:203–213): each
+ * segment's rate is Gamma(shape, rate); a segment of d bins has probability h(1 − h)^(d − minimum
+ * length) for d ≥ minimum length, and the last, unended one (1 − h)^max(0, d − minimum length).
  *
  * @param shape of the gamma prior of a segment's rate, in (0, ∞)
  * @param rate of that prior in units of exposure, in (0, ∞); shape / rate is the prior mean rate

@@ -1,7 +1,8 @@
 package org.fadeline.stats;
 
 /**
- * A stretch of bins with one rate.
+ * A stretch of bins with one rate, a segment of a change-point model (Fearnhead 2006, Statistics
+ * and Computing 16:203–213).
  *
  * @param from first bin, counted from 0
  * @param to bin after the last, above {@code from}

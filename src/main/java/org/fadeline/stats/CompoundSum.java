@@ -3,9 +3,10 @@ package org.fadeline.stats;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * A sum of a random number of independent amounts: given k of them it is taken as normal with mean
- * kμ and variance kσ², and never below 0 (the central limit for each k; for few and very skewed
- * amounts the tails are approximate).
+ * A compound distribution, the sum of a random number of independent amounts (Feller 1968, An
+ * Introduction to Probability Theory and Its Applications, vol. 1, section XII.1): given k of them
+ * it is taken as normal with mean kμ and variance kσ², and never below 0 (the central limit for
+ * each k; for few and very skewed amounts the tails are approximate).
  */
 public final class CompoundSum {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);

@@ -1,7 +1,7 @@
 package org.fadeline.stats;
 
 /**
- * An exponentially declining rate.
+ * An exponentially declining rate, one draw from a {@link DeclineModel}.
  *
  * @param startingRate events per hour at minute 0, 0 or more
  * @param decay per minute, above 0; the half-life is ln 2 / decay

@@ -6,8 +6,9 @@ import java.util.List;
 /**
  * Posterior of an exponentially declining Poisson rate λ₀·e^(−cx): half-life uniform on a log scale
  * from 10 to 480 minutes by a grid of 40 points, starting rate exponential with a mean mixed
- * equally over given values. Closed form at each grid point. Instances are safe for use by many
- * threads.
+ * equally over given values. Closed form at each grid point, a gamma prior being conjugate (Gelman
+ * et al., Bayesian Data Analysis, 3rd ed. 2013, section 2.6); section 4 of the methods document.
+ * Instances are safe for use by many threads.
  */
 public final class DeclineModel {
   private final DeclineSums sums;

@@ -3,7 +3,8 @@ package org.fadeline.stats;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One crossing of the call level while watching minute by minute.
+ * One crossing of the call level while watching minute by minute, as section 4 of the methods
+ * document defines it.
  *
  * @param minute bait minute at which the bin that brought it ended
  * @param up whether the level was reached; otherwise the call was withdrawn

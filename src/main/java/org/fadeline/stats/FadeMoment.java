@@ -4,7 +4,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * When a line faded, in bait minutes along it: quantiles of the posterior of the moment among the
- * curves that faded, each at the start of its bin.
+ * curves that faded, each at the start of its bin, as section 4 of the methods document defines a
+ * fade; each in [0, ∞), low ≤ median ≤ high.
  *
  * @param low 5% point
  * @param median 50% point

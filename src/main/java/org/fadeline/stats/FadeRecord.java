@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * Events along one line in bait minutes, its spells joined end to end: the record a fade is looked
- * for in. Bins are counted from 0; bin i of a record of times holds bait minutes [i, i + 1).
+ * for in (section 4 of the methods document). Bins are counted from 0; bin i of a record of times
+ * holds bait minutes [i, i + 1).
  */
 public final class FadeRecord {
   private static final double TINY = 1e-9;

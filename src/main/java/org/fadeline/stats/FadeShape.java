@@ -1,6 +1,6 @@
 package org.fadeline.stats;
 
-/** Which shape of fade a record favours. */
+/** Which shape of fade a record favours, by the odds of their evidence (a Bayes factor of 3). */
 public enum FadeShape {
   /** At a moment: steps favoured at least 3:1. */
   STEP,

@@ -3,10 +3,12 @@ package org.fadeline.stats;
 import java.util.Arrays;
 
 /**
- * Follow-up with delayed entry: rows (entry, exit, event), each at risk at time t when entry &lt; t
- * ≤ exit. A row of event 1 has its event at its exit; one of event 0 was censored there. One
- * subject may have several rows; what lies between them is not at risk. Rows whose entry equals
- * their exit carry no information and are dropped. Immutable.
+ * Follow-up with delayed entry, also called left truncation (Andersen, Borgan, Gill &amp; Keiding
+ * 1993, Statistical Models Based on Counting Processes, section III.3), times in one unit,
+ * whichever it is: rows (entry, exit, event), each at risk at time t when entry &lt; t ≤ exit. A
+ * row of event 1 has its event at its exit; one of event 0 was censored there. One subject may have
+ * several rows; what lies between them is not at risk. Rows whose entry equals their exit carry no
+ * information and are dropped. Immutable.
  */
 public final class FollowUp {
   private final double[] entries;

@@ -1,7 +1,8 @@
 package org.fadeline.stats;
 
 /**
- * A closed interval estimate [low, high] with the level it was built for.
+ * A closed interval estimate [low, high] with the level it was built for, in the unit of what it
+ * estimates.
  *
  * @param low lower limit, any number or −∞; at most {@code high}
  * @param high upper limit, any number or +∞ where the data set no upper limit

@@ -1,6 +1,9 @@
 package org.fadeline.stats;
 
-/** Distribution of a count still to come: 0, 1, 2, …. */
+/**
+ * Distribution of a count still to come: 0, 1, 2, …: a posterior predictive (Gelman et al.,
+ * Bayesian Data Analysis, 3rd ed. 2013, section 1.3).
+ */
 public sealed interface PredictiveCount permits NegativeBinomialPredictive, PredictiveCountMixture {
 
   /** Pr(K = k); 0 for k below 0. */

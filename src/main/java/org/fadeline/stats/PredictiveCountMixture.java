@@ -7,7 +7,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Mixture of negative binomials, as when the rate's posterior is itself a mixture over the length
- * of the current run. Quantiles are those of the mixture, not averages of quantiles.
+ * of the current run (Adams &amp; MacKay 2007, arXiv:0710.3742). Quantiles are those of the
+ * mixture, not averages of quantiles.
  */
 public final class PredictiveCountMixture implements PredictiveCount {
   /** Log below which a term may have lost digits or be 0. */

@@ -51,6 +51,7 @@ public final class RunLengthPosterior {
    * Log probability of the count of bin t given all before it.
    *
    * @param t in [1, size]
+   * @throws IndexOutOfBoundsException outside that range
    */
   public double logPredictive(int t) {
     return logEvidence[t] - logEvidence[t - 1];
@@ -60,6 +61,7 @@ public final class RunLengthPosterior {
    * Log evidence of the first t bins: the sum of the first t log predictives.
    *
    * @param t in [0, size]
+   * @throws IndexOutOfBoundsException outside that range
    */
   public double logEvidence(int t) {
     return logEvidence[t];
@@ -69,6 +71,7 @@ public final class RunLengthPosterior {
    * Probability of each run length after bin t; index d is run length d, index 0 holds 0.
    *
    * @param t in [0, size]
+   * @throws IndexOutOfBoundsException outside that range
    */
   public double[] runLengthProbabilities(int t) {
     double[] result = new double[t + 1];
@@ -98,6 +101,7 @@ public final class RunLengthPosterior {
    * run length, the longest first.
    *
    * @param t in [0, size]; 0 gives the prior alone
+   * @throws IndexOutOfBoundsException outside that range
    */
   public List<RunLengthRate> rates(int t) {
     List<RunLengthRate> rates = new ArrayList<>(Math.max(1, t));

@@ -1,7 +1,7 @@
 package org.fadeline.stats;
 
 /**
- * One gamma component of what the current rate may be.
+ * One gamma component of what the current rate may be (Adams &amp; MacKay 2007, arXiv:0710.3742).
  *
  * @param runLength bins of the run it rests on, 0 for the prior alone
  * @param weight its probability, in [0, 1]

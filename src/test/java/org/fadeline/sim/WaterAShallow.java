@@ -1,5 +1,7 @@
 package org.fadeline.sim;
 
+import java.util.List;
+import java.util.Objects;
 import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Spell;
 import org.fadeline.analysis.TimeSpan;
@@ -23,13 +25,31 @@ final class WaterAShallow {
     THROUGHOUT
   }
 
+  /**
+   * A stay with the truth behind it.
+   *
+   * @param line its bites in bait minutes
+   * @param perHour true rate in each bait minute, the last one part
+   */
+  record Stay(SimulatedLine line, double[] perHour) {}
+
   /** Bites of the first spell on the shallow line in bait minutes, as the engine sees them. */
   static SimulatedLine firstSpell(long seed, Fed fed) {
+    return firstStay(seed, fed).line();
+  }
+
+  /** The usual plan, fed as given. */
+  static DemoPlan plan(Fed fed) {
     DemoPlan plan = DemoWaters.planA();
-    if (fed == Fed.MAIN_FEEDS) {
-      plan = new DemoPlan(plan.stays(), plan.feeds().stream().map(WaterAShallow::once).toList());
-    }
-    Session session = DemoMatch.generate(DemoWaters.waterA(), plan, seed);
+    return fed == Fed.MAIN_FEEDS
+        ? new DemoPlan(plan.stays(), plan.feeds().stream().map(WaterAShallow::once).toList())
+        : plan;
+  }
+
+  /** The first spell on the shallow line with its true rates. */
+  static Stay firstStay(long seed, Fed fed) {
+    DemoMatch.Played played = DemoMatch.play(DemoWaters.waterA(), plan(fed), seed);
+    Session session = played.session();
     Effort.LineEffort line =
         Effort.of(session).lines().stream()
             .filter(l -> l.line().name().toLowerCase(java.util.Locale.ROOT).contains("shallow"))
@@ -42,7 +62,25 @@ final class WaterAShallow {
             .mapToDouble(b -> baitMinutes(spell, b.at()))
             .sorted()
             .toArray();
-    return SimulatedLine.of(bites, new double[] {spell.baitHours() * 60}, Double.NaN);
+    double minutes = spell.baitHours() * 60;
+    List<Double> truth = Objects.requireNonNull(played.bitesPerHour().get(line.line().id()));
+    double[] perHour = new double[(int) Math.ceil(minutes)];
+    for (int i = 0; i < perHour.length; i++) {
+      long at = onTheClock(spell, Math.min(minutes, i + 0.5));
+      perHour[i] = truth.get((int) ((at - session.match().allIn()) / MILLIS_PER_MINUTE));
+    }
+    return new Stay(SimulatedLine.of(bites, new double[] {minutes}, Double.NaN), perHour);
+  }
+
+  private static long onTheClock(Spell spell, double baitMinute) {
+    double left = baitMinute * MILLIS_PER_MINUTE;
+    for (TimeSpan span : spell.baitSpans()) {
+      if (left <= span.millis()) {
+        return span.from() + (long) left;
+      }
+      left -= span.millis();
+    }
+    return spell.span().to() - 1;
   }
 
   private static DemoPlan.MainFeed once(DemoPlan.MainFeed main) {

@@ -132,7 +132,7 @@ final class RecordTrial {
   }
 
   /** Line "a" as the review sees it. */
-  private static final class Reviewed {
+  static final class Reviewed {
     private double probability;
     private double rate = Double.NaN;
     private Fade.@org.jspecify.annotations.Nullable Moment moment;
@@ -152,6 +152,15 @@ final class RecordTrial {
           }
         }
       }
+    }
+
+    double probability() {
+      return probability;
+    }
+
+    /** Fish per fished hour; NaN where there is none. */
+    double rate() {
+      return rate;
     }
 
     static double fishPerHour(Session full) {
