@@ -46,7 +46,15 @@ final class FoundAtEqualFalseFlags {
   }
 
   /** A figure for each tiring line and each even one: the higher, the likelier a fade. */
-  private record Scores(double[] tiring, double[] constant) {
+  private static final class Scores {
+    private final double[] tiring;
+    private final double[] constant;
+
+    Scores(double[] tiring, double[] constant) {
+      this.tiring = tiring;
+      this.constant = constant;
+    }
+
     /** Share of tiring lines above the level that this share of even ones reaches. */
     String atFalse(double share) {
       double[] sorted = constant.clone();
@@ -149,7 +157,7 @@ final class FoundAtEqualFalseFlags {
   private Scores signs(List<Sign> signs, double changed) {
     return scores(
         (line, match, which) -> {
-          SplittableRandom random = new SplittableRandom(SEED + 17L * match + 5 * which + 5);
+          SplittableRandom random = new SplittableRandom(SEED + 17L * match + 5L * which + 5);
           double sum = 0;
           for (double bite : line.bites()) {
             for (Sign sign : signs) {

@@ -25,13 +25,26 @@ final class WaterAShallow {
     THROUGHOUT
   }
 
-  /**
-   * A stay with the truth behind it.
-   *
-   * @param line its bites in bait minutes
-   * @param perHour true rate in each bait minute, the last one part
-   */
-  record Stay(SimulatedLine line, double[] perHour) {}
+  /** A stay with the truth behind it. */
+  static final class Stay {
+    private final SimulatedLine line;
+    private final double[] perHour;
+
+    private Stay(SimulatedLine line, double[] perHour) {
+      this.line = line;
+      this.perHour = perHour;
+    }
+
+    /** Its bites in bait minutes. */
+    SimulatedLine line() {
+      return line;
+    }
+
+    /** True rate in each bait minute, the last one part. */
+    double[] perHour() {
+      return perHour.clone();
+    }
+  }
 
   /** Bites of the first spell on the shallow line in bait minutes, as the engine sees them. */
   static SimulatedLine firstSpell(long seed, Fed fed) {
