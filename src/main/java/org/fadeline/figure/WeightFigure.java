@@ -3,7 +3,10 @@ package org.fadeline.figure;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
 import org.fadeline.analysis.Course.Finish;
@@ -129,10 +132,14 @@ public final class WeightFigure implements Figure {
     Pen pen = plot.pen;
     Color tint = Pen.alpha(pen.theme.secondInk(), 0.14);
     Path2D middle = new Path2D.Double();
+    // One shape: columns side by side would show their seams in print.
+    Path2D upper = new Path2D.Double();
+    Deque<Point2D> lower = new ArrayDeque<>();
     boolean started = false;
     for (int i = 0; i < pace.size(); i++) {
       Finish finish = finish(pace.get(i));
       if (finish == null || pace.get(i).at() < settled()) {
+        fillBand(pen, tint, upper, lower);
         started = false;
         continue;
       }
@@ -140,7 +147,15 @@ public final class WeightFigure implements Figure {
       double x2 = Math.round(axis.x(pace.get(i).at() + 60_000));
       double high = plot.y(scaled(finish.high(), words));
       double low = plot.y(scaled(finish.low(), words));
-      pen.fill(tint, x1, high, Math.min(x2, plot.area.getMaxX()) - x1, low - high);
+      double end = Math.min(x2, plot.area.getMaxX());
+      if (lower.isEmpty()) {
+        upper.moveTo(x1, high);
+      } else {
+        upper.lineTo(x1, high);
+      }
+      upper.lineTo(end, high);
+      lower.push(new Point2D.Double(x1, low));
+      lower.push(new Point2D.Double(end, low));
       double y = plot.y(scaled(finish.median(), words));
       if (started) {
         middle.lineTo(x1, y);
@@ -149,6 +164,7 @@ public final class WeightFigure implements Figure {
       }
       started = true;
     }
+    fillBand(pen, tint, upper, lower);
     pen.stroke(pen.theme.secondInk(), 1.2, new float[] {4, 3}, middle);
     if (!pace.isEmpty()) {
       Finish last = finish(pace.get(pace.size() - 1));
@@ -165,6 +181,20 @@ public final class WeightFigure implements Figure {
           pen.small,
           pen.theme.secondInk());
     }
+  }
+
+  /** Fills between the upper edge and the lower, last point first, and empties both. */
+  private static void fillBand(Pen pen, Color tint, Path2D upper, Deque<Point2D> lower) {
+    if (lower.isEmpty()) {
+      return;
+    }
+    while (!lower.isEmpty()) {
+      Point2D point = lower.pop();
+      upper.lineTo(point.getX(), point.getY());
+    }
+    upper.closePath();
+    pen.fill(tint, upper);
+    upper.reset();
   }
 
   private void paintCurve(Plot plot, TimeAxis axis, Words words) {

@@ -70,6 +70,7 @@ public final class DataTable<R> extends VBox {
     filter.textProperty().addListener((p, before, word) -> filter(word));
     copy.setAccessibleText("Copy the rows shown, with their heading");
     copy.getStyleClass().add("flat");
+    copy.setMinWidth(USE_PREF_SIZE);
     copy.setOnAction(e -> copy(List.copyOf(table.getItems())));
     HBox head = new HBox(8, title, new Spring(), filter, copy);
     head.setAlignment(Pos.CENTER_LEFT);

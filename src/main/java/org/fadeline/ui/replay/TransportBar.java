@@ -93,6 +93,7 @@ final class TransportBar {
     Label caution = new Label(CAUTION);
     caution.getStyleClass().add("quiet");
     caution.setWrapText(true);
+    caution.setMinHeight(Region.USE_PREF_SIZE);
     between.getStyleClass().add("quiet");
     HBox left = new HBox();
     left.setAlignment(Pos.CENTER_LEFT);
