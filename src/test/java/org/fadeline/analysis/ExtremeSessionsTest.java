@@ -1,6 +1,7 @@
 package org.fadeline.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -12,6 +13,7 @@ import org.fadeline.model.Match;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
+import org.fadeline.report.ReviewJson;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +22,8 @@ class ExtremeSessionsTest {
   private static Review review(Session session) {
     Review review = Reviewer.review(session, ReviewSettings.DEFAULT);
     assertTrue(finite("review", review) > 0);
+    String json = ReviewJson.toJson(review);
+    assertFalse(json.contains("NaN") || json.contains("Infinity"), json);
     return review;
   }
 
@@ -66,6 +70,13 @@ class ExtremeSessionsTest {
   @Test
   void aSpellOfNoLength() {
     review(Log.from("10:00", "15:00").cast("10:00", "short").move("10:00", "short").session());
+  }
+
+  @Test
+  void oneMinuteOnALine() {
+    Log log = Log.from("10:00", "15:00").cast("10:00", "short");
+    log.landed("10:00:30", "short", 500).move("10:01", "short");
+    assertEquals(1 / 60.0, review(log.session()).lines().get(0).fishedHours(), 1e-9);
   }
 
   @Test
