@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fadeline.model.Session;
@@ -104,15 +105,20 @@ public final class EventCsv {
     return name.replaceFirst("(?i)\\.csv$", "");
   }
 
-  private static CsvFrame.Dated otherDate(String name, CsvFrame.Dated otherwise) {
+  /** Returns the date that the name of a file holds, or empty. */
+  public static Optional<LocalDate> dateIn(String name) {
     Matcher matcher = DATE_IN_NAME.matcher(name);
     try {
-      return matcher.find()
-          ? new CsvFrame.Dated(ClockTimes.date(matcher.group(1)), "that in the file's name")
-          : otherwise;
+      return matcher.find() ? Optional.of(ClockTimes.date(matcher.group(1))) : Optional.empty();
     } catch (Refused notADate) {
-      return otherwise;
+      return Optional.empty();
     }
+  }
+
+  private static CsvFrame.Dated otherDate(String name, CsvFrame.Dated otherwise) {
+    return dateIn(name)
+        .map(date -> new CsvFrame.Dated(date, "that in the file's name"))
+        .orElse(otherwise);
   }
 
   private static CsvFrame.Dated lastChange(Path path) {

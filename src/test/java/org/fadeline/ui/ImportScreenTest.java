@@ -127,6 +127,15 @@ class ImportScreenTest extends WindowHarness {
   }
 
   @Test
+  void aDateInTheTablesNameIsItsDayWhateverIsOpen() throws Exception {
+    open("Replay");
+    take(file("club 2026-04-03.csv", "time,event,line\n10:00,cast,a\n10:05,bite,a\n"));
+    assertEquals("2026-04-03", node("import-date", TextField.class).getText());
+    press("import-table-begin");
+    assertEquals("2026-04-03", session().occasion().date().toString());
+  }
+
+  @Test
   void theMatchesOwnTableAddsNothingTwice() throws Exception {
     open("Replay");
     Session before = session();
@@ -211,6 +220,7 @@ class ImportScreenTest extends WindowHarness {
             "notes.txt",
             "11:40 short bite\n11:41 short landed carp 4lb\n11:42 short lost\n11:43 short bite"));
     assertTrue(table("import-proposals").isFocused(), "the list has the keys at once");
+    assertTrue(shows("11:41 short landed carp 4lb"), "each stands beside its words");
     robot.push(KeyCode.A);
     robot.push(KeyCode.E);
     waitUntil(() -> node("proposal-time", TextField.class).isFocused());

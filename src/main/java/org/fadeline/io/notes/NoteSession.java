@@ -34,17 +34,23 @@ import org.jspecify.annotations.Nullable;
  * @param session the proposals as a session, to be looked through; its lines are the given ones and
  *     those the notes add
  * @param confidence how sure each reading is, in (0, 1), by the event's id
+ * @param said the words that each event was read from, by its id
  * @param silent how many notes gave no event
  * @param report every problem with its place
  */
 public record NoteSession(
-    Session session, Map<String, Double> confidence, int silent, ImportReport report) {
+    Session session,
+    Map<String, Double> confidence,
+    Map<String, String> said,
+    int silent,
+    ImportReport report) {
   private static final LocalTime USUAL_START = LocalTime.of(10, 0);
   private static final long SHORTEST_MATCH = 60_000;
 
-  /** Copies the map. */
+  /** Copies the maps. */
   public NoteSession {
     confidence = Map.copyOf(confidence);
+    said = Map.copyOf(said);
   }
 
   /** Returns whether a file name ends as notes do: captions or plain text. */
@@ -80,17 +86,19 @@ public record NoteSession(
       return made(name, "", frame, own, Notes.none(ImportReport.of(problem)));
     }
     List<ProposedEvent> events = new ArrayList<>();
+    List<String> said = new ArrayList<>();
     int silent = 0;
     for (SpokenNotes.Proposals of :
         SpokenNotes.propose(captions.cues(), start, frame.vocabulary())) {
       silent += of.events().isEmpty() ? 1 : 0;
       events.addAll(of.events());
+      of.events().forEach(one -> said.add(of.cue().text()));
     }
     long end = start;
     for (Cue cue : captions.cues()) {
       end = Math.max(end, start + Math.max(cue.fromMillis(), cue.toMillis()));
     }
-    Notes notes = new Notes(events, silent, captions.report(), new Span(start, end));
+    Notes notes = new Notes(events, said, silent, captions.report(), new Span(start, end));
     return made(name, captions.cues().toString(), frame, own, notes);
   }
 
@@ -98,7 +106,8 @@ public record NoteSession(
   public static NoteSession ofShorthand(
       String name, String text, Shorthand.Frame frame, List<Line> own) {
     Shorthand.Read read = Shorthand.read(name, text, frame);
-    return made(name, text, frame, own, new Notes(read.events(), 0, read.report(), null));
+    return made(
+        name, text, frame, own, new Notes(read.events(), read.written(), 0, read.report(), null));
   }
 
   /** What a recording covers, epoch milliseconds. */
@@ -106,15 +115,23 @@ public record NoteSession(
 
   /** What was read of notes; the span is null where they are not of a recording. */
   private record Notes(
-      List<ProposedEvent> events, int silent, ImportReport report, @Nullable Span span) {
+      List<ProposedEvent> events,
+      List<String> said,
+      int silent,
+      ImportReport report,
+      @Nullable Span span) {
     static Notes none(ImportReport report) {
-      return new Notes(List.of(), 0, report, null);
+      return new Notes(List.of(), List.of(), 0, report, null);
     }
   }
 
   private static NoteSession made(
       String name, String text, Shorthand.Frame frame, List<Line> own, Notes notes) {
     Map<String, Double> confidence = new LinkedHashMap<>();
+    Map<String, String> said = new LinkedHashMap<>();
+    for (int i = 0; i < notes.events().size(); i++) {
+      said.put(notes.events().get(i).event().id(), notes.said().get(i));
+    }
     Set<Line> lines = new LinkedHashSet<>(own);
     for (ProposedEvent one : notes.events()) {
       confidence.put(one.event().id(), one.confidence());
@@ -139,7 +156,7 @@ public record NoteSession(
             List.copyOf(lines),
             events,
             Outcome.UNKNOWN);
-    return new NoteSession(session, confidence, notes.silent(), notes.report());
+    return new NoteSession(session, confidence, said, notes.silent(), notes.report());
   }
 
   private static void addLine(@Nullable String id, Vocabulary vocabulary, Set<Line> lines) {

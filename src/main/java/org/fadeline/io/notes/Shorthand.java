@@ -71,18 +71,21 @@ public final class Shorthand {
    * What was read.
    *
    * @param events in the order written
+   * @param written the line of each event, as it stands without outer white space
    * @param report lines that could not be used, and words that were not understood
    */
-  public record Read(List<ProposedEvent> events, ImportReport report) {
-    /** Copies the list. */
+  public record Read(List<ProposedEvent> events, List<String> written, ImportReport report) {
+    /** Copies the lists. */
     public Read {
       events = List.copyOf(events);
+      written = List.copyOf(written);
     }
   }
 
   /** Reads shorthand; {@code name} is how messages call it. */
   public static Read read(String name, String text, Frame frame) {
     Shorthand shorthand = new Shorthand(frame);
+    List<String> written = new ArrayList<>();
     String[] lines = text.replace("\uFEFF", "").split("\\R", -1);
     if (shorthand.allIn == null) {
       shorthand.findAllIn(lines);
@@ -92,12 +95,13 @@ public final class Shorthand {
       if (!line.isEmpty() && !line.startsWith("#")) {
         try {
           shorthand.line(name, i + 1, line, lines[i]);
+          written.add(line);
         } catch (ShorthandFault fault) {
           shorthand.problems.add(fault.problem(name, i + 1, lines[i]));
         }
       }
     }
-    return new Read(shorthand.events, shorthand.problems.report());
+    return new Read(shorthand.events, written, shorthand.problems.report());
   }
 
   private void findAllIn(String[] lines) {

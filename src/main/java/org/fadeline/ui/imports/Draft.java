@@ -19,6 +19,7 @@ import org.fadeline.ui.control.EventEdits;
  *
  * @param session the proposals, as changed so far
  * @param confidence how sure each reading was, in (0, 1), by id
+ * @param said the words that each was read from, by id
  * @param verdicts what was decided, by id; what is not decided is not there
  * @param silent how many notes gave no event
  * @param report every problem of the notes with its place
@@ -28,6 +29,7 @@ import org.fadeline.ui.control.EventEdits;
 record Draft(
     Session session,
     Map<String, Double> confidence,
+    Map<String, String> said,
     Map<String, Verdict> verdicts,
     int silent,
     ImportReport report,
@@ -51,7 +53,14 @@ record Draft(
 
   static Draft of(String name, NoteSession read) {
     return new Draft(
-        read.session(), read.confidence(), Map.of(), read.silent(), read.report(), name, 0);
+        read.session(),
+        read.confidence(),
+        read.said(),
+        Map.of(),
+        read.silent(),
+        read.report(),
+        name,
+        0);
   }
 
   /** Returns this with proposals accepted or refused; empty leaves them open again. */
@@ -61,19 +70,19 @@ record Draft(
       now.remove(id);
       verdict.ifPresent(v -> now.put(id, v));
     }
-    return new Draft(session, confidence, now, silent, report, name, movedMillis);
+    return new Draft(session, confidence, said, now, silent, report, name, movedMillis);
   }
 
   Draft changed(UnaryOperator<Session> change) {
     return new Draft(
-        change.apply(session), confidence, verdicts, silent, report, name, movedMillis);
+        change.apply(session), confidence, said, verdicts, silent, report, name, movedMillis);
   }
 
   /** Returns this with the device's times moved by some milliseconds in all. */
   Draft corrected(long millis) {
     Set<String> all = session.events().stream().map(SessionEvent::id).collect(Collectors.toSet());
     Session moved = EventEdits.shift(all, millis - movedMillis).apply(session);
-    return new Draft(moved, confidence, verdicts, silent, report, name, millis);
+    return new Draft(moved, confidence, said, verdicts, silent, report, name, millis);
   }
 
   String word(SessionEvent event) {

@@ -62,7 +62,7 @@ final class NotesPane {
           .words("Line", 100, e -> lineName(e))
           .words("What", 140, e -> details(e))
           .numbers("Sure", 60, e -> sure(e), e -> Math.round(100 * sure(e)) + "%")
-          .words("Said or written", 360, e -> e.note() == null ? "" : e.note());
+          .words("Said or written", 360, e -> draft().map(d -> d.said().get(e.id())).orElse(""));
   private final ProposalEditor editor;
   private final DeviceClock clock;
   private final Label summary = new Label();

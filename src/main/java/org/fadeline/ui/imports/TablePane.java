@@ -1,6 +1,7 @@
 package org.fadeline.ui.imports;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -48,7 +49,7 @@ final class TablePane {
       new DataTable<Problem>("What was found", "What is wrong with a table is listed here.")
           .words("Where", 150, p -> "row " + p.row() + (p.field() == null ? "" : ", " + p.field()))
           .words("What is wrong", 430, Problem::what)
-          .words("What to do", 380, Problem::whatToDo);
+          .words("What to do", 600, Problem::whatToDo);
   private final Label summary = new Label("No table yet.");
   private final HBox busy = new HBox(8);
   private final ProgressIndicator turning = new ProgressIndicator();
@@ -112,7 +113,9 @@ final class TablePane {
     file = newFile;
     OpenSession open = bench.state().open();
     ReadOptions fresh = choices.fresh(open == null ? null : open.session().occasion());
-    submit(newFile, fresh, true);
+    // The table's own name says more of its day than the match that happens to be open.
+    LocalDate date = EventCsv.dateIn(FileText.nameOf(newFile)).orElse(fresh.date());
+    submit(newFile, fresh.withDate(date), true);
   }
 
   private record Loaded(ReadOptions options, Optional<CsvPreview> preview, ReadResult result) {}
