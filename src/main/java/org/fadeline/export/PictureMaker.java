@@ -22,6 +22,7 @@ import org.fadeline.figure.PegFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.RateFigure;
 import org.fadeline.figure.SeasonFadesFigure;
+import org.fadeline.figure.SeasonFeedFigure;
 import org.fadeline.figure.SeasonFirstBiteFigure;
 import org.fadeline.figure.SeasonHoursFigure;
 import org.fadeline.figure.SeasonPastPlainFigure;
@@ -74,7 +75,7 @@ public final class PictureMaker {
             : new FigureStyle(style.theme(), picture.manner().units(), style.textScale());
     if (picture.kind().ofSeason()) {
       Season season = material.season(picture.sources().get(0));
-      return new Made(seasonal(picture.kind(), season, own), FigureSheet.footOf(season));
+      return new Made(seasonal(picture.kind(), season, own), FigureSheet.footOf(season, own));
     }
     if (picture.kind().sessions() == 2) {
       Comparison comparison = material.comparison(picture, own.units());
@@ -85,7 +86,8 @@ public final class PictureMaker {
     return new Made(reviewed(picture, review, own), FigureSheet.footOf(review, own, named));
   }
 
-  private static Figure compared(Picture.Kind kind, Comparison comparison, FigureStyle style) {
+  /** Returns a figure of two sessions. */
+  public static Figure compared(Picture.Kind kind, Comparison comparison, FigureStyle style) {
     return switch (kind) {
       case COMPARE_CATCH -> new CompareCatchFigure(comparison, style);
       case COMPARE_PEGS -> new ComparePegsFigure(comparison, style);
@@ -103,6 +105,7 @@ public final class PictureMaker {
       case SEASON_FIRST_BITE_WATER -> new SeasonFirstBiteFigure(season, By.WATER, style);
       case SEASON_FADES -> new SeasonFadesFigure(season, style);
       case SEASON_PAST_PLAIN -> new SeasonPastPlainFigure(season, style);
+      case SEASON_FEED -> new SeasonFeedFigure(season, style);
       default -> new SeasonResultsFigure(season, style);
     };
   }

@@ -27,6 +27,7 @@ import org.apache.poi.xslf.usermodel.XSLFTextShape;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.figure.Theme;
+import org.fadeline.figure.Type;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
@@ -35,9 +36,6 @@ import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
 
 /** Writes slides as PPTX (ECMA-376). */
 final class SlideDeck {
-  /** A typeface that presentation programs everywhere have or replace at equal widths. */
-  private static final String TYPEFACE = "Arial";
-
   private SlideDeck() {}
 
   static void write(Talk talk, List<SlideFigure> pages, Path file, ExportMonitor monitor)
@@ -46,6 +44,7 @@ final class SlideDeck {
       show.setPageSize(new Dimension(talk.look().shape().width(), (int) SlideFigure.HEIGHT));
       show.getProperties().getCoreProperties().setTitle(XmlText.clean(talk.title()));
       show.getProperties().getCoreProperties().setCreator("Fadeline");
+      EmbeddedFace.embed(show);
       XSLFSlideLayout layout = show.findLayout("Title Only");
       if (layout == null) {
         layout = show.getSlideMasters().get(0).getLayout(SlideLayout.TITLE_ONLY);
@@ -115,7 +114,7 @@ final class SlideDeck {
     paragraph.setTextAlign(TextParagraph.TextAlign.LEFT);
     XSLFTextRun run = paragraph.addNewTextRun();
     run.setText(XmlText.clean(text));
-    run.setFontFamily(TYPEFACE);
+    run.setFontFamily(look.bold ? Type.SEMI_BOLD_FAMILY : Type.REGULAR_FAMILY);
     run.setFontSize(look.size);
     run.setFontColor(look.colour);
     run.setBold(look.bold);

@@ -3,6 +3,7 @@ package org.fadeline.export;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -37,9 +38,24 @@ final class WholeFolder {
     try {
       content.writeTo(part);
       moveInto(part, folder);
+    } catch (FileSystemException e) {
+      throw named(part, folder, e);
     } finally {
       deleteTree(part);
     }
+  }
+
+  /** Names the folder that was meant in the place of the one that was written into. */
+  private static IOException named(Path part, Path folder, FileSystemException fault) {
+    String file = fault.getFile();
+    if (file == null || !file.startsWith(part.toString())) {
+      return fault;
+    }
+    FileSystemException named =
+        new FileSystemException(
+            folder + file.substring(part.toString().length()), null, fault.getReason());
+    named.initCause(fault);
+    return named;
   }
 
   private static void moveInto(Path part, Path folder) throws IOException {

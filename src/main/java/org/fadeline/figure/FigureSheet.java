@@ -4,9 +4,11 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.util.List;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonFilter;
+import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 
@@ -49,19 +51,29 @@ public final class FigureSheet implements Figure {
 
   /** Puts a figure of many sessions on a sheet; no session is named. */
   public static FigureSheet of(Figure figure, Season season) {
-    return new FigureSheet(figure, figure.title(), footOf(season));
+    return new FigureSheet(figure, figure.title(), footOf(season, figure.style()));
   }
 
   /** Returns the statements at the foot of a sheet of many sessions. */
-  public static List<String> footOf(Season season) {
-    int n = season.sessions().size();
+  public static List<String> footOf(Season season, FigureStyle style) {
     return List.of(
-        (n == 1 ? "1 session" : n + " sessions")
+        sourceOf(season.sessions())
             + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
             + "  ·  limits at 95% from drawing whole sessions; none below "
             + Season.FEWEST_FOR_LIMITS
-            + " sessions  ·  "
-            + ProgramVersion.NAME);
+            + " sessions",
+        // Seasons are reviewed at the usual settings alone.
+        about(ReviewSettings.DEFAULT, style));
+  }
+
+  private static String sourceOf(List<SessionSummary> sessions) {
+    int n = sessions.size();
+    if (n == 0) {
+      return "no session";
+    }
+    String first = DayAxis.say(sessions.get(0).about().date());
+    String last = DayAxis.say(sessions.get(n - 1).about().date());
+    return Words.sessions(n) + ", " + (first.equals(last) ? first : first + " to " + last);
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */
@@ -81,9 +93,6 @@ public final class FigureSheet implements Figure {
         named
             ? session.occasion().title() + ", " + DayAxis.say(session.occasion().date())
             : "one session";
-    String units =
-        (style.units().weight() == Units.Weight.KG ? "kilograms" : "pounds and ounces")
-            + (style.units().length() == Units.Length.M ? ", metres" : ", feet");
     String rests =
         review.summary().grade().label()
             + ", "
@@ -94,21 +103,24 @@ public final class FigureSheet implements Figure {
                     + " "
                     + review.summary().weightFrom().word()
                 : "");
-    var settings = review.settings();
-    return List.of(
-        source + "  ·  rests on: " + rests,
-        "window "
-            + Words.number(settings.windowMinutes())
-            + " min, call level "
-            + settings.callLevel()
-            + ", change hazard "
-            + settings.changeHazard()
-            + "/h, move "
-            + Words.number(settings.moveCostMinutes())
-            + " min  ·  "
-            + units
-            + "  ·  "
-            + ProgramVersion.NAME);
+    return List.of(source + "  ·  rests on: " + rests, about(review.settings(), style));
+  }
+
+  /** Returns settings, units and program. */
+  private static String about(ReviewSettings settings, FigureStyle style) {
+    return "window "
+        + Words.number(settings.windowMinutes())
+        + " min, call level "
+        + settings.callLevel()
+        + ", change hazard "
+        + settings.changeHazard()
+        + "/h, move "
+        + Words.number(settings.moveCostMinutes())
+        + " min  ·  "
+        + (style.units().weight() == Units.Weight.KG ? "kilograms" : "pounds and ounces")
+        + (style.units().length() == Units.Length.M ? ", metres" : ", feet")
+        + "  ·  "
+        + ProgramVersion.NAME;
   }
 
   /** Returns the figure without its sheet. */

@@ -8,29 +8,16 @@ import org.fadeline.analysis.season.Season.FadeGroup;
 import org.fadeline.analysis.season.SessionSummary;
 
 /** When each kind of line faded: a point a fade, the middle one marked. */
-public final class SeasonFadesFigure implements Figure {
-  private final Season season;
-  private final FigureStyle style;
+public final class SeasonFadesFigure extends SeasonFigure {
 
   /** Makes the figure. */
   public SeasonFadesFigure(Season season, FigureStyle style) {
-    this.season = season;
-    this.style = style;
+    super(season, style, 2.2);
   }
 
   @Override
   public String title() {
     return "When lines faded, by kind of line";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2.2;
   }
 
   @Override
@@ -59,7 +46,7 @@ public final class SeasonFadesFigure implements Figure {
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     List<FadeGroup> groups = season.fades();
     if (groups.isEmpty()) {
@@ -86,7 +73,7 @@ public final class SeasonFadesFigure implements Figure {
             longest,
             1);
     plot.paintX("min after all in");
-    double row = Math.min(plot.area.getHeight() / groups.size(), 70 * style.textScale());
+    double row = Math.min(plot.area.getHeight() / groups.size(), 70 * style().textScale());
     for (int i = 0; i < groups.size(); i++) {
       paint(plot, groups.get(i), plot.area.getY() + row * (i + 0.5), row, width);
     }

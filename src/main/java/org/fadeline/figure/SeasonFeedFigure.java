@@ -16,20 +16,17 @@ import org.jspecify.annotations.Nullable;
  * and what an hour fished gave; a bar for the sessions fed less and one for those fed more, with
  * limits where there are enough. All panels have the same scales.
  */
-public final class SeasonFeedFigure implements Figure {
+public final class SeasonFeedFigure extends SeasonFigure {
   private static final double PANEL_WIDTH = 210;
   private static final double PANEL_HEIGHT = 104;
   private static final float[] DASHED = {4, 3};
 
-  private final FigureStyle style;
-  private final Words words;
   private final List<FeedGroup> groups;
   private final boolean weights;
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonFeedFigure(Season season, FigureStyle style) {
-    this.style = style;
-    this.words = new Words(style.units());
+    super(season, style, 2);
     this.groups = FeedGroup.of(season).stream().filter(g -> !g.sessions().isEmpty()).toList();
     this.weights =
         groups.stream()
@@ -40,16 +37,6 @@ public final class SeasonFeedFigure implements Figure {
   @Override
   public String title() {
     return "Feed given against what came, each session";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2;
   }
 
   @Override
@@ -70,7 +57,7 @@ public final class SeasonFeedFigure implements Figure {
 
   private static String sessions(FeedGroup group) {
     int n = group.sessions().size();
-    return n == 1 ? "1 session" : n + " sessions";
+    return Words.sessions(n);
   }
 
   private static List<Share> shares(FeedGroup group) {
@@ -136,7 +123,7 @@ public final class SeasonFeedFigure implements Figure {
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (groups.isEmpty()) {
       String none = "No line that was fed and fished.";

@@ -11,17 +11,16 @@ import org.fadeline.analysis.season.Season.Curve;
 import org.fadeline.analysis.season.Season.FirstBiteGroup;
 
 /** How soon the first bite came after feeding over sessions, by kind of line, bait or water. */
-public final class SeasonFirstBiteFigure implements Figure {
+public final class SeasonFirstBiteFigure extends SeasonFigure {
   private static final double LONGEST = 90;
 
   private final By by;
-  private final FigureStyle style;
   private final List<FirstBiteGroup> groups;
 
   /** Makes the figure; groups with too few feeds for a curve are named in the description alone. */
   public SeasonFirstBiteFigure(Season season, By by, FigureStyle style) {
+    super(season, style, 2);
     this.by = by;
-    this.style = style;
     this.groups = season.firstBites().stream().filter(g -> g.by() == by).toList();
   }
 
@@ -36,16 +35,6 @@ public final class SeasonFirstBiteFigure implements Figure {
   }
 
   @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2;
-  }
-
-  @Override
   public String description() {
     StringBuilder text = new StringBuilder(title()).append(". ");
     for (FirstBiteGroup group : groups) {
@@ -55,8 +44,8 @@ public final class SeasonFirstBiteFigure implements Figure {
           .append(": ")
           .append(group.tally().feeds())
           .append(" feeds in ")
-          .append(group.sessions().size())
-          .append(group.sessions().size() == 1 ? " session, " : " sessions, ")
+          .append(Words.sessions(group.sessions().size()))
+          .append(", ")
           .append(
               curve == null
                   ? "too few for a curve"
@@ -70,7 +59,7 @@ public final class SeasonFirstBiteFigure implements Figure {
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     List<FirstBiteGroup> drawn = groups.stream().filter(group -> group.curve() != null).toList();
     if (drawn.isEmpty()) {
@@ -89,7 +78,7 @@ public final class SeasonFirstBiteFigure implements Figure {
       names = Math.max(names, Type.width(pen.small, label(group)));
       longest = Math.max(longest, last(group));
     }
-    double room = Math.min(width * 0.36, names + 40 * style.textScale());
+    double room = Math.min(width * 0.36, names + 40 * style().textScale());
     Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width - room, height, 0.4);
     Plot plot = new Plot(pen, area, 0, Math.min(LONGEST, longest), 100);
     plot.paintY("% of feeds that had brought a bite");

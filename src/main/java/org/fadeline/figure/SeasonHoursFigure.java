@@ -15,18 +15,15 @@ import org.jspecify.annotations.Nullable;
  * What each kind of line gave an hour fished, by hour of the match: the stronger the tint the more.
  * Cells of too few sessions for limits are outlined, never tinted.
  */
-public final class SeasonHoursFigure implements Figure {
+public final class SeasonHoursFigure extends SeasonFigure {
   private static final double STRONGEST = 0.62;
 
-  private final Season season;
-  private final FigureStyle style;
   private final boolean weights;
   private final int hours;
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonHoursFigure(Season season, FigureStyle style) {
-    this.season = season;
-    this.style = style;
+    super(season, style, 2);
     this.weights = season.lines().stream().anyMatch(l -> l.whole().weight().amount() > 0);
     this.hours =
         1
@@ -44,16 +41,6 @@ public final class SeasonHoursFigure implements Figure {
   @Override
   public String title() {
     return (weights ? "Weight" : "Fish") + " an hour fished, by line and hour of the match";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2;
   }
 
   private PerHour rate(Cell cell) {
@@ -75,7 +62,7 @@ public final class SeasonHoursFigure implements Figure {
 
   private String words(Cell cell) {
     int n = cell.sessions().size();
-    return value(cell) + limits(cell) + (n == 1 ? ", 1 session" : ", " + n + " sessions");
+    return value(cell) + limits(cell) + ", " + Words.sessions(n);
   }
 
   private String limits(Cell cell) {
@@ -89,12 +76,12 @@ public final class SeasonHoursFigure implements Figure {
   }
 
   private String say(double perHour) {
-    return weights ? new Words(style.units()).weightAmount(perHour) : Words.number(perHour);
+    return weights ? words.weightAmount(perHour) : Words.number(perHour);
   }
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (season.lines().isEmpty()) {
       String none = season.sessions().isEmpty() ? "No session." : "Nothing was fished.";
@@ -171,7 +158,7 @@ public final class SeasonHoursFigure implements Figure {
       rows.add(limits(cell).strip());
     }
     if (box.getHeight() > 1.8 * row) {
-      rows.add(n == 1 ? "1 session" : n + " sessions");
+      rows.add(Words.sessions(n));
     }
     rows.removeIf(String::isEmpty);
     double top = box.getCenterY() - row * (rows.size() - 1) / 2 + Type.ascent(pen.small) * 0.46;
@@ -201,13 +188,13 @@ public final class SeasonHoursFigure implements Figure {
     double left = Math.min(width * 0.3, names + 30);
     double top = pen.smallRow() * 1.8;
     double each = (width - left - 14) / (hours + 1);
-    double tall = Math.min((height - top - 8) / season.lines().size(), 96 * style.textScale());
+    double tall = Math.min((height - top - 8) / season.lines().size(), 96 * style().textScale());
     return new Rectangle2D.Double(left + column * each, top + row * tall, each - 2, tall - 2);
   }
 
   /** Returns the cell under a point of a drawing of the given size, or null. */
   public @Nullable Cell at(double x, double y, double width, double height) {
-    Pen pen = new Pen(new java.awt.image.BufferedImage(1, 1, 1).createGraphics(), style);
+    Pen pen = new Pen(new java.awt.image.BufferedImage(1, 1, 1).createGraphics(), style());
     for (int row = 0; row < season.lines().size(); row++) {
       for (Cell cell : all(season.lines().get(row))) {
         if (box(pen, row, column(cell), width, height).contains(x, y)) {

@@ -11,31 +11,18 @@ import org.fadeline.analysis.season.SessionSummary;
  * How long stays went past plain, by date: a point a session at the minutes of all its stays, a
  * ring at 0 where it has none. Sessions whose fades are not worked out are left out and counted.
  */
-public final class SeasonPastPlainFigure implements Figure {
-  private final Season season;
-  private final FigureStyle style;
+public final class SeasonPastPlainFigure extends SeasonFigure {
   private final List<SessionSummary> judged;
 
   /** Makes the figure. */
   public SeasonPastPlainFigure(Season season, FigureStyle style) {
-    this.season = season;
-    this.style = style;
+    super(season, style, 2.2);
     this.judged = season.sessions().stream().filter(SessionSummary::hasFades).toList();
   }
 
   @Override
   public String title() {
     return "Minutes stayed past plain, each session";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2.2;
   }
 
   @Override
@@ -46,7 +33,7 @@ public final class SeasonPastPlainFigure implements Figure {
     List<PastPlainTally> stayed =
         judged.stream().map(season::pastPlain).filter(tally -> tally.stays() > 0).toList();
     String text =
-        title() + ": " + stayed.size() + " of " + sessions(judged.size()) + " stayed past plain";
+        title() + ": " + stayed.size() + " of " + Words.sessions(judged.size()) + " stayed past plain";
     double longest = stayed.stream().mapToDouble(PastPlainTally::minutes).max().orElse(0);
     return text
         + (stayed.isEmpty() ? "" : ", " + Words.minutes(longest) + " at most")
@@ -54,21 +41,17 @@ public final class SeasonPastPlainFigure implements Figure {
         + (unjudged() == 0 ? "" : " " + notYet() + ".");
   }
 
-  private static String sessions(int n) {
-    return n == 1 ? "1 session" : n + " sessions";
-  }
-
   private int unjudged() {
     return season.sessions().size() - judged.size();
   }
 
   private String notYet() {
-    return "Not worked out yet: " + sessions(unjudged());
+    return "Not worked out yet: " + Words.sessions(unjudged());
   }
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (judged.isEmpty()) {
       pen.text(

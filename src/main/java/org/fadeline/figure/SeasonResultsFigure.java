@@ -8,33 +8,18 @@ import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
 
 /** What each session came to, by date: logged a full point, at the scales a ring. */
-public final class SeasonResultsFigure implements Figure {
-  private final Season season;
-  private final FigureStyle style;
-  private final Words words;
+public final class SeasonResultsFigure extends SeasonFigure {
   private final boolean weights;
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonResultsFigure(Season season, FigureStyle style) {
-    this.season = season;
-    this.style = style;
-    this.words = new Words(style.units());
+    super(season, style, 2.2);
     this.weights = season.sessions().stream().anyMatch(s -> s.result().grams() > 0);
   }
 
   @Override
   public String title() {
     return weights ? "Weight of each session" : "Fish of each session";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2.2;
   }
 
   @Override
@@ -50,7 +35,7 @@ public final class SeasonResultsFigure implements Figure {
         + " to "
         + DayAxis.say(date(n - 1))
         + ": "
-        + (n == 1 ? "1 session" : n + " sessions")
+        + Words.sessions(n)
         + ", least "
         + say(sorted.get(0))
         + ", middle "
@@ -78,7 +63,7 @@ public final class SeasonResultsFigure implements Figure {
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    Pen pen = new Pen(g, style);
+    Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     int n = season.sessions().size();
     if (n == 0) {

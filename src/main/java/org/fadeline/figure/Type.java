@@ -19,6 +19,12 @@ public final class Type {
   /** Class path of the heavier weight. */
   public static final String SEMI_BOLD_RESOURCE = "/org/fadeline/fonts/IBMPlexSans-SemiBold.ttf";
 
+  /** What programs call the regular weight. */
+  public static final String REGULAR_FAMILY = "IBM Plex Sans";
+
+  /** What programs call the heavier weight: a family of its own. */
+  public static final String SEMI_BOLD_FAMILY = "IBM Plex Sans SmBld";
+
   private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
   private static final Font REGULAR = load(REGULAR_RESOURCE);
   private static final Font SEMI_BOLD = load(SEMI_BOLD_RESOURCE);

@@ -106,6 +106,10 @@ final class Words {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
+  static String sessions(int count) {
+    return count == 1 ? "1 session" : count + " sessions";
+  }
+
   static String fish(int count) {
     return count == 0 ? "no fish" : count + " fish";
   }

@@ -6,11 +6,13 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a file whole or not at all: the old file stays until the new one is complete and on the
@@ -40,17 +42,62 @@ public final class WholeFile {
     // Not a temporary file of the JDK's making: that would be readable by its owner alone.
     Path part = folder.resolve(".fadeline-" + UUID.randomUUID() + ".part");
     try {
-      try (FileChannel channel =
-              FileChannel.open(part, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
-          OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
-        content.writeTo(out);
-        out.flush();
-        channel.force(true);
-      }
+      fill(part, file, content);
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
     }
+  }
+
+  private static void fill(Path part, Path file, Content content) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(part, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+      Watched watched = new Watched(Channels.newOutputStream(channel));
+      try (OutputStream out = new BufferedOutputStream(watched)) {
+        content.writeTo(out);
+        out.flush();
+        channel.force(true);
+      } catch (IOException | RuntimeException e) {
+        // Libraries hide what the disk said behind errors of their own.
+        if (watched.fault != null) {
+          throw named(file, watched.fault);
+        }
+        throw e;
+      }
+    }
+  }
+
+  /** Keeps what the disk said when it refused. */
+  private static final class Watched extends OutputStream {
+    private final OutputStream out;
+    private @Nullable IOException fault;
+
+    Watched(OutputStream out) {
+      this.out = out;
+    }
+
+    @Override
+    public void write(int b) throws IOException {
+      write(new byte[] {(byte) b}, 0, 1);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int count) throws IOException {
+      try {
+        out.write(bytes, from, count);
+      } catch (IOException e) {
+        fault = e;
+        throw e;
+      }
+    }
+  }
+
+  /** A full disk is told by the system without the name of what was being written. */
+  private static IOException named(Path file, IOException fault) {
+    FileSystemException named =
+        new FileSystemException(file.toString(), null, fault.getMessage());
+    named.initCause(fault);
+    return named;
   }
 
   /**

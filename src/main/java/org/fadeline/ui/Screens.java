@@ -3,7 +3,7 @@ package org.fadeline.ui;
 import java.util.List;
 import org.fadeline.ui.compare.CompareScreen;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Places;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.log.LogScreen;
@@ -21,20 +21,21 @@ final class Screens {
   private Screens() {}
 
   static List<Screen> of(Workbench bench, PreferenceStore preferences, Navigation navigation) {
-    return of(bench, preferences, navigation, Places.DIALOGS);
+    return of(bench, preferences, navigation, PathChooser.DIALOGS);
   }
 
+  /** Returns the screens, where {@code paths} answers which file or folder is meant. */
   static List<Screen> of(
-      Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     return List.of(
         new ReplayScreen(bench, preferences),
         new ReviewScreen(bench, preferences, navigation),
-        new CompareScreen(bench, preferences),
+        new CompareScreen(bench, preferences, paths),
         new LogScreen(bench, preferences),
-        new SetupScreen(bench, preferences, places),
+        new SetupScreen(bench, preferences, paths),
         new ImportScreen(bench, preferences, navigation),
         new WeighInScreen(bench, preferences),
-        new TalkScreen(bench, preferences),
-        new SeasonScreen(bench, preferences, navigation));
+        new TalkScreen(bench, preferences, paths),
+        new SeasonScreen(bench, preferences, navigation, paths));
   }
 }

@@ -32,7 +32,6 @@ import org.fadeline.model.Session;
 import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.season.SeasonScreen;
 import org.fadeline.ui.state.PreferenceStore;
@@ -53,20 +52,6 @@ class SeasonScreenTest extends WindowHarness {
   @TempDir Path folder;
 
   private SeasonScreen season;
-  private @Nullable Path answer;
-
-  private final Places places =
-      new Places() {
-        @Override
-        public @Nullable Path folder(String title, @Nullable Path near) {
-          return answer;
-        }
-
-        @Override
-        public @Nullable Path file(String title, String name) {
-          return answer;
-        }
-      };
 
   @Override
   @BeforeEach
@@ -91,7 +76,7 @@ class SeasonScreenTest extends WindowHarness {
             new ThreadTaskService(javafx.application.Platform::runLater, fault -> {}),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    season = new SeasonScreen(bench, preferences, navigation, places);
+    season = new SeasonScreen(bench, preferences, navigation, paths);
     List<Screen> screens = new ArrayList<>(Screens.of(bench, preferences, navigation));
     screens.replaceAll(screen -> screen instanceof SeasonScreen ? season : screen);
     window = new MainWindow(stage, bench, preferences, screens);
@@ -207,27 +192,39 @@ class SeasonScreenTest extends WindowHarness {
     Files.writeString(
         other.resolve("three.session.json"),
         SessionWriter.toJson(DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), 3)));
-    answer = null;
+    paths.answer(null);
     press("season-choose");
     assertTrue(shows("2 sessions, 1 file with a problem"));
-    answer = other;
+    paths.answer(other);
     press("season-choose");
     settle(() -> shows("1 session: too few for limits") && !shows("Stop"));
+  }
+
+  @Test
+  void theFigureShownIsSavedByItselfOrPutOnTheTalk() throws Exception {
+    robot.push(KeyCode.ALT, KeyCode.DIGIT5);
+    Path file = folder.resolve("written/feed.pdf");
+    paths.answer(file);
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
+    assertEquals("Season feed and catch.png", paths.last().name());
+    settle(() -> Files.exists(file));
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
+    settle(() -> shows("On the talk: Season: feed and catch"));
   }
 
   @Test
   void figuresTablesAndJsonAreWrittenWhereAsked() throws Exception {
     MenuButton export = node("season-export", MenuButton.class);
     Path figures = folder.resolve("written/figures");
-    answer = figures;
+    paths.answer(figures);
     robot.interact(() -> export.getItems().get(0).fire());
     waitUntil(() -> Files.exists(figures.resolve("season-feed.pdf")));
     Path tables = folder.resolve("written/tables");
-    answer = tables;
+    paths.answer(tables);
     robot.interact(() -> export.getItems().get(1).fire());
     waitUntil(() -> Files.exists(tables.resolve("season-learned.csv")));
     Path json = folder.resolve("written/season.json");
-    answer = json;
+    paths.answer(json);
     robot.interact(() -> export.getItems().get(2).fire());
     waitUntil(() -> Files.exists(json));
     assertTrue(Files.exists(figures.resolve("season-results.png")));

@@ -25,7 +25,6 @@ import org.fadeline.model.LineCodes;
 import org.fadeline.model.MatchRules;
 import org.fadeline.model.Session;
 import org.fadeline.replay.ReplayFrame;
-import org.fadeline.ui.control.Places;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,28 +33,6 @@ import org.junit.jupiter.api.io.TempDir;
 class SetupTest extends WindowHarness {
   private Line line(String id) {
     return session().line(id).orElseThrow();
-  }
-
-  private @Nullable Path answer;
-
-  @Override
-  protected Places places() {
-    return new Places() {
-      @Override
-      public @Nullable Path folder(String title, @Nullable Path near) {
-        return answer;
-      }
-
-      @Override
-      public @Nullable Path file(String title, String name) {
-        return answer;
-      }
-
-      @Override
-      public @Nullable Path open(String title, String kind, String... patterns) {
-        return answer;
-      }
-    };
   }
 
   private String text(String id) {
@@ -266,7 +243,7 @@ class SetupTest extends WindowHarness {
   void theBankSheetIsPrintedByItsButton(@TempDir Path folder) throws Exception {
     open("Set up");
     Path sheet = folder.resolve("sheet.pdf");
-    answer = sheet;
+    paths.answer(sheet);
     press("print-sheet");
     assertTrue(shows("The bank sheet was saved as sheet.pdf"));
     try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
@@ -276,7 +253,7 @@ class SetupTest extends WindowHarness {
         assertTrue(text.contains(code), code);
       }
     }
-    answer = Files.writeString(folder.resolve("a file"), "x").resolve("sheet.pdf");
+    paths.answer(Files.writeString(folder.resolve("a file"), "x").resolve("sheet.pdf"));
     press("print-sheet");
     assertTrue(shows("The bank sheet was not saved"));
     assertTrue(desk.kept.isEmpty());
@@ -292,7 +269,7 @@ class SetupTest extends WindowHarness {
             .withEvents(List.of()));
     open("Set up");
     int there = session().lines().size();
-    answer = Path.of("earlier.session.json");
+    paths.answer(Path.of("earlier.session.json"));
     press("take-lines");
     waitUntil(() -> session().lines().size() == there + 1);
     assertTrue(session().lines().stream().anyMatch(l -> l.name().equals("Far bank")));

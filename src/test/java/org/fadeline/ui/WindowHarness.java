@@ -16,7 +16,6 @@ import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Desk;
@@ -40,6 +39,7 @@ public abstract class WindowHarness {
   static final Path FILE = Path.of("hand.session.json");
 
   protected final FakeDesk desk = new FakeDesk().with("hand.session.json", HandMade.session());
+  protected final FakePaths paths = new FakePaths();
   protected final FxRobot robot = new FxRobot();
   protected Workbench bench;
   protected PreferenceStore preferences;
@@ -67,11 +67,6 @@ public abstract class WindowHarness {
     return new DirectTaskService();
   }
 
-  /** Returns who answers when a place for a file is asked for. */
-  protected Places places() {
-    return Places.DIALOGS;
-  }
-
   private void start(Stage stage) {
     Fonts.load();
     preferences = storedPreferences();
@@ -79,7 +74,7 @@ public abstract class WindowHarness {
     Navigation navigation = new Navigation();
     window =
         new MainWindow(
-            stage, bench, preferences, Screens.of(bench, preferences, navigation, places()));
+            stage, bench, preferences, Screens.of(bench, preferences, navigation, paths));
     navigation.leadTo(window::showScreen);
     window.show();
   }
@@ -112,7 +107,7 @@ public abstract class WindowHarness {
   }
 
   protected final void waitUntil(Callable<Boolean> condition) throws TimeoutException {
-    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
     WaitForAsyncUtils.waitForFxEvents();
   }
 

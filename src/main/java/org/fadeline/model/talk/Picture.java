@@ -79,7 +79,9 @@ public record Picture(
     /** When each kind of line faded. */
     SEASON_FADES("season-fades", "Season: when lines faded", Needs.SEASON),
     /** How long stays went past plain. */
-    SEASON_PAST_PLAIN("season-past-plain", "Season: stays past plain", Needs.SEASON);
+    SEASON_PAST_PLAIN("season-past-plain", "Season: stays past plain", Needs.SEASON),
+    /** Feed given against what came. */
+    SEASON_FEED("season-feed", "Season: feed and catch", Needs.SEASON);
 
     private final String word;
     private final String label;

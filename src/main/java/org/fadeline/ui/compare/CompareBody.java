@@ -21,6 +21,7 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
@@ -49,17 +50,18 @@ final class CompareBody {
   private String open = ComparePages.NAMES.get(0);
   private boolean visible;
 
-  CompareBody(Workbench bench, PreferenceStore preferences) {
+  CompareBody(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     compare = new CompareBench(bench);
-    chooser = new SecondChooser(bench, preferences, compare);
-    saves = new CompareSaves(bench, preferences, compare);
+    chooser = new SecondChooser(bench, preferences, compare, paths);
+    saves = new CompareSaves(bench, preferences, compare, paths, () -> open);
     laying = new LayingBar(compare);
     pages =
         new ComparePages(
             compare,
             laying,
+            bench.tasks(),
             at -> {
               bench.transport().pause();
               bench.transport().seek(at);
@@ -159,6 +161,10 @@ final class CompareBody {
 
   void putOnTalk() {
     ComparePictures.putOnTalk(bench, compare.state(), open);
+  }
+
+  void savePicture() {
+    saves.one(view);
   }
 
   void focusShift() {

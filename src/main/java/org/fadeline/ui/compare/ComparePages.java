@@ -26,6 +26,7 @@ import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
 import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
 /** The pages of the screen, and how they follow the playhead. */
@@ -36,6 +37,9 @@ final class ComparePages {
 
   /** Freshness of feed and the sun move slowly: this often is often enough. */
   private static final long STEP_MILLIS = 15_000;
+
+  /** Events of both matches that are drawn within a frame; more are drawn off this thread. */
+  private static final int MOST_AT_ONCE = 4_000;
 
   private final TimelineStrip first = new TimelineStrip("first-timeline");
   private final TimelineStrip second = new TimelineStrip("second-timeline");
@@ -48,11 +52,13 @@ final class ComparePages {
   private final Label days = quiet("");
   private final CompareTables tables = new CompareTables();
   private final PairingPane pairing;
+  private final TaskService tasks;
   private final Map<String, Node> nodes = new LinkedHashMap<>();
   private @Nullable Shown shown;
   private @Nullable PegKey pegsShown;
   private @Nullable Double catchShown;
   private boolean catchHindsight;
+  private boolean large;
 
   /** The comparison shown, prepared for replay. */
   private record Shown(
@@ -61,7 +67,8 @@ final class ComparePages {
   /** What the picture of the pegs depends on. */
   private record PegKey(List<Integer> fish, List<String> fishing, long step) {}
 
-  ComparePages(CompareBench bench, LayingBar laying, LongConsumer seek) {
+  ComparePages(CompareBench bench, LayingBar laying, TaskService tasks, LongConsumer seek) {
+    this.tasks = tasks;
     pairing = new PairingPane(bench);
     firstName.getStyleClass().add("strong");
     secondName.getStyleClass().add("strong");
@@ -143,8 +150,12 @@ final class ComparePages {
     catchShown = null;
     catchHindsight = false;
     CompareTimelinesFigure timelines = new CompareTimelinesFigure(comparison, style);
-    first.show(timelines.first());
-    second.show(timelines.second());
+    large =
+        comparison.first().session().events().size()
+                + comparison.second().session().events().size()
+            > MOST_AT_ONCE;
+    first.show(timelines.first(), large ? tasks : null);
+    second.show(timelines.second(), large ? tasks : null);
     firstName.setText("First, whole stroke: " + name(comparison, true));
     secondName.setText("Second, dashed stroke (drag to move it): " + name(comparison, false));
     show(rates, new CompareRatesFigure(comparison, style));
@@ -178,11 +189,19 @@ final class ComparePages {
     // With hindsight the curves stand still.
     double known = known(now.comparison, place);
     if (hindsight != catchHindsight || catchShown == null || (!hindsight && known != catchShown)) {
+      boolean asMuchKnown = catchShown != null && !catchHindsight && known >= catchShown;
       catchHindsight = hindsight;
       catchShown = known;
-      show(
-          running,
-          new CompareCatchFigure(now.comparison, now.style, hindsight ? null : (Double) known));
+      CompareCatchFigure figure =
+          new CompareCatchFigure(now.comparison, now.style, hindsight ? null : (Double) known);
+      if (large) {
+        running.showAhead(
+            figure::paint,
+            figure.description(),
+            new FigureCanvas.Ahead(tasks, hindsight || asMuchKnown));
+      } else {
+        show(running, figure);
+      }
     }
   }
 

@@ -51,7 +51,8 @@ final class ComparePictures {
                     .toList()));
   }
 
-  private static Optional<Picture.Kind> kind(String page) {
+  /** Returns which picture a page shows; empty where it is no picture. */
+  static Optional<Picture.Kind> kind(String page) {
     return switch (page) {
       case "Timelines" -> Optional.of(Picture.Kind.COMPARE_TIMELINES);
       case "Pegs" -> Optional.of(Picture.Kind.COMPARE_PEGS);

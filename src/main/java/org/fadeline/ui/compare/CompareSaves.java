@@ -1,20 +1,27 @@
 package org.fadeline.ui.compare;
 
-import java.io.File;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.export.CompareFigureSet;
+import org.fadeline.export.PictureMaker;
+import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
+import org.fadeline.io.DiskFault;
 import org.fadeline.io.WholeFile;
 import org.fadeline.report.CompareJson;
 import org.fadeline.report.CompareText;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.ui.control.PictureSave;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TaskService;
@@ -27,8 +34,17 @@ final class CompareSaves {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final CompareBench compare;
+  private final PathChooser paths;
+  private final Supplier<String> shown;
 
-  CompareSaves(Workbench bench, PreferenceStore preferences, CompareBench compare) {
+  CompareSaves(
+      Workbench bench,
+      PreferenceStore preferences,
+      CompareBench compare,
+      PathChooser paths,
+      Supplier<String> shown) {
+    this.paths = paths;
+    this.shown = shown;
     this.bench = bench;
     this.preferences = preferences;
     this.compare = compare;
@@ -47,6 +63,7 @@ final class CompareSaves {
     menu.getItems()
         .addAll(
             item("This figure on the talk", putOnTalk),
+            item("This figure…", () -> one(menu)),
             item("Figures as PNG and SVG…", () -> chooseFolder(menu)),
             item("Everything as JSON…", () -> chooseFile(menu, "json")),
             item("In words…", () -> chooseFile(menu, "txt")));
@@ -59,22 +76,37 @@ final class CompareSaves {
     return item;
   }
 
+  /** Saves the figure of the page shown, or says why it cannot be. */
+  void one(Node owner) {
+    Comparison comparison = compare.state().work().comparison();
+    Picture.Kind kind = ComparePictures.kind(shown.get()).orElse(null);
+    if (comparison == null || kind == null) {
+      bench.tell("There is no picture here to save");
+      return;
+    }
+    Path file = PictureSave.ask(paths, owner, kind.label());
+    if (file != null) {
+      FigureStyle style =
+          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      PictureSave.write(
+          bench,
+          file,
+          () -> FigureSheet.of(PictureMaker.compared(kind, comparison, style), comparison, true));
+    }
+  }
+
   private void chooseFolder(Node owner) {
-    DirectoryChooser chooser = new DirectoryChooser();
-    chooser.setTitle("Folder for the figures");
-    File folder = chooser.showDialog(owner.getScene().getWindow());
+    Path folder = paths.folder(Question.of("Folder for the figures", owner));
     if (folder != null) {
-      figures(folder.toPath());
+      figures(folder);
     }
   }
 
   private void chooseFile(Node owner, String ending) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the comparison");
-    chooser.setInitialFileName("comparison." + ending);
-    File file = chooser.showSaveDialog(owner.getScene().getWindow());
+    Path file =
+        paths.save(Question.of("Save the comparison", owner).named("comparison." + ending));
     if (file != null) {
-      words(file.toPath(), ending.equals("json"));
+      words(file, ending.equals("json"));
     }
   }
 
@@ -107,6 +139,12 @@ final class CompareSaves {
     void write() throws Exception;
   }
 
+  private static String why(Path target, Exception failure) {
+    return failure instanceof IOException fault
+        ? DiskFault.of(target, fault)
+        : target + ": " + failure.getMessage();
+  }
+
   private void save(Path target, Step step) {
     bench
         .tasks()
@@ -123,6 +161,6 @@ final class CompareSaves {
                     bench.report(
                         Activity.Trouble.of(
                             "The comparison was not saved",
-                            target + ": " + failure.getMessage() + ". Choose another place."))));
+                            why(target, failure) + ". Choose another place."))));
   }
 }

@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Transport;
@@ -19,11 +20,18 @@ public final class CompareScreen implements Screen {
 
   private final Workbench bench;
   private final PreferenceStore preferences;
+  private final PathChooser paths;
   private final StackPane view = new StackPane();
   private @Nullable CompareBody body;
 
   /** Makes the screen. */
   public CompareScreen(Workbench bench, PreferenceStore preferences) {
+    this(bench, preferences, PathChooser.DIALOGS);
+  }
+
+  /** Makes the screen, which asks {@code paths} for files and folders. */
+  public CompareScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;
   }
@@ -31,7 +39,7 @@ public final class CompareScreen implements Screen {
   CompareBody body() {
     CompareBody built = body;
     if (built == null) {
-      built = new CompareBody(bench, preferences);
+      built = new CompareBody(bench, preferences, paths);
       body = built;
       view.getChildren().setAll(built.view());
     }
@@ -77,6 +85,8 @@ public final class CompareScreen implements Screen {
         Command.of(GROUP, "Second match a minute earlier", () -> compare().shift(-1), "Alt+Left"));
     all.add(
         Command.of(GROUP, "Put this on the talk", () -> body().putOnTalk(), "Shortcut+Shift+T"));
+    all.add(
+        Command.of(GROUP, "Save this picture", () -> body().savePicture(), "Shortcut+Shift+P"));
     all.add(Command.of(GROUP, "Type the shift", () -> body().focusShift(), "T"));
     all.add(Command.of(GROUP, "Play or pause both", t::toggle, "Space"));
     all.add(Command.of(GROUP, "Next event of the first match", () -> t.step(true), "Right"));

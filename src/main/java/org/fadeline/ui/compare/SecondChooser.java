@@ -1,6 +1,5 @@
 package org.fadeline.ui.compare;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,13 +12,14 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
-import javafx.stage.FileChooser.ExtensionFilter;
 import org.fadeline.io.open.SampleSessions;
+import org.fadeline.ui.control.FileDrops;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
@@ -32,30 +32,32 @@ final class SecondChooser {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final CompareBench compare;
+  private final PathChooser paths;
 
-  SecondChooser(Workbench bench, PreferenceStore preferences, CompareBench compare) {
+  SecondChooser(
+      Workbench bench, PreferenceStore preferences, CompareBench compare, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     this.compare = compare;
+    this.paths = paths;
   }
 
   /** Asks for a file. */
   void choose(Node owner) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Choose the second match");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new ExtensionFilter("Sessions and event tables", "*.session.json", "*.csv"),
-            new ExtensionFilter("All files", "*"));
-    offered().stream()
-        .map(path -> path.toAbsolutePath().getParent())
-        .filter(folder -> folder != null && Files.isDirectory(folder))
-        .findFirst()
-        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
-    File chosen = chooser.showOpenDialog(owner.getScene().getWindow());
+    Path near =
+        offered().stream()
+            .map(path -> path.toAbsolutePath().getParent())
+            .filter(folder -> folder != null && Files.isDirectory(folder))
+            .findFirst()
+            .orElse(null);
+    Path chosen =
+        paths.open(
+            Question.of("Choose the second match", owner)
+                .near(near)
+                .ofKinds(
+                    Kind.of("Sessions and event tables", "*.session.json", "*.csv"), Kind.ALL));
     if (chosen != null) {
-      compare.open(chosen.toPath());
+      compare.open(chosen);
     }
   }
 
@@ -143,23 +145,8 @@ final class SecondChooser {
     return card;
   }
 
-  /** Takes files dropped on the screen as the second match. */
+  /** Takes a file dropped on the screen as the second match. */
   void acceptDrops(StackPane screen) {
-    screen.setOnDragOver(
-        e -> {
-          if (e.getDragboard().hasFiles()) {
-            e.acceptTransferModes(TransferMode.COPY);
-          }
-          e.consume();
-        });
-    screen.setOnDragDropped(
-        e -> {
-          List<File> files = e.getDragboard().getFiles();
-          if (!files.isEmpty()) {
-            compare.open(files.get(0).toPath());
-          }
-          e.setDropCompleted(!files.isEmpty());
-          e.consume();
-        });
+    FileDrops.on(screen, file -> true, compare::open);
   }
 }

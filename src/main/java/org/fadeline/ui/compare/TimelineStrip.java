@@ -15,6 +15,7 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,8 @@ final class TimelineStrip extends Pane {
   private @Nullable TimelineFigure figure;
   private @Nullable TimelineLayout layout;
   private @Nullable Version shown;
+  private @Nullable TaskService drawing;
+  private long knownUntil = Long.MIN_VALUE;
   private List<List<String>> figuresShown = List.of();
   private long at;
   private boolean hindsight = true;
@@ -55,9 +58,15 @@ final class TimelineStrip extends Pane {
     setClip(clip);
   }
 
-  /** Shows another timeline, or none yet. */
-  void show(@Nullable TimelineFigure newFigure) {
+  /**
+   * Shows another timeline.
+   *
+   * @param newDrawing draws it off the window's thread where it is too large for a frame, or null
+   */
+  void show(TimelineFigure newFigure, @Nullable TaskService newDrawing) {
     figure = newFigure;
+    drawing = newDrawing;
+    knownUntil = Long.MIN_VALUE;
     layout = null;
     requestLayout();
   }
@@ -137,12 +146,7 @@ final class TimelineStrip extends Pane {
     Version version = new Version(now.baseVersion(knowledge), now.fadesVersion(knowledge));
     if (!Objects.equals(version, shown)) {
       shown = version;
-      base.show(
-          (g, w, h) -> {
-            now.paintBase(g, knowledge);
-            now.paintFades(g, knowledge);
-          },
-          "");
+      paintBelow(now, knowledge);
       setAccessibleText(drawn.with(knowledge).description());
     }
     List<List<String>> told = now.figures(knowledge);
@@ -158,6 +162,23 @@ final class TimelineStrip extends Pane {
     playhead.setStartY(area.getMinY() - 4);
     playhead.setEndY(area.getMaxY());
     cover(now, x);
+  }
+
+  private void paintBelow(TimelineLayout now, Knowledge knowledge) {
+    FigureCanvas.Painter painter =
+        (g, w, h) -> {
+          now.paintBase(g, knowledge);
+          now.paintFades(g, knowledge);
+        };
+    long until = hindsight ? Long.MAX_VALUE : at;
+    TaskService ahead = drawing;
+    if (ahead == null) {
+      base.show(painter, "");
+    } else {
+      // A picture that knows more than is known now must not stay for a moment.
+      base.showAhead(painter, "", new FigureCanvas.Ahead(ahead, until >= knownUntil));
+    }
+    knownUntil = until;
   }
 
   private void cover(TimelineLayout now, double x) {

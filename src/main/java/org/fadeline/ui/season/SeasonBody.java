@@ -38,7 +38,6 @@ import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -48,6 +47,8 @@ import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Teaching;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Question;
 
 /** What the season screen shows: the folder, the filters, a page at a time, the sessions behind. */
 final class SeasonBody {
@@ -60,7 +61,7 @@ final class SeasonBody {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final SeasonDesk desk;
-  private final Places places;
+  private final PathChooser paths;
   private final SeasonExport export;
   private final SeasonPictures pictures;
   private final BorderPane view = new BorderPane();
@@ -106,18 +107,19 @@ final class SeasonBody {
   private By by = By.LINE;
   private @Nullable Path wanted;
 
-  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
-    this.places = places;
+  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;
     desk = new SeasonDesk(bench.tasks());
-    export = new SeasonExport(bench, desk, places);
-    pictures = new SeasonPictures(bench, desk);
+    export = new SeasonExport(bench, desk, paths);
+    pictures = new SeasonPictures(bench, preferences, desk, paths);
     pictures.on(results, () -> Picture.Kind.SEASON_RESULTS);
     pictures.on(hours, () -> Picture.Kind.SEASON_HOURS);
     pictures.on(firstBites, () -> SeasonPictures.firstBites(by));
     pictures.on(fades, () -> Picture.Kind.SEASON_FADES);
     pictures.on(pastPlain, () -> Picture.Kind.SEASON_PAST_PLAIN);
+    pictures.on(feed, () -> Picture.Kind.SEASON_FEED);
     filters = new FilterBar(desk::filter);
     behind =
         new SessionsBehind(
@@ -290,7 +292,7 @@ final class SeasonBody {
             .filter(parent -> parent != null && Files.isDirectory(parent))
             .findFirst()
             .orElse(null);
-    Path chosen = places.folder("A folder of sessions", near);
+    Path chosen = paths.folder(Question.of("A folder of sessions", view).near(near));
     if (chosen != null) {
       open(chosen);
     }
@@ -310,6 +312,10 @@ final class SeasonBody {
 
   void putOnTalk() {
     pictures.put(SeasonPictures.ofPage(PAGES.indexOf(shownPage), by));
+  }
+
+  void savePicture() {
+    pictures.save(view, SeasonPictures.ofPage(PAGES.indexOf(shownPage), by));
   }
 
   void page(String name) {

@@ -12,10 +12,11 @@ import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
-import org.fadeline.ui.control.Places;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Question;
 
 /** Writes a season out, in the background, where the user says. */
 final class SeasonExport {
@@ -23,10 +24,10 @@ final class SeasonExport {
 
   private final Workbench bench;
   private final SeasonDesk desk;
-  private final Places places;
+  private final PathChooser paths;
 
-  SeasonExport(Workbench bench, SeasonDesk desk, Places places) {
-    this.places = places;
+  SeasonExport(Workbench bench, SeasonDesk desk, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.desk = desk;
   }
@@ -59,7 +60,7 @@ final class SeasonExport {
     if (root == null) {
       return;
     }
-    Path chosen = places.file("Save the season as JSON", "season.json");
+    Path chosen = paths.save(Question.of("Save the season as JSON", null).named("season.json"));
     if (chosen != null) {
       write(
           chosen,
@@ -72,7 +73,7 @@ final class SeasonExport {
   }
 
   private void intoFolder(String title, Written written) {
-    Path chosen = places.folder(title, null);
+    Path chosen = paths.folder(Question.of(title, null));
     if (chosen != null) {
       write(chosen, written);
     }

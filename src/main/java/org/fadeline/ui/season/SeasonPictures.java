@@ -14,16 +14,31 @@ import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.ui.state.TalkTray;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.export.PictureMaker;
+import org.fadeline.export.TalkMaterial;
+import org.fadeline.figure.FigureSheet;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PictureSave;
+import org.fadeline.ui.state.PreferenceStore;
+import java.util.Map;
 
-/** Puts figures of the season on the talk, over the sessions and lines looked at here. */
+/** Takes figures of the season away, onto the talk or into a file, over what is looked at here. */
 final class SeasonPictures {
   private static final String ID = "season";
 
   private final Workbench bench;
+  private final PreferenceStore preferences;
   private final SeasonDesk desk;
+  private final PathChooser paths;
 
-  SeasonPictures(Workbench bench, SeasonDesk desk) {
+  SeasonPictures(
+      Workbench bench, PreferenceStore preferences, SeasonDesk desk, PathChooser paths) {
     this.bench = bench;
+    this.preferences = preferences;
+    this.paths = paths;
     this.desk = desk;
   }
 
@@ -43,15 +58,18 @@ final class SeasonPictures {
       case 1 -> Picture.Kind.SEASON_HOURS;
       case 2 -> firstBites(by);
       case 3 -> Picture.Kind.SEASON_FADES;
+      case 4 -> Picture.Kind.SEASON_FEED;
       default -> null;
     };
   }
 
-  /** Offers the command in a context menu of a figure. */
+  /** Offers the commands in a context menu of a figure. */
   void on(Node node, Supplier<Picture.Kind> kind) {
     MenuItem put = new MenuItem("Put this on the talk");
     put.setOnAction(e -> put(kind.get()));
-    ContextMenu menu = new ContextMenu(put);
+    MenuItem save = new MenuItem("Save this picture…");
+    save.setOnAction(e -> save(node, kind.get()));
+    ContextMenu menu = new ContextMenu(put, save);
     node.addEventHandler(
         ContextMenuEvent.CONTEXT_MENU_REQUESTED,
         e -> {
@@ -74,5 +92,27 @@ final class SeasonPictures {
         .tray()
         .put(new TalkTray.Put(kind.label(), Picture.of(kind, ID), List.of(), List.of(source)));
     bench.tell("On the talk: " + kind.label());
+  }
+
+  /** Saves a figure on a sheet of its own, or says why it cannot be. */
+  void save(Node owner, Picture.@Nullable Kind kind) {
+    if (kind == null || desk.state().folder() == null) {
+      bench.tell("There is no picture here to save");
+      return;
+    }
+    Path file = PictureSave.ask(paths, owner, kind.label());
+    if (file != null) {
+      Season season = desk.state().season();
+      FigureStyle style = FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      PictureSave.write(
+          bench,
+          file,
+          () ->
+              FigureSheet.of(
+                  new PictureMaker(new TalkMaterial(Map.of(), Map.of(ID, season)), true)
+                      .make(Picture.of(kind, ID), style)
+                      .figure(),
+                  season));
+    }
   }
 }

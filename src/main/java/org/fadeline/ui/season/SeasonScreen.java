@@ -8,30 +8,30 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Places;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
+import org.fadeline.ui.control.PathChooser;
 
 /** A folder of sessions as one. It is built when first shown, so that the window opens sooner. */
 public final class SeasonScreen implements Screen {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final Navigation navigation;
-  private final Places places;
+  private final PathChooser paths;
   private final StackPane view = new StackPane();
   private @Nullable SeasonBody body;
 
   /** Makes the screen. */
   public SeasonScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
-    this(bench, preferences, navigation, Places.DIALOGS);
+    this(bench, preferences, navigation, PathChooser.DIALOGS);
   }
 
-  /** Makes the screen, which asks {@code places} for folders and files. */
+  /** Makes the screen, which asks {@code paths} for folders and files. */
   public SeasonScreen(
-      Workbench bench, PreferenceStore preferences, Navigation navigation, Places places) {
-    this.places = places;
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;
     this.navigation = navigation;
@@ -40,7 +40,7 @@ public final class SeasonScreen implements Screen {
   private SeasonBody body() {
     SeasonBody built = body;
     if (built == null) {
-      built = new SeasonBody(bench, preferences, navigation, places);
+      built = new SeasonBody(bench, preferences, navigation, paths);
       body = built;
       view.getChildren().setAll(built.view());
     }
@@ -90,7 +90,12 @@ public final class SeasonScreen implements Screen {
                     "Season",
                     "Put this on the talk",
                     () -> body().putOnTalk(),
-                    "Shortcut+Shift+T")),
+                    "Shortcut+Shift+T"),
+                Command.of(
+                    "Season",
+                    "Save this picture",
+                    () -> body().savePicture(),
+                    "Shortcut+Shift+P")),
             IntStream.range(0, SeasonBody.PAGES.size())
                 .mapToObj(
                     i ->

@@ -18,7 +18,9 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Looks;
-import org.fadeline.ui.control.Places;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
@@ -36,13 +38,13 @@ public final class SetupScreen implements Screen {
   private final LinesPane lines;
   private final SwimPane swim;
   private final HBox body;
-  private final Places places;
+  private final PathChooser paths;
   private final Button print = new Button("Bank sheet to print…");
   private final Button take = new Button("Take lines from another match…");
 
   /** Makes the screen. */
-  public SetupScreen(Workbench bench, PreferenceStore preferences, Places places) {
-    this.places = places;
+  public SetupScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;
     EntryBox.Commit<Session> commit = (name, change) -> bench.editing().edit(name, change);
@@ -161,7 +163,10 @@ public final class SetupScreen implements Screen {
 
   private void printSheet() {
     OpenSession open = bench.state().open();
-    Path chosen = open == null ? null : places.file("Bank sheet to print", "bank-sheet.pdf");
+    Path chosen = open == null ? null : paths.save(
+                Question.of("Bank sheet to print", view)
+                    .named("bank-sheet.pdf")
+                    .ofKinds(Kind.of("PDF", "*.pdf")));
     if (open != null && chosen != null) {
       writeSheet(open.session(), chosen);
     }
@@ -186,7 +191,9 @@ public final class SetupScreen implements Screen {
 
   private void takeLines() {
     Path chosen =
-        places.open("Take lines from another match", "Sessions", "*.session.json", "*.csv");
+        paths.open(
+            Question.of("Take lines from another match", view)
+                .ofKinds(Kind.of("Sessions", "*.session.json", "*.csv")));
     if (chosen != null) {
       bench.look(
           chosen,

@@ -17,8 +17,9 @@ import org.fadeline.io.ReadOptions;
 import org.fadeline.model.talk.SeasonSource;
 
 /**
- * The seasons that talks show, read off the thread that shows them. A folder is looked at again
- * after a while only: a talk is typed at, and a season is long.
+ * The seasons that talks show, read off the thread that shows them. While a talk is typed at, a
+ * folder is looked at again after a while only, for a season is long; what is written is always
+ * looked at anew.
  */
 final class SeasonsKept {
   private static final long LOOK_AGAIN_NANOS = 30_000_000_000L;
@@ -27,15 +28,24 @@ final class SeasonsKept {
 
   private final Map<Path, Known> folders = new ConcurrentHashMap<>();
 
+  /** How fresh a season must be. */
+  enum Freshness {
+    /** As its folder was not long ago. */
+    RECENT,
+    /** As its folder is now. */
+    NOW
+  }
+
   /** Returns the seasons by their ids; what cannot be read is told. */
-  Map<String, Season> load(List<SeasonSource> sources, List<Problem> problems) {
+  Map<String, Season> load(
+      List<SeasonSource> sources, Freshness freshness, List<Problem> problems) {
     Map<String, Season> seasons = new LinkedHashMap<>();
     for (SeasonSource source : sources) {
       try {
         seasons.put(
             source.id(),
             SeasonBuilder.build(
-                found(source.folder()).summaries(), TalkSeasons.filterOf(source.sift())));
+                found(source.folder(), freshness).summaries(), TalkSeasons.filterOf(source.sift())));
       } catch (IOException e) {
         problems.add(
             Problem.ofFile(
@@ -47,10 +57,12 @@ final class SeasonsKept {
     return seasons;
   }
 
-  private SeasonFolder found(Path folder) throws IOException {
+  private SeasonFolder found(Path folder, Freshness freshness) throws IOException {
     Known known = folders.get(folder);
     long now = System.nanoTime();
-    if (known != null && now - known.looked < LOOK_AGAIN_NANOS) {
+    if (freshness == Freshness.RECENT
+        && known != null
+        && now - known.looked < LOOK_AGAIN_NANOS) {
       return known.found;
     }
     SeasonIndex index =

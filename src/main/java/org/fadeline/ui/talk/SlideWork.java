@@ -75,8 +75,12 @@ final class SlideWork {
     }
   }
 
-  /** Reads and reviews the sessions of a talk that are not known yet. */
+  /** Reads and reviews the sessions of a talk that are not known yet, its seasons as they are. */
   Loaded load(Talk talk, @Nullable Open open) {
+    return load(talk, open, SeasonsKept.Freshness.NOW);
+  }
+
+  private Loaded load(Talk talk, @Nullable Open open, SeasonsKept.Freshness freshness) {
     Map<String, Review> reviews = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>();
     for (Source source : talk.sources()) {
@@ -88,7 +92,8 @@ final class SlideWork {
         reviews.put(source.id(), review);
       }
     }
-    return new Loaded(new TalkMaterial(reviews, seasons.load(talk.seasons(), problems)), problems);
+    return new Loaded(
+        new TalkMaterial(reviews, seasons.load(talk.seasons(), freshness, problems)), problems);
   }
 
   private @Nullable Review read(Path file, Units units, List<Problem> problems) {
@@ -118,7 +123,7 @@ final class SlideWork {
 
   /** Works one slide out. */
   Shown show(Talk talk, @Nullable Slide slide, @Nullable Open open) {
-    Loaded loaded = load(talk, open);
+    Loaded loaded = load(talk, open, SeasonsKept.Freshness.RECENT);
     List<String> remarks = new ArrayList<>();
     loaded.problems().forEach(p -> remarks.add(p.toString()));
     Map<String, Session> sessions = new LinkedHashMap<>();

@@ -1,16 +1,12 @@
 package org.fadeline.ui.talk;
 
-import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceDialog;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
-import javafx.stage.Window;
 import javax.print.PrintService;
 import org.fadeline.analysis.Review;
 import org.fadeline.export.FileNames;
@@ -19,6 +15,9 @@ import org.fadeline.export.TalkMaterial;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
@@ -29,17 +28,20 @@ import org.jspecify.annotations.Nullable;
 /** What is done with whole talks: drafting, opening, saving, keeping, writing. */
 final class TalkDesk {
   private static final String KEEPING = "talk-keep";
+  private static final Kind TALKS = Kind.of("Talks", "*" + TalkFiles.ENDING);
 
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final TalkModel model;
+  private final PathChooser paths;
   private final TalkFiles files;
   private final SlideWork work = new SlideWork();
   private final TalkWriting writing;
   private final Optional<TalkKeeper> keeper;
   private @Nullable Node owner;
 
-  TalkDesk(Workbench bench, PreferenceStore preferences, TalkModel model) {
+  TalkDesk(Workbench bench, PreferenceStore preferences, TalkModel model, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;
     this.model = model;
@@ -63,10 +65,6 @@ final class TalkDesk {
 
   TalkWriting writing() {
     return writing;
-  }
-
-  private @Nullable Window window() {
-    return owner == null || owner.getScene() == null ? null : owner.getScene().getWindow();
   }
 
   /** Returns the session in hand, or null where it has no file or no review yet. */
@@ -114,30 +112,39 @@ final class TalkDesk {
   }
 
   void addSession() {
-    File chosen =
-        chooser("Add a match", "Matches", "*.session.json", "*.csv").showOpenDialog(window());
+    Path chosen =
+        paths.open(question("Add a match", Kind.of("Matches", "*.session.json", "*.csv")));
     if (chosen != null) {
-      model.change("Add a match", talk -> TalkModel.withFile(talk, chosen.toPath()));
+      model.change("Add a match", talk -> TalkModel.withFile(talk, chosen));
     }
   }
 
   void open() {
+    letGoFirst(this::chooseAndOpen);
+  }
+
+  /** Opens a talk, where the one in hand is saved or may be let go. */
+  void open(Path file) {
+    letGoFirst(() -> files.open(file));
+  }
+
+  private void letGoFirst(Runnable next) {
     if (model.state().unsaved() && !model.state().talk().slides().isEmpty()) {
       bench.report(
           new org.fadeline.ui.state.Activity.Trouble(
               "The talk in hand is not saved",
               "Save it first, or let it go and open the other.",
               List.of(),
-              new org.fadeline.ui.state.Activity.Offer("Let it go", this::chooseAndOpen)));
+              new org.fadeline.ui.state.Activity.Offer("Let it go", next)));
     } else {
-      chooseAndOpen();
+      next.run();
     }
   }
 
   private void chooseAndOpen() {
-    File chosen = chooser("Open a talk", "Talks", "*" + TalkFiles.ENDING).showOpenDialog(window());
+    Path chosen = paths.open(question("Open a talk", TALKS));
     if (chosen != null) {
-      files.open(chosen.toPath());
+      files.open(chosen);
     }
   }
 
@@ -147,11 +154,9 @@ final class TalkDesk {
       files.save(file);
       return;
     }
-    FileChooser chooser = chooser("Save the talk", "Talks", "*" + TalkFiles.ENDING);
-    chooser.setInitialFileName(name("talk.json"));
-    File chosen = chooser.showSaveDialog(window());
+    Path chosen = paths.save(question("Save the talk", TALKS).named(name("talk.json")));
     if (chosen != null) {
-      files.save(chosen.toPath());
+      files.save(chosen);
     }
   }
 
@@ -160,19 +165,11 @@ final class TalkDesk {
     return FileNames.of(title.isBlank() ? "talk" : title, ending);
   }
 
-  private FileChooser chooser(String title, String kind, String... endings) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle(title);
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, endings));
-    folder().ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
-    return chooser;
-  }
-
-  private Optional<Path> folder() {
+  private Question question(String title, Kind... kinds) {
     SlideWork.Open open = openSession();
     Path near =
         model.state().file() != null ? model.state().file() : open == null ? null : open.file();
-    return Optional.ofNullable(near).map(Path::getParent).filter(Files::isDirectory);
+    return Question.of(title, owner).near(near == null ? null : near.getParent()).ofKinds(kinds);
   }
 
   /** Asks where, and writes there. */
@@ -185,23 +182,26 @@ final class TalkDesk {
       print(as);
       return;
     }
-    File chosen;
-    if (as.output().isFolder()) {
-      DirectoryChooser chooser = new DirectoryChooser();
-      chooser.setTitle(as.output().label() + ": into which new or empty folder");
-      folder().ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
-      chosen = chooser.showDialog(window());
-    } else {
-      String ending = as.output().ending();
-      FileChooser chooser = chooser(as.output().label(), as.output().label(), "*." + ending);
-      chooser.setInitialFileName(name(ending));
-      chosen = chooser.showSaveDialog(window());
-    }
+    Path chosen = whereTo(as.output());
     if (chosen != null) {
       writing.write(
-          new TalkWriting.Order(model.state().talk(), model.state().chosen(), as, chosen.toPath()),
+          new TalkWriting.Order(model.state().talk(), model.state().chosen(), as, chosen),
           openSession());
     }
+  }
+
+  private @Nullable Path whereTo(Writing.Output output) {
+    if (output.isFolder()) {
+      return paths.folder(question(output.label() + ": into which new or empty folder"));
+    }
+    String ending = "." + output.ending();
+    Path chosen =
+        paths.save(
+            question(output.label(), Kind.of(output.label(), "*" + ending))
+                .named(name(output.ending())));
+    return chosen == null || chosen.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+        ? chosen
+        : Path.of(chosen + ending);
   }
 
   private void print(Writing as) {
@@ -224,7 +224,9 @@ final class TalkDesk {
     ChoiceDialog<String> dialog =
         new ChoiceDialog<>(
             printers.get(0).getName(), printers.stream().map(PrintService::getName).toList());
-    dialog.initOwner(window());
+    if (owner != null && owner.getScene() != null) {
+      dialog.initOwner(owner.getScene().getWindow());
+    }
     dialog.setTitle("Print the talk");
     dialog.setHeaderText("On which printer?");
     dialog

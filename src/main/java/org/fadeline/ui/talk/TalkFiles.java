@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.fadeline.io.DiskFault;
 import org.fadeline.io.Problem;
 import org.fadeline.io.TalkReader;
 import org.fadeline.io.TalkWriter;
@@ -26,6 +27,11 @@ final class TalkFiles {
     this.model = model;
   }
 
+  /** Returns whether a file is called as a talk is. */
+  static boolean isTalk(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING);
+  }
+
   void open(Path file) {
     bench
         .tasks()
@@ -35,7 +41,7 @@ final class TalkFiles {
             progress -> TalkReader.read(file),
             new Answer<>(
                 loaded -> opened(file, loaded),
-                failure -> trouble("The talk could not be opened", failure)));
+                failure -> trouble("The talk could not be opened", file, failure)));
   }
 
   private void opened(Path file, TalkReader.Loaded loaded) {
@@ -57,8 +63,7 @@ final class TalkFiles {
   }
 
   void save(Path chosen) {
-    boolean whole = chosen.toString().toLowerCase(Locale.ROOT).endsWith(ENDING);
-    Path file = whole ? chosen : Path.of(chosen + ENDING);
+    Path file = isTalk(chosen) ? chosen : Path.of(chosen + ENDING);
     Talk talk = model.state().talk();
     bench
         .tasks()
@@ -74,13 +79,13 @@ final class TalkFiles {
                   model.saved(talk, written);
                   bench.tell("The talk is saved");
                 },
-                failure -> trouble("The talk was not saved; it is still open here", failure)));
+                failure -> trouble("The talk was not saved; it is still open here", file, failure)));
   }
 
-  private void trouble(String title, Exception failure) {
+  private void trouble(String title, Path file, Exception failure) {
     String why =
-        failure instanceof IOException
-            ? "The disk refused: " + failure.getMessage() + ". Choose another place."
+        failure instanceof IOException fault
+            ? DiskFault.of(file, fault) + ". Choose another place."
             : "Something went wrong that Fadeline did not foresee ("
                 + failure.getClass().getSimpleName()
                 + ").";

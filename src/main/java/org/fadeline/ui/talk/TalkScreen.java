@@ -5,6 +5,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.FileDrops;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.PreferenceStore;
@@ -24,8 +26,13 @@ public final class TalkScreen implements Screen {
 
   /** Makes the screen. */
   public TalkScreen(Workbench bench, PreferenceStore preferences) {
+    this(bench, preferences, PathChooser.DIALOGS);
+  }
+
+  /** Makes the screen, which asks {@code paths} for files and folders. */
+  public TalkScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
-    this.desk = new TalkDesk(bench, preferences, model);
+    this.desk = new TalkDesk(bench, preferences, model, paths);
     Watch.part(bench.tray().waitingProperty(), List::size, this::takeUp);
   }
 
@@ -41,6 +48,7 @@ public final class TalkScreen implements Screen {
     TalkBody built = body;
     if (built == null) {
       built = new TalkBody(bench, model, desk);
+      FileDrops.on(view, TalkFiles::isTalk, desk::open);
       body = built;
       view.getChildren().setAll(built.view());
       desk.recover();

@@ -95,7 +95,9 @@ final class TalkSettings {
     leftOut.setId("left-out");
     leftOut.getStyleClass().add("quiet");
     sessions.setWrapText(true);
+    sessions.setId("talk-matches");
     Button add = new Button("Add a match…");
+    add.setId("add-match");
     add.setOnAction(e -> addSession.run());
     view =
         new VBox(

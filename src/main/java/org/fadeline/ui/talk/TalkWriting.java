@@ -17,6 +17,7 @@ import org.fadeline.export.TalkPages;
 import org.fadeline.export.Unnamed;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SlideFigure;
+import org.fadeline.io.DiskFault;
 import org.fadeline.model.Session;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.Slide;
@@ -54,7 +55,8 @@ final class TalkWriting {
               return name;
             },
             new TaskService.Answer<>(
-                written -> bench.tell(written + " is written"), failure -> tell(name, failure)));
+                written -> bench.tell(written + " is written"),
+                failure -> tell(name, order.target(), failure)));
   }
 
   /** Prints a talk, a page a slide. */
@@ -76,7 +78,8 @@ final class TalkWriting {
               return printer.getName();
             },
             new TaskService.Answer<>(
-                name -> bench.tell("Sent to " + name), failure -> tell("The talk", failure)));
+                name -> bench.tell("Sent to " + name),
+                failure -> tell("The talk", Path.of(printer.getName()), failure)));
   }
 
   /** Stops what is being written; nothing of it is left. */
@@ -160,7 +163,7 @@ final class TalkWriting {
         monitor);
   }
 
-  private void tell(String name, Exception failure) {
+  private void tell(String name, Path target, Exception failure) {
     if (failure instanceof CancellationException) {
       return;
     }
@@ -171,7 +174,12 @@ final class TalkWriting {
               "A match of this talk cannot be read. Nothing was left behind.",
               unreadable.problems,
               null));
-    } else if (failure instanceof IOException || failure instanceof IllegalArgumentException) {
+    } else if (failure instanceof IOException fault) {
+      bench.report(
+          Trouble.of(
+              name + " was not written",
+              DiskFault.of(target, fault) + ". Nothing was left behind; choose another place."));
+    } else if (failure instanceof IllegalArgumentException) {
       bench.report(
           Trouble.of(
               name + " was not written", failure.getMessage() + ". Nothing was left behind."));

@@ -70,7 +70,7 @@ final class WritePane {
     film.setManaged(now == Writing.Output.GIF);
     says.setText(
         switch (now) {
-          case PPTX -> "Titles, words and notes can be edited there; pictures are vectors.";
+          case PPTX -> "Titles, words and notes can be edited there; the typeface goes with it.";
           case PDF -> "Vectors with their fonts; the same on every machine.";
           case PRINT -> "A page a slide. The print ground saves ink.";
           case PICTURES -> "Into a new or empty folder, numbered in order.";
