@@ -156,6 +156,8 @@ public final class CompareJson {
     ObjectNode node = JsonOut.object();
     node.put("line", side.line().line().id());
     node.put("name", side.line().line().name());
+    JsonOut.number(node, "distanceM", side.line().line().place().distanceM());
+    JsonOut.number(node, "bearingDegrees", side.line().line().place().bearingDegrees());
     JsonOut.number(node, "fishedMinutes", side.line().fishedHours() * 60);
     JsonOut.number(node, "baitMinutes", side.line().baitHours() * 60);
     ReviewJson.caught(node, side.caught());

@@ -15,6 +15,8 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
 import org.fadeline.analysis.compare.RatePair;
+import org.fadeline.analysis.compare.RunningCatch;
+import org.fadeline.model.Line;
 import org.fadeline.model.Units;
 import org.fadeline.stats.LogRank;
 import org.jspecify.annotations.Nullable;
@@ -25,12 +27,14 @@ public final class CompareText {
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
 
   private final Comparison comparison;
+  private final Units units;
   private final Words first;
   private final Words second;
   private final TextOut out = new TextOut();
 
   private CompareText(Comparison comparison, Units units) {
     this.comparison = comparison;
+    this.units = units;
     this.first = new Words(comparison.first().session(), units);
     this.second = new Words(comparison.second().session(), units);
   }
@@ -52,6 +56,7 @@ public final class CompareText {
     }
     out.paragraph("  ", comparison.findings().caution());
     rates();
+    running();
     for (PairedLines pair : comparison.lines().pairs()) {
       out.heading(
           Words.sentence(pair.pair().name()) + " (paired by " + pair.pair().by().word() + ")");
@@ -111,6 +116,42 @@ public final class CompareText {
                 : "the usual value, not learned: so no p-value is given"));
   }
 
+  /** The catch of both at each hour of the axis, and at its end. */
+  private void running() {
+    List<RunningCatch.Point> points = comparison.running().points();
+    if (points.isEmpty()) {
+      return;
+    }
+    out.heading("Running catch, first less second");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("by", "first", "", "second", "", "difference", ""));
+    double end = points.get(points.size() - 1).minutes();
+    double start = Math.floor(points.get(0).minutes() / 60) * 60;
+    for (double at = start + 60; at < end; at += 60) {
+      rows.add(running(at));
+    }
+    rows.add(running(end));
+    out.table(rows);
+  }
+
+  private List<String> running(double minutes) {
+    RunningCatch.Point point = comparison.running().at(minutes);
+    Integer fish = point.fishDifference();
+    Double grams = point.gramsDifference();
+    return List.of(
+        String.format(Locale.ROOT, "%.0f min", minutes),
+        point.first() == null ? "–" : Words.fish(point.first().fish()),
+        soFar(point.first()),
+        point.second() == null ? "–" : Words.fish(point.second().fish()),
+        soFar(point.second()),
+        fish == null ? "–" : String.format(Locale.ROOT, "%+d fish", fish),
+        grams == null ? "–" : (grams < 0 ? "-" : "+") + first.weight(Math.abs(grams)));
+  }
+
+  private String soFar(RunningCatch.@Nullable SoFar soFar) {
+    return soFar == null || soFar.grams() == null ? "–" : first.weight(soFar.grams());
+  }
+
   private void add(List<List<String>> rows, String name, Comparison.PairRates rates) {
     rows.add(row(name, "weight", rates.weight(), true));
     rows.add(row("", "fish", rates.fish(), false));
@@ -151,13 +192,18 @@ public final class CompareText {
 
   private void side(String lead, Side side, Words words) {
     out.paragraph("  " + lead, told(side, words));
+    stays(side);
   }
 
-  private static String told(Side side, Words words) {
+  private void stays(Side side) {
+    side.stays().forEach(stay -> out.paragraph("    ", stay.wording().text()));
+  }
+
+  private String told(Side side, Words words) {
     if (side.line().spells().isEmpty()) {
       return "Not fished. " + feed(side.feed());
     }
-    StringBuilder text = new StringBuilder();
+    StringBuilder text = new StringBuilder(place(side));
     text.append(Words.fish(side.caught().landed()));
     if (side.caught().weightG() > 0) {
       text.append(", ").append(words.weight(side.caught().weightG()));
@@ -178,6 +224,23 @@ public final class CompareText {
     }
     text.append(feed(side.feed())).append(' ').append(median(side.line().firstBite()));
     return text.toString().strip();
+  }
+
+  /** Where the line lies, for who cannot see the two pegs. */
+  private String place(Side side) {
+    Line.Place place = side.line().line().place();
+    if (place.distanceM() == null) {
+      return "";
+    }
+    Double bearing = place.bearingDegrees();
+    String way =
+        bearing == null
+            ? ""
+            : bearing == 0
+                ? " straight out"
+                : String.format(
+                    Locale.ROOT, ", %.0f° %s", Math.abs(bearing), bearing < 0 ? "left" : "right");
+    return units.distance(place.distanceM()) + way + ": ";
   }
 
   private static String fade(Spell spell, Fade fade, Words words) {
@@ -248,6 +311,7 @@ public final class CompareText {
     for (Side side : sides) {
       out.heading(heading + side.line().line().name());
       out.paragraph("  ", told(side, words));
+      stays(side);
     }
   }
 }

@@ -53,6 +53,18 @@ public record RunningCatch(List<Point> points, int firstWithoutWeight, int secon
    */
   public record SoFar(int fish, @Nullable Double grams) {}
 
+  /** Returns both catches at a place on the axis, in minutes; neither has begun before the first. */
+  public Point at(double minutes) {
+    Point last = new Point(minutes, null, null);
+    for (Point point : points) {
+      if (point.minutes() > minutes) {
+        break;
+      }
+      last = new Point(minutes, point.first(), point.second());
+    }
+    return last;
+  }
+
   static RunningCatch of(Effort first, Effort second, Alignment alignment) {
     Track one = new Track(first, alignment::firstMinutes);
     Track other = new Track(second, alignment::secondMinutes);
