@@ -8,8 +8,8 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import org.apache.fontbox.ttf.HeaderTable;
-import org.apache.fontbox.ttf.NamingTable;
 import org.apache.fontbox.ttf.NameRecord;
+import org.apache.fontbox.ttf.NamingTable;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -19,8 +19,8 @@ import org.fadeline.figure.Type;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTEmbeddedFontListEntry;
 
 /**
- * The bundled faces wrapped as slides embed them: Embedded OpenType (W3C submission of 5 March 2008,
- * section 3.1), version 0x00020001, the font as it is, neither compressed nor changed.
+ * The bundled faces wrapped as slides embed them: Embedded OpenType (W3C submission of 5 March
+ * 2008, section 3.1), version 0x00020001, the font as it is, neither compressed nor changed.
  */
 final class EmbeddedFace {
   private static final int VERSION = 0x00020001;

@@ -33,7 +33,12 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
     List<PastPlainTally> stayed =
         judged.stream().map(season::pastPlain).filter(tally -> tally.stays() > 0).toList();
     String text =
-        title() + ": " + stayed.size() + " of " + Words.sessions(judged.size()) + " stayed past plain";
+        title()
+            + ": "
+            + stayed.size()
+            + " of "
+            + Words.sessions(judged.size())
+            + " stayed past plain";
     double longest = stayed.stream().mapToDouble(PastPlainTally::minutes).max().orElse(0);
     return text
         + (stayed.isEmpty() ? "" : ", " + Words.minutes(longest) + " at most")

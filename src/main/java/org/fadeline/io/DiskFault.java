@@ -20,8 +20,7 @@ public final class DiskFault {
   public static String why(Path target, IOException fault) {
     if (fault instanceof FileSystemException file) {
       String where = file.getFile();
-      String elsewhere =
-          where == null || target.toString().equals(where) ? "" : " (" + where + ")";
+      String elsewhere = where == null || target.toString().equals(where) ? "" : " (" + where + ")";
       return reason(file) + elsewhere;
     }
     String message = fault.getMessage();

@@ -94,8 +94,7 @@ public final class WholeFile {
 
   /** A full disk is told by the system without the name of what was being written. */
   private static IOException named(Path file, IOException fault) {
-    FileSystemException named =
-        new FileSystemException(file.toString(), null, fault.getMessage());
+    FileSystemException named = new FileSystemException(file.toString(), null, fault.getMessage());
     named.initCause(fault);
     return named;
   }

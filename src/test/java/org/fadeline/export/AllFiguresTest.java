@@ -63,8 +63,7 @@ import org.w3c.dom.Element;
 class AllFiguresTest {
   private static final FigureStyle STYLE = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
 
   /** A sheet and a slide hold other figures; the bank sheet is a form to fill in by pencil. */
   private static final Set<String> NO_PICTURES =

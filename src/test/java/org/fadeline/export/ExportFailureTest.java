@@ -107,7 +107,11 @@ class ExportFailureTest {
     try (var files = Files.walk(folder)) {
       for (Path file : files.toList()) {
         String name = folder.relativize(file).toString();
-        found.put(name, Files.isDirectory(file) ? "folder" : new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+        found.put(
+            name,
+            Files.isDirectory(file)
+                ? "folder"
+                : new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
       }
     }
     return found;
@@ -180,8 +184,7 @@ class ExportFailureTest {
     IntUnaryOperator last = n -> kind == Kind.PPTX || kind == Kind.PDF ? n - 1 : n;
     for (int step = 0; step < last.applyAsInt(never.asked); step++) {
       Stop stop = new Stop(step);
-      assertThrows(
-          CancellationException.class, () -> write(kind, other.resolve("target"), stop));
+      assertThrows(CancellationException.class, () -> write(kind, other.resolve("target"), stop));
       assertEquals(was, content(other), "step " + step);
     }
   }

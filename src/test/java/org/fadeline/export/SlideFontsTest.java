@@ -74,13 +74,11 @@ class SlideFontsTest {
       for (XSLFFontInfo font : show.getFonts()) {
         for (FontFacet facet : font.getFacets()) {
           byte[] wrapped;
-          try (InputStream in = ((POIXMLDocumentPart) facet.getFontData()).getPackagePart().getInputStream()) {
+          try (InputStream in =
+              ((POIXMLDocumentPart) facet.getFontData()).getPackagePart().getInputStream()) {
             wrapped = in.readAllBytes();
           }
-          check(
-              wrapped,
-              font.getTypeface(),
-              requireNonNull(resources.get(font.getTypeface())));
+          check(wrapped, font.getTypeface(), requireNonNull(resources.get(font.getTypeface())));
         }
       }
     }

@@ -369,8 +369,7 @@ public final class FullDisk extends FileSystem {
     }
 
     @Override
-    public @Nullable FileLock tryLock(long position, long size, boolean shared)
-        throws IOException {
+    public @Nullable FileLock tryLock(long position, long size, boolean shared) throws IOException {
       return real.tryLock(position, size, shared);
     }
 

@@ -3,8 +3,6 @@ package org.fadeline.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
 import org.fadeline.analysis.ReviewSettings;
@@ -18,6 +16,8 @@ import org.fadeline.analysis.compare.ComparisonSetup;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** What the window shows of two sessions is in the text and in the JSON too. */
 class CompareTextTest {

@@ -45,7 +45,6 @@ final class Drops {
   }
 
   private static void fire(Node target, Dragboard board, EventType<DragEvent> type) {
-    target.fireEvent(
-        new DragEvent(type, board, 1, 1, 1, 1, TransferMode.COPY, null, target, null));
+    target.fireEvent(new DragEvent(type, board, 1, 1, 1, 1, TransferMode.COPY, null, target, null));
   }
 }

@@ -154,7 +154,8 @@ class TalkFilesTest extends WindowHarness {
   @Test
   void aMatchIsAddedWhereOneIsChosen() {
     press("draft");
-    robot.interact(() -> robot.lookup(".talk-tabs").queryAs(TabPane.class).getSelectionModel().select(1));
+    robot.interact(
+        () -> robot.lookup(".talk-tabs").queryAs(TabPane.class).getSelectionModel().select(1));
     press("add-match");
     assertEquals("Add a match", paths.last().title());
     assertNull(bench.state().activity().trouble());

@@ -53,7 +53,9 @@ public record RunningCatch(List<Point> points, int firstWithoutWeight, int secon
    */
   public record SoFar(int fish, @Nullable Double grams) {}
 
-  /** Returns both catches at a place on the axis, in minutes; neither has begun before the first. */
+  /**
+   * Returns both catches at a place on the axis, in minutes; neither has begun before the first.
+   */
   public Point at(double minutes) {
     Point last = new Point(minutes, null, null);
     for (Point point : points) {

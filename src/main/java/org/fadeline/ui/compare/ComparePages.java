@@ -151,8 +151,7 @@ final class ComparePages {
     catchHindsight = false;
     CompareTimelinesFigure timelines = new CompareTimelinesFigure(comparison, style);
     large =
-        comparison.first().session().events().size()
-                + comparison.second().session().events().size()
+        comparison.first().session().events().size() + comparison.second().session().events().size()
             > MOST_AT_ONCE;
     first.show(timelines.first(), large ? tasks : null);
     second.show(timelines.second(), large ? tasks : null);

@@ -15,13 +15,13 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
 import org.fadeline.io.DiskFault;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.talk.Picture;
 import org.fadeline.report.CompareJson;
 import org.fadeline.report.CompareText;
 import org.fadeline.ui.control.Looks;
-import org.fadeline.model.talk.Picture;
-import org.fadeline.ui.control.PictureSave;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.PictureSave;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TaskService;
@@ -103,8 +103,7 @@ final class CompareSaves {
   }
 
   private void chooseFile(Node owner, String ending) {
-    Path file =
-        paths.save(Question.of("Save the comparison", owner).named("comparison." + ending));
+    Path file = paths.save(Question.of("Save the comparison", owner).named("comparison." + ending));
     if (file != null) {
       words(file, ending.equals("json"));
     }

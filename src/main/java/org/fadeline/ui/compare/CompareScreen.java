@@ -85,8 +85,7 @@ public final class CompareScreen implements Screen {
         Command.of(GROUP, "Second match a minute earlier", () -> compare().shift(-1), "Alt+Left"));
     all.add(
         Command.of(GROUP, "Put this on the talk", () -> body().putOnTalk(), "Shortcut+Shift+T"));
-    all.add(
-        Command.of(GROUP, "Save this picture", () -> body().savePicture(), "Shortcut+Shift+P"));
+    all.add(Command.of(GROUP, "Save this picture", () -> body().savePicture(), "Shortcut+Shift+P"));
     all.add(Command.of(GROUP, "Type the shift", () -> body().focusShift(), "T"));
     all.add(Command.of(GROUP, "Play or pause both", t::toggle, "Space"));
     all.add(Command.of(GROUP, "Next event of the first match", () -> t.step(true), "Right"));

@@ -1,20 +1,20 @@
 package org.fadeline.ui.control;
 
 import java.awt.Graphics2D;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.layout.Pane;
-import org.jspecify.annotations.Nullable;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.nio.IntBuffer;
 import java.util.concurrent.atomic.AtomicLong;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.image.Image;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Pane;
 import javafx.stage.Window;
 import org.fadeline.ui.state.TaskService;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Shows a drawing on a canvas of the size of the view. It draws when it is told that something
@@ -69,8 +69,8 @@ public final class FigureCanvas extends Pane {
   }
 
   /**
-   * Sets what is drawn, where drawing takes longer than a frame: it is drawn off the window's thread
-   * and shown when it is ready. What was shown stays until then, or goes at once.
+   * Sets what is drawn, where drawing takes longer than a frame: it is drawn off the window's
+   * thread and shown when it is ready. What was shown stays until then, or goes at once.
    *
    * @param newPainter draws on another thread, and on no state that changes
    * @param description whole sentences for someone who cannot see it
@@ -166,7 +166,6 @@ public final class FigureCanvas extends Pane {
     g.dispose();
     int[] dots = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     return new WritableImage(
-        new PixelBuffer<>(
-            across, down, IntBuffer.wrap(dots), PixelFormat.getIntArgbPreInstance()));
+        new PixelBuffer<>(across, down, IntBuffer.wrap(dots), PixelFormat.getIntArgbPreInstance()));
   }
 }

@@ -81,7 +81,8 @@ public final class PictureMenu {
     }
     Path chosen = PictureSave.ask(PathChooser.DIALOGS, owner, shown.kind().label());
     if (chosen != null) {
-      FigureStyle style = FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      FigureStyle style =
+          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
       PictureSave.write(bench, chosen, () -> sheet(review, shown, style));
     }
   }

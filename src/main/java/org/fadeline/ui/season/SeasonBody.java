@@ -38,6 +38,8 @@ import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -47,8 +49,6 @@ import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Teaching;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
-import org.fadeline.ui.control.PathChooser;
-import org.fadeline.ui.control.PathChooser.Question;
 
 /** What the season screen shows: the folder, the filters, a page at a time, the sessions behind. */
 final class SeasonBody {
@@ -107,7 +107,8 @@ final class SeasonBody {
   private By by = By.LINE;
   private @Nullable Path wanted;
 
-  SeasonBody(Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+  SeasonBody(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     this.paths = paths;
     this.bench = bench;
     this.preferences = preferences;

@@ -12,11 +12,11 @@ import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
-import org.fadeline.ui.control.PathChooser;
-import org.fadeline.ui.control.PathChooser.Question;
 
 /** Writes a season out, in the background, where the user says. */
 final class SeasonExport {

@@ -2,28 +2,28 @@ package org.fadeline.ui.season;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.ContextMenuEvent;
-import org.fadeline.analysis.season.Season.By;
-import org.fadeline.export.TalkSeasons;
-import org.fadeline.model.talk.Picture;
-import org.fadeline.model.talk.SeasonSource;
-import org.fadeline.ui.state.TalkTray;
-import org.fadeline.ui.state.Workbench;
-import org.jspecify.annotations.Nullable;
 import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.Season.By;
 import org.fadeline.export.PictureMaker;
 import org.fadeline.export.TalkMaterial;
+import org.fadeline.export.TalkSeasons;
 import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
+import org.fadeline.model.talk.Picture;
+import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PictureSave;
 import org.fadeline.ui.state.PreferenceStore;
-import java.util.Map;
+import org.fadeline.ui.state.TalkTray;
+import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 
 /** Takes figures of the season away, onto the talk or into a file, over what is looked at here. */
 final class SeasonPictures {
@@ -34,8 +34,7 @@ final class SeasonPictures {
   private final SeasonDesk desk;
   private final PathChooser paths;
 
-  SeasonPictures(
-      Workbench bench, PreferenceStore preferences, SeasonDesk desk, PathChooser paths) {
+  SeasonPictures(Workbench bench, PreferenceStore preferences, SeasonDesk desk, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     this.paths = paths;
@@ -103,7 +102,8 @@ final class SeasonPictures {
     Path file = PictureSave.ask(paths, owner, kind.label());
     if (file != null) {
       Season season = desk.state().season();
-      FigureStyle style = FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      FigureStyle style =
+          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
       PictureSave.write(
           bench,
           file,

@@ -8,11 +8,11 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
-import org.fadeline.ui.control.PathChooser;
 
 /** A folder of sessions as one. It is built when first shown, so that the window opens sooner. */
 public final class SeasonScreen implements Screen {
@@ -87,15 +87,9 @@ public final class SeasonScreen implements Screen {
                 Command.of("Season", "Choose a folder", () -> body().choose(), "Shortcut+Shift+O"),
                 Command.of("Season", "Read what changed", () -> body().readAgain(), "F5"),
                 Command.of(
-                    "Season",
-                    "Put this on the talk",
-                    () -> body().putOnTalk(),
-                    "Shortcut+Shift+T"),
+                    "Season", "Put this on the talk", () -> body().putOnTalk(), "Shortcut+Shift+T"),
                 Command.of(
-                    "Season",
-                    "Save this picture",
-                    () -> body().savePicture(),
-                    "Shortcut+Shift+P")),
+                    "Season", "Save this picture", () -> body().savePicture(), "Shortcut+Shift+P")),
             IntStream.range(0, SeasonBody.PAGES.size())
                 .mapToObj(
                     i ->

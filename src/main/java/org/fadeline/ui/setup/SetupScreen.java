@@ -163,7 +163,10 @@ public final class SetupScreen implements Screen {
 
   private void printSheet() {
     OpenSession open = bench.state().open();
-    Path chosen = open == null ? null : paths.save(
+    Path chosen =
+        open == null
+            ? null
+            : paths.save(
                 Question.of("Bank sheet to print", view)
                     .named("bank-sheet.pdf")
                     .ofKinds(Kind.of("PDF", "*.pdf")));

@@ -45,7 +45,8 @@ final class SeasonsKept {
         seasons.put(
             source.id(),
             SeasonBuilder.build(
-                found(source.folder(), freshness).summaries(), TalkSeasons.filterOf(source.sift())));
+                found(source.folder(), freshness).summaries(),
+                TalkSeasons.filterOf(source.sift())));
       } catch (IOException e) {
         problems.add(
             Problem.ofFile(
@@ -60,9 +61,7 @@ final class SeasonsKept {
   private SeasonFolder found(Path folder, Freshness freshness) throws IOException {
     Known known = folders.get(folder);
     long now = System.nanoTime();
-    if (freshness == Freshness.RECENT
-        && known != null
-        && now - known.looked < LOOK_AGAIN_NANOS) {
+    if (freshness == Freshness.RECENT && known != null && now - known.looked < LOOK_AGAIN_NANOS) {
       return known.found;
     }
     SeasonIndex index =

@@ -79,7 +79,8 @@ final class TalkFiles {
                   model.saved(talk, written);
                   bench.tell("The talk is saved");
                 },
-                failure -> trouble("The talk was not saved; it is still open here", file, failure)));
+                failure ->
+                    trouble("The talk was not saved; it is still open here", file, failure)));
   }
 
   private void trouble(String title, Path file, Exception failure) {

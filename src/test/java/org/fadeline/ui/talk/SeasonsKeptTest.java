@@ -29,7 +29,8 @@ class SeasonsKeptTest {
   private int sessions(SeasonsKept kept, Freshness freshness) {
     List<Problem> problems = new ArrayList<>();
     int found =
-        kept.load(
+        kept
+            .load(
                 List.of(new SeasonSource("season", folder, SeasonSource.Sift.ALL)),
                 freshness,
                 problems)
