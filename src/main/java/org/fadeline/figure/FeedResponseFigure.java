@@ -110,7 +110,23 @@ public final class FeedResponseFigure implements Figure {
       paintBin(plot, bin, hue, row);
     }
     pen.fill(pen.theme.ink(), plot.x(0) - 1, area.getY(), 2, area.getHeight());
-    pen.text("fed", plot.x(0) + 5, area.getY() + 10, pen.smallStrong, pen.theme.ink());
+    // On the side where no limit stands as high as the word.
+    boolean left = reaches(plot, 0) && !reaches(plot, -1);
+    pen.text(
+        "fed",
+        plot.x(0) + (left ? -5 : 5),
+        area.getY() + 10,
+        pen.smallStrong,
+        pen.theme.ink(),
+        left ? Pen.Align.RIGHT : Pen.Align.LEFT);
+  }
+
+  /** Returns whether the limits of the rate at a minute run up beside the word at the top. */
+  private boolean reaches(Plot plot, double minute) {
+    double word = plot.area.getY() + plot.pen.smallRow() + 4;
+    return bins().stream()
+        .filter(bin -> bin.fromMinute() <= minute && minute < bin.toMinute())
+        .anyMatch(bin -> bin.rate() != null && plot.y(bin.rate().high()) < word);
   }
 
   private void paintBin(Plot plot, ResponseBin bin, Color hue, double row) {

@@ -130,7 +130,7 @@ public final class WeightFigure implements Figure {
 
   private void paintPace(Plot plot, TimeAxis axis, List<Pace> pace, Words words) {
     Pen pen = plot.pen;
-    Color tint = Pen.alpha(pen.theme.secondInk(), 0.14);
+    Color tint = Pen.alpha(pen.theme.secondInk(), pen.theme.isDark() ? 0.26 : 0.14);
     Path2D middle = new Path2D.Double();
     // One shape: columns side by side would show their seams in print.
     Path2D upper = new Path2D.Double();
