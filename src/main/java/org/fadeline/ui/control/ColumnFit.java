@@ -23,7 +23,7 @@ final class ColumnFit<R> {
   /** Texts of a column that are measured: the longest by their letters. */
   private static final int MEASURED = 3;
 
-  private static final double WIDEST_EMS = 30;
+  private static final double WIDEST_EMS = 44;
   private static final double PADDING_EMS = 1.7;
 
   private final TableView<R> table;

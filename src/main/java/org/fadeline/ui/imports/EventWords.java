@@ -41,11 +41,14 @@ final class EventWords {
 
   private static void feed(List<String> words, Feed feed) {
     Feed.Amount amount = feed.amount();
-    if (amount != null) {
-      String unit = amount.unit() == Feed.Unit.PIECES ? "" : " " + amount.unit().word();
-      add(words, Say.number(amount.value()) + unit);
+    if (amount == null) {
+      add(words, feed.bait());
+    } else {
+      boolean pieces = amount.unit() == Feed.Unit.PIECES;
+      String unit = pieces ? "" : " " + amount.unit().word();
+      String of = feed.bait() == null ? "" : (pieces ? " " : " of ") + feed.bait();
+      add(words, Say.number(amount.value()) + unit + of);
     }
-    add(words, feed.bait());
     add(words, feed.method());
     Feed.Pattern pattern = feed.pattern();
     if (pattern != null) {
