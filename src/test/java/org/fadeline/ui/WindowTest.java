@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -268,6 +269,29 @@ class WindowTest extends WindowHarness {
         session().events().stream().map(SessionEvent::at).toList());
     robot.interact(() -> bench.editing().undo());
     assertEquals(before, session().events());
+  }
+
+  @Test
+  void fromHereOnAClockIsPutRightAndWhatPassesIsSaidBefore() {
+    open();
+    robot.interact(() -> bench.hindsight(true));
+    List<SessionEvent> before = session().events();
+    long here = before.get(before.size() / 2).at();
+    robot.interact(() -> bench.transport().seek(here));
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.A);
+    WaitForAsyncUtils.waitForFxEvents();
+    long later = before.stream().filter(e -> e.at() >= here).count();
+    assertEquals(later, bench.state().selection().events().size());
+    robot.interact(() -> node("bulk-shift", TextField.class).setText("-2:00:00"));
+    assertTrue(
+        node("bulk-preview", Label.class).getText().contains("would pass events that stay"),
+        node("bulk-preview", Label.class).getText());
+    assertEquals(before, session().events(), "said before it is done");
+    type("bulk-shift", "0:30");
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(
+        before.stream().map(e -> e.at() + (e.at() >= here ? 30_000 : 0)).sorted().toList(),
+        session().events().stream().map(SessionEvent::at).toList());
   }
 
   @Test

@@ -5,11 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.LongUnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import org.fadeline.io.ClockCorrection;
+import org.fadeline.io.Refused;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.EventEdits;
@@ -18,9 +19,6 @@ import org.fadeline.ui.state.Workbench;
 
 /** Shifting or stretching several events at once, with what would become of them said first. */
 final class BulkEdit {
-  private static final Pattern SHIFT =
-      Pattern.compile("([+\\-−]?)(\\d{1,3}):(\\d{2})(?::(\\d{2}))?");
-
   private final Workbench bench;
 
   BulkEdit(Workbench bench) {
@@ -29,17 +27,11 @@ final class BulkEdit {
 
   /** Returns milliseconds of a typed shift such as "+1:30" or "-0:05"; minutes and seconds. */
   static Optional<Long> shift(String text) {
-    Matcher m = SHIFT.matcher(text.strip());
-    if (!m.matches()) {
+    try {
+      return Optional.of(ClockCorrection.offset(text).movedMillis());
+    } catch (Refused notAShift) {
       return Optional.empty();
     }
-    long first = Long.parseLong(m.group(2));
-    long second = Long.parseLong(m.group(3));
-    long seconds =
-        m.group(4) == null
-            ? first * 60 + second
-            : first * 3600 + second * 60 + Long.parseLong(m.group(4));
-    return Optional.of((m.group(1).isEmpty() || m.group(1).equals("+") ? 1 : -1) * seconds * 1000);
   }
 
   /**
@@ -63,6 +55,7 @@ final class BulkEdit {
     long first = picked.get(0).at();
     long last = picked.get(picked.size() - 1).at();
     Label preview = Inspector.quiet(span(first, last, zone));
+    preview.setId("bulk-preview");
     TextField by =
         Inspector.field(
             "",
@@ -78,7 +71,11 @@ final class BulkEdit {
                 preview.setText(
                     span(first, last, zone)
                         + shift(text, first, zone)
-                            .map(ms -> " becomes " + span(first + ms, last + ms, zone))
+                            .map(
+                                ms ->
+                                    " becomes "
+                                        + span(first + ms, last + ms, zone)
+                                        + flagged(session, ids, at -> at + ms))
                             .orElse("")));
     by.setOnAction(
         e ->
@@ -100,7 +97,19 @@ final class BulkEdit {
                 preview.setText(
                     span(first, last, zone)
                         + stretchTo(text, first, last, zone)
-                            .map(end -> " becomes " + span(first, end, zone))
+                            .map(
+                                end ->
+                                    " becomes "
+                                        + span(first, end, zone)
+                                        + flagged(
+                                            session,
+                                            ids,
+                                            at ->
+                                                first
+                                                    + Math.round(
+                                                        (at - first)
+                                                            * ((end - first)
+                                                                / (double) (last - first)))))
                             .orElse("")));
     to.setOnAction(
         e ->
@@ -118,6 +127,10 @@ final class BulkEdit {
 
   private static Optional<Long> stretchTo(String text, long first, long last, ZoneId zone) {
     return Say.typedTime(text, last, zone).filter(end -> end > first && last > first);
+  }
+
+  private static String flagged(Session session, Set<String> ids, LongUnaryOperator time) {
+    return Retimed.of(session, ids, time).words().map(words -> ". " + words).orElse("");
   }
 
   private static String span(long first, long last, ZoneId zone) {

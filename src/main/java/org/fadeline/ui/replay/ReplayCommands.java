@@ -64,7 +64,13 @@ final class ReplayCommands {
         Command.of(PICK, "Second cursor here, or none", this::toggleMark, "M"),
         Command.of(PICK, "Pick the next event", () -> pickNext(1), "Period"),
         Command.of(PICK, "Pick the event before", () -> pickNext(-1), "Comma"),
-        Command.of(PICK, "Pick every event shown", this::pickEverything, "Shortcut+A"),
+        Command.of(
+            PICK, "Pick every event shown", () -> pickEverything(Long.MIN_VALUE), "Shortcut+A"),
+        Command.of(
+            PICK,
+            "Pick every event shown from here on",
+            () -> pickEverything(bench.state().playhead().at()),
+            "Shortcut+Shift+A"),
         Command.of(PICK, "Pick nothing", () -> bench.picking().none(), "Esc"),
         Command.of(EDIT, "Undo", () -> bench.editing().undo(), "Shortcut+Z"),
         Command.of(EDIT, "Redo", () -> bench.editing().redo(), "Shortcut+Shift+Z", "Shortcut+Y"),
@@ -156,8 +162,12 @@ final class ReplayCommands {
         .mark(bench.state().selection().mark() == null ? bench.state().playhead().at() : null);
   }
 
-  /** Picks what is known at the playhead, or all with hindsight, on the lanes that are shown. */
-  private void pickEverything() {
+  /**
+   * Picks what is known at the playhead, or all with hindsight, on the lanes that are shown.
+   *
+   * @param from nothing earlier than this instant, epoch milliseconds
+   */
+  private void pickEverything(long from) {
     WorkbenchState s = bench.state();
     OpenSession open = s.open();
     if (open == null) {
@@ -168,7 +178,7 @@ final class ReplayCommands {
         .picking()
         .pickAll(
             open.session().events().stream()
-                .filter(e -> e.at() <= until && isShown(s, e.lineId()))
+                .filter(e -> e.at() >= from && e.at() <= until && isShown(s, e.lineId()))
                 .map(SessionEvent::id)
                 .toList());
   }
