@@ -23,8 +23,7 @@ class RetimedTest {
                 i ->
                     (SessionEvent)
                         new SessionEvent.Bite(
-                            new Stamp(
-                                "b" + i, session.match().allIn() + i * 600_000L, line, null)))
+                            new Stamp("b" + i, session.match().allIn() + i * 600_000L, line, null)))
             .toList();
     return session.withEvents(events);
   }
