@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
@@ -69,7 +71,19 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "clock|all-in|first-fed",
       converter = AlignWord.class,
       description = "what is laid on what (default: all-in)")
-  private Alignment.Mode align = Alignment.Mode.ALL_IN;
+  private Alignment.@Nullable Mode align;
+
+  @Option(
+      names = "--events",
+      paramLabel = "ID=ID",
+      description = "lays an event of the first session on one of the second, by their ids")
+  private @Nullable String events;
+
+  @Option(
+      names = "--shift",
+      paramLabel = "MINUTES",
+      description = "lays by hand: the second session's all in at that minute of the first's")
+  private @Nullable Double shift;
 
   @Option(
       names = "--pair",
@@ -134,11 +148,36 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Alignment alignment(Session first, Session second) {
-    return switch (align) {
+    if (Stream.of(align, events, shift).filter(Objects::nonNull).count() > 1) {
+      throw wrong("--align, --events and --shift exclude each other: choose one");
+    }
+    if (events != null) {
+      return byEvents(first, second, events);
+    }
+    if (shift != null) {
+      try {
+        return Alignment.byHand(first, second, shift);
+      } catch (IllegalArgumentException e) {
+        throw wrong("--shift: " + e.getMessage());
+      }
+    }
+    return switch (align == null ? Alignment.Mode.ALL_IN : align) {
       case CLOCK -> Alignment.byClock(first, second);
       case FIRST_FED -> Alignment.byFirstFed(first, second);
       default -> Alignment.byAllIn(first, second);
     };
+  }
+
+  private Alignment byEvents(Session first, Session second, String chosen) {
+    String[] ids = chosen.split("=", -1);
+    if (ids.length != 2) {
+      throw wrong("--events takes ID=ID, not '" + chosen + "'");
+    }
+    try {
+      return Alignment.byEvents(first, ids[0].strip(), second, ids[1].strip());
+    } catch (IllegalArgumentException e) {
+      throw wrong("--events: " + e.getMessage());
+    }
   }
 
   private LinePairing pairing(Session first, Session second) {

@@ -27,6 +27,28 @@ class CompareCommandTest extends CommandHarness {
   }
 
   @Test
+  void laidByAChosenEventOrByHandTheModeIsStated() {
+    var read = org.fadeline.io.open.SessionFiles.read(
+        Path.of(FIRST), org.fadeline.io.ReadOptions.DEFAULT);
+    String id = read.session().orElseThrow().events().get(5).id();
+    assertEquals(
+        0, run("compare", FIRST, FIRST, "--json", "-", "--events", id + "=" + id), err());
+    JsonNode event = JsonMapper.builder().build().readTree(out()).get("alignment");
+    assertEquals("event", event.get("mode").asString());
+    assertEquals(event.get("firstOrigin"), event.get("secondOrigin"));
+    assertTrue(event.get("stated").asString().contains("chosen event"), event::toString);
+    assertEquals(0, run("compare", FIRST, FIRST, "--json", "-", "--shift", "-7.5"), err());
+    JsonNode hand = JsonMapper.builder().build().readTree(out()).get("alignment");
+    assertEquals("by-hand", hand.get("mode").asString());
+    assertTrue(hand.get("stated").asString().contains("-7.5 min"), hand::toString);
+    assertEquals(2, run("compare", FIRST, FIRST, "--events", "none=" + id));
+    assertTrue(err().contains("no event none"), err());
+    assertEquals(2, run("compare", FIRST, FIRST, "--events", id));
+    assertEquals(2, run("compare", FIRST, FIRST, "--shift", "2000"));
+    assertEquals(2, run("compare", FIRST, FIRST, "--shift", "1", "--align", "clock"));
+  }
+
+  @Test
   void wordsAndAFileOfJsonTogether() throws IOException {
     Path json = folder.resolve("deep/compare.json");
     assertEquals(0, run("compare", FIRST, SECOND, "--json", json.toString(), "--units", "kg"));
