@@ -28,11 +28,10 @@ class CompareCommandTest extends CommandHarness {
 
   @Test
   void laidByAChosenEventOrByHandTheModeIsStated() {
-    var read = org.fadeline.io.open.SessionFiles.read(
-        Path.of(FIRST), org.fadeline.io.ReadOptions.DEFAULT);
+    var read =
+        org.fadeline.io.open.SessionFiles.read(Path.of(FIRST), org.fadeline.io.ReadOptions.DEFAULT);
     String id = read.session().orElseThrow().events().get(5).id();
-    assertEquals(
-        0, run("compare", FIRST, FIRST, "--json", "-", "--events", id + "=" + id), err());
+    assertEquals(0, run("compare", FIRST, FIRST, "--json", "-", "--events", id + "=" + id), err());
     JsonNode event = JsonMapper.builder().build().readTree(out()).get("alignment");
     assertEquals("event", event.get("mode").asString());
     assertEquals(event.get("firstOrigin"), event.get("secondOrigin"));

@@ -8,10 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
+import org.fadeline.demo.LargeSessions;
 import org.fadeline.io.SessionWriter;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +62,25 @@ class CompareFilesTest extends WindowHarness {
     assertEquals("Choose the second match", paths.last().title());
     assertTrue(paths.last().kinds().get(0).patterns().contains("*.session.json"));
     assertFalse(invited());
+  }
+
+  @Test
+  void aLargeMatchIsDrawnFromAnImage() throws IOException {
+    Files.write(second, SessionWriter.toBytes(LargeSessions.of(1200, 1)));
+    paths.answer(second);
+    choose();
+    Node strip = node("second-timeline", Node.class);
+    Set<Integer> colours = new HashSet<>();
+    robot.interact(
+        () -> {
+          var image = strip.snapshot(null, null);
+          for (int x = 0; x < image.getWidth(); x += 3) {
+            for (int y = 0; y < image.getHeight(); y += 3) {
+              colours.add(image.getPixelReader().getArgb(x, y));
+            }
+          }
+        });
+    assertTrue(colours.size() > 20, "marks, bands and words: " + colours.size());
   }
 
   @Test

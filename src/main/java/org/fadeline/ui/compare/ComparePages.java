@@ -39,7 +39,7 @@ final class ComparePages {
   private static final long STEP_MILLIS = 15_000;
 
   /** Events of both matches that are drawn within a frame; more are drawn off this thread. */
-  private static final int MOST_AT_ONCE = 4_000;
+  private static final int MOST_AT_ONCE = 1_000;
 
   private final TimelineStrip first = new TimelineStrip("first-timeline");
   private final TimelineStrip second = new TimelineStrip("second-timeline");
