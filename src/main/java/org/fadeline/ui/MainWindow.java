@@ -100,13 +100,18 @@ public final class MainWindow {
         this::remember);
     Watch.part(bench.stateProperty(), WorkbenchState::figuresBarred, this::leaveWhereBarred);
     acceptDrops();
-    new PlayClock(bench);
+    PlayClock clock = new PlayClock(bench);
     stage.setScene(scene);
     stage.getIcons().setAll(AppIcon.images());
     stage.setMinWidth(960);
     stage.setMinHeight(620);
     Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
     stage.setOnHiding(e -> rememberBounds());
+    stage.setOnHidden(
+        e -> {
+          clock.stop();
+          this.screens.forEach(org.fadeline.ui.control.Screen::close);
+        });
   }
 
   private boolean isCovered() {

@@ -27,6 +27,11 @@ final class PlayClock {
     Watch.part(bench.stateProperty(), s -> s.playhead().motion().playing(), this::run);
   }
 
+  /** Ends it: a window that is closed plays no more. */
+  void stop() {
+    timer.stop();
+  }
+
   private void run(boolean playing) {
     before = 0;
     if (playing) {

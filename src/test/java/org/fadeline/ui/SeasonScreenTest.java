@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,85 +15,20 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.controlsfx.control.CheckComboBox;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.Review;
-import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.io.SessionWriter;
-import org.fadeline.model.Session;
 import org.fadeline.ui.control.FigureCanvas;
-import org.fadeline.ui.control.Fonts;
-import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Screen;
-import org.fadeline.ui.season.SeasonScreen;
-import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
-import org.fadeline.ui.state.ThreadTaskService;
-import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A folder of sessions in the window. */
-// openWindow, before each test, sets every field.
-@SuppressWarnings("NullAway.Init")
-class SeasonScreenTest extends WindowHarness {
-  @TempDir Path folder;
-
-  private SeasonScreen season;
-
-  @Override
-  @BeforeEach
-  protected void openWindow() throws Exception {
-    write("one", DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 1));
-    write("two", DemoMatch.generate(DemoWaters.waterB(), DemoWaters.planB(), 2));
-    Files.writeString(folder.resolve("torn.session.json"), "{");
-    FxToolkit.registerPrimaryStage();
-    FxToolkit.setupStage(this::start);
-    robot.interact(() -> window.showScreen("Season"));
-    robot.interact(() -> season.open(folder));
-    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
-  }
-
-  private void start(Stage stage) {
-    Fonts.load();
-    preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
-    bench =
-        new Workbench(
-            new FileDesk(folder),
-            Reviewer::review,
-            new ThreadTaskService(javafx.application.Platform::runLater, fault -> {}),
-            FadelineApp::checkThread);
-    Navigation navigation = new Navigation();
-    season = new SeasonScreen(bench, preferences, navigation, paths);
-    List<Screen> screens = new ArrayList<>(Screens.of(bench, preferences, navigation));
-    screens.replaceAll(screen -> screen instanceof SeasonScreen ? season : screen);
-    window = new MainWindow(stage, bench, preferences, screens);
-    navigation.leadTo(window::showScreen);
-    window.show();
-  }
-
-  /** Waits on the window's own thread: another one would see its nodes come and go. */
-  private void settle(java.util.function.BooleanSupplier condition) throws Exception {
-    waitUntil(() -> WaitForAsyncUtils.asyncFx(condition::getAsBoolean).get());
-  }
-
-  private void write(String name, Session session) throws IOException {
-    Files.writeString(folder.resolve(name + ".session.json"), SessionWriter.toJson(session));
-  }
-
-  private TableView<?> table() {
-    return robot.lookup(".table-view").queryAs(TableView.class);
-  }
-
+class SeasonScreenTest extends SeasonHarness {
   @Test
   void theFolderIsReadKeptAndItsBrokenFileIsListed() {
     assertEquals(2, table().getItems().size());

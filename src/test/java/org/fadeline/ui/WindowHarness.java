@@ -82,6 +82,7 @@ public abstract class WindowHarness {
   @AfterEach
   void closeWindows() throws Exception {
     FxToolkit.cleanupStages();
+    robot.interact(bench::close);
   }
 
   protected final void open(String screen) {

@@ -54,6 +54,15 @@ final class KindTables {
     SeasonTables.on(firstBites, FirstBiteGroup::sessions, behind);
     SeasonTables.on(fades, FadeGroup::sessions, behind);
     SeasonTables.on(fed, r -> r.share().sessions(), behind);
+    SeasonTables.on(learned, r -> fishedOn(r.group()), behind);
+  }
+
+  private List<Integer> fishedOn(String group) {
+    return season.lines().stream()
+        .filter(line -> line.group().equals(group))
+        .findFirst()
+        .map(line -> line.whole().sessions())
+        .orElse(List.of());
   }
 
   private void columnsOfHours() {
