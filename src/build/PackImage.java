@@ -32,6 +32,10 @@ final class PackImage {
       Pattern.compile("com/sun/(glass/ui|prism/(es2|d3d|mtl|sw|ps|impl))/.*\\.class");
 
   private static final String NAME = "Fadeline";
+
+  /** What a Linux desktop is told of session files. */
+  private static final String FILE_TYPES = "fadeline-session.xml";
+
   private static final List<String> OPTIONS =
       List.of(
           "-XX:SharedArchiveFile=$APPDIR/fadeline.jsa",
@@ -102,6 +106,10 @@ final class PackImage {
     Files.copy(build.resolve("fadeline.jar"), input.resolve("fadeline.jar"));
     copyFolder(build.resolve("lib"), input.resolve("lib"));
     copyFolder(build.resolveSibling("sample-sessions"), input.resolve("sample-sessions"));
+    if (isLinux()) {
+      Path types = build.resolveSibling("src").resolve("package").resolve(FILE_TYPES);
+      Files.copy(types, input.resolve(FILE_TYPES));
+    }
   }
 
   private static void copyFolder(Path from, Path to) throws IOException {

@@ -58,6 +58,9 @@ public final class SeasonIndex {
   private final ReviewSettings settings;
   private final Map<Path, KeptSummary> kept = new ConcurrentHashMap<>();
 
+  /** Files that could not be used when last looked at. */
+  private final Map<Path, Bad> bad = new ConcurrentHashMap<>();
+
   /** Whether more is known than was loaded or saved last. */
   private volatile boolean unsaved;
 
@@ -108,6 +111,8 @@ public final class SeasonIndex {
     if (kept.keySet().retainAll(listing.files.keySet())) {
       unsaved = true;
     }
+    bad.keySet().retainAll(listing.files.keySet());
+    listing.unreadable.forEach(one -> bad.put(one.file(), one));
     AtomicInteger done = new AtomicInteger();
     int of = listing.files.size();
     List<Looked> looked = new ArrayList<>(listing.unreadable);
@@ -128,6 +133,11 @@ public final class SeasonIndex {
               unknown,
               file -> {
                 Looked one = look(file, depth);
+                if (one instanceof Bad broken) {
+                  bad.put(file, broken);
+                } else {
+                  bad.remove(file);
+                }
                 tell(watcher, done, of);
                 return one;
               }));
@@ -308,10 +318,11 @@ public final class SeasonIndex {
     return options + " " + settings;
   }
 
-  /** Returns the sessions known so far, for showing them while the folder is still being read. */
+  /** Returns what is known so far, for showing it while the folder is still being read. */
   public SeasonFolder soFar() {
-    List<Looked> looked = new ArrayList<>();
+    List<Looked> looked = new ArrayList<>(bad.values());
     kept.forEach((file, summary) -> looked.add(summary.good(file)));
+    looked.sort(Comparator.comparing(Looked::file));
     return SeasonFolder.of(looked);
   }
 

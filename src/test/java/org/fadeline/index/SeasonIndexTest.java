@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -83,6 +84,19 @@ class SeasonIndexTest {
     assertEquals(folder.resolve("broken.session.json"), found.broken().get(0).file());
     assertFalse(found.broken().get(0).problems().isEmpty());
     assertFalse(found.summaries().get(0).hasFades());
+  }
+
+  @Test
+  void brokenFilesStayListedWhileTheRestIsRead() throws IOException {
+    SeasonIndex index = index();
+    SeasonFolder whole = index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertEquals(whole, index.soFar());
+    Files.copy(
+        folder.resolve("one.session.json"),
+        folder.resolve("broken.session.json"),
+        StandardCopyOption.REPLACE_EXISTING);
+    index.read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertEquals(List.of(), index.soFar().broken(), "mended");
   }
 
   @Test

@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** The reference files under src/test/resources/reference, whose README names their sources. */
-final class ReferenceData {
+public final class ReferenceData {
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
 
@@ -33,7 +33,7 @@ final class ReferenceData {
     }
   }
 
-  static List<CSVRecord> rows(String file) {
+  public static List<CSVRecord> rows(String file) {
     try (InputStream in =
             Objects.requireNonNull(
                 ReferenceData.class.getResourceAsStream("/reference/" + file), file);
@@ -57,7 +57,7 @@ final class ReferenceData {
         .toList();
   }
 
-  static double number(CSVRecord row, String column) {
+  public static double number(CSVRecord row, String column) {
     String text = row.get(column);
     return switch (text) {
       case "NA" -> Double.NaN;
@@ -67,7 +67,7 @@ final class ReferenceData {
     };
   }
 
-  static double[] column(List<CSVRecord> rows, String column) {
+  public static double[] column(List<CSVRecord> rows, String column) {
     return rows.stream().mapToDouble(r -> number(r, column)).toArray();
   }
 
@@ -79,7 +79,7 @@ final class ReferenceData {
     return marks;
   }
 
-  static List<CSVRecord> where(List<CSVRecord> rows, String column, String value) {
+  public static List<CSVRecord> where(List<CSVRecord> rows, String column, String value) {
     return rows.stream().filter(r -> r.get(column).equals(value)).toList();
   }
 }

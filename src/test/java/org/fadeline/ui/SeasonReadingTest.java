@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -37,11 +38,18 @@ class SeasonReadingTest extends SeasonHarness {
     return new FileByFile(super.tasks(), files);
   }
 
-  /** Work that waits for a permit after each file. */
+  /** Work that waits for a permit before it starts and after each file. */
   private record FileByFile(TaskService threads, Semaphore files) implements TaskService {
     @Override
     public <T> void submit(String channel, String title, Job<T> job, Answer<T> answer) {
-      threads.submit(channel, title, progress -> job.run(new Gate(progress, files)), answer);
+      threads.submit(
+          channel,
+          title,
+          progress -> {
+            files.acquireUninterruptibly();
+            return job.run(new Gate(progress, files));
+          },
+          answer);
     }
 
     @Override
@@ -99,16 +107,16 @@ class SeasonReadingTest extends SeasonHarness {
   void whileNothingIsReadThePageSaysSo() throws Exception {
     robot.interact(() -> season.open(folder));
     settle(() -> shows("Still reading the folder") && shows("Stop"));
-    assertTrue(robot.lookup(".table-view").queryAll().isEmpty());
+    assertTrue(node("season-waiting", Label.class).isVisible());
     files.release(PLENTY);
     settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
-    assertFalse(shows("Still reading the folder"));
+    assertTrue(robot.lookup("#season-waiting").queryAll().isEmpty());
     assertEquals(2, results().size());
   }
 
   @Test
   void stoppedWhatWasReadStaysAndTheRestIsReadWhenAsked() throws Exception {
-    files.release(3);
+    files.release(1 + 3);
     robot.interact(() -> season.open(folder));
     settle(() -> shows("2 sessions, 1 file with a problem") && shows("Working out fades"));
     robot.clickOn("Stop");
@@ -148,7 +156,7 @@ class SeasonReadingTest extends SeasonHarness {
   @Test
   void aSessionIsReachedByKeysAlone() throws Exception {
     files.release(PLENTY);
-    answer = folder;
+    paths.answer(folder);
     robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.O);
     settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT2);

@@ -7,14 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -40,7 +37,6 @@ import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
-import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
@@ -65,14 +61,7 @@ final class SeasonBody {
   private final SeasonExport export;
   private final SeasonPictures pictures;
   private final BorderPane view = new BorderPane();
-  private final Button choose = new Button("Choose a folder…");
-  private final Label folder = new Label();
-  private final Label counts = new Label();
-  private final ProgressBar bar = new ProgressBar();
-  private final Label reading = new Label();
-  private final Button stop = new Button("Stop");
-  private final Button changed = new Button();
-  private final Label problem = new Label();
+  private final SeasonHead head;
   private final FilterBar filters;
   private final SessionsBehind behind;
   private final SeasonTables tables;
@@ -115,6 +104,7 @@ final class SeasonBody {
     desk = new SeasonDesk(bench.tasks());
     export = new SeasonExport(bench, desk, paths);
     pictures = new SeasonPictures(bench, preferences, desk, paths);
+    head = new SeasonHead(this::choose, desk, exportMenu());
     pictures.on(results, () -> Picture.Kind.SEASON_RESULTS);
     pictures.on(hours, () -> Picture.Kind.SEASON_HOURS);
     pictures.on(firstBites, () -> SeasonPictures.firstBites(by));
@@ -223,36 +213,7 @@ final class SeasonBody {
   }
 
   private void layOut() {
-    choose.getStyleClass().add("main-button");
-    choose.setId("season-choose");
-    choose.setOnAction(e -> choose());
-    folder.getStyleClass().add("figure-large");
-    counts.getStyleClass().add("quiet");
-    counts.setId("season-counts");
-    reading.getStyleClass().add("quiet");
-    stop.getStyleClass().add("flat");
-    stop.setAccessibleText("Stop reading the folder; what was read stays");
-    stop.setOnAction(e -> desk.stop());
-    changed.getStyleClass().add("link");
-    changed.setId("season-changed");
-    changed.setOnAction(e -> readAgain());
-    problem.getStyleClass().add("warning-text");
-    problem.setWrapText(true);
-    bar.setPrefWidth(140);
-    bar.setAccessibleText("How far the folder is read");
-    MenuButton take = new MenuButton("Export");
-    take.setId("season-export");
-    take.setAccessibleText("Export figures, JSON or tables of the season");
-    take.getItems()
-        .setAll(
-            item("Figures…", () -> export.figures(preferences.get().units())),
-            item("Tables (CSV)…", export::tables),
-            item("JSON…", export::json));
-    Region spring = new Region();
-    HBox.setHgrow(spring, Priority.ALWAYS);
-    HBox head = new HBox(12, folder, counts, changed, spring, bar, reading, stop, take, choose);
-    head.setAlignment(Pos.CENTER_LEFT);
-    VBox top = new VBox(8, head, problem, filters.view());
+    VBox top = new VBox(8, head.view(), head.problem(), filters.view());
     top.setStyle("-fx-padding: 0.7em 0.9em 0.7em 0.9em;");
     ScrollPane tabs = new ScrollPane(pageChoice);
     tabs.getStyleClass().add("plain-scroll");
@@ -272,6 +233,18 @@ final class SeasonBody {
     view.setCenter(middle);
   }
 
+  private MenuButton exportMenu() {
+    MenuButton take = new MenuButton("Export");
+    take.setId("season-export");
+    take.setAccessibleText("Export figures, JSON or tables of the season");
+    take.getItems()
+        .setAll(
+            item("Figures…", () -> export.figures(preferences.get().units())),
+            item("Tables (CSV)…", export::tables),
+            item("JSON…", export::json));
+    return take;
+  }
+
   private static MenuItem item(String words, Runnable action) {
     MenuItem item = new MenuItem(words);
     item.setOnAction(e -> action.run());
@@ -283,7 +256,7 @@ final class SeasonBody {
   }
 
   void takeFocus() {
-    choose.requestFocus();
+    head.takeFocus();
   }
 
   void choose() {
@@ -363,24 +336,8 @@ final class SeasonBody {
   }
 
   private void show(SeasonState state) {
-    Path chosen = state.folder();
-    folder.setText(chosen == null ? "Season" : String.valueOf(chosen.getFileName()));
-    counts.setText(chosen == null ? "" : counts(state));
     SeasonState.Reading now = state.reading();
-    for (Node node : List.of(bar, reading, stop)) {
-      node.setVisible(now != null);
-      node.setManaged(now != null);
-    }
-    if (now != null) {
-      bar.setProgress(now.of() == 0 ? -1 : (double) now.done() / now.of());
-      reading.setText(
-          now.of() == 0 ? now.what() : now.what() + ", " + now.done() + " of " + now.of());
-    }
-    changed.setVisible(state.changed() > 0);
-    changed.setManaged(state.changed() > 0);
-    changed.setText(Say.count(state.changed(), "file") + " changed: read again");
-    problem.setText(state.problem() == null ? "" : state.problem());
-    problem.setManaged(state.problem() != null);
+    head.show(state);
     tables.reading(now != null);
     kinds.reading(now != null);
     if (isNew(state)) {
@@ -398,15 +355,6 @@ final class SeasonBody {
   @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
   private boolean isNew(SeasonState state) {
     return state.season() != drawn.season() || state.found() != drawn.found();
-  }
-
-  private static String counts(SeasonState state) {
-    int all = state.found().entries().size();
-    int shown = state.season().sessions().size();
-    int broken = state.found().broken().size();
-    return (shown == all ? Say.count(all, "session") : shown + " of " + Say.count(all, "session"))
-        + (broken == 0 ? "" : ", " + Say.count(broken, "file") + " with a problem")
-        + (shown > 0 && shown < Season.FEWEST_FOR_LIMITS ? ": too few for limits" : "");
   }
 
   /** Takes the season in: the page shown is made anew, the others when they are next shown. */

@@ -115,6 +115,12 @@ final class SeasonDesk {
       SeasonFilter wanted,
       TaskService.Progress progress)
       throws IOException {
+    tasks.later(
+        () -> {
+          if (!progress.cancelled()) {
+            change(s -> s.withReading(new Reading(what, 0, 0)));
+          }
+        });
     AtomicLong next = new AtomicLong(System.nanoTime() + LEAST_PAUSE_NANOS);
     SeasonFolder found =
         sessions.read(
