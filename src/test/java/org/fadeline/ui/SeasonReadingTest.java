@@ -119,7 +119,7 @@ class SeasonReadingTest extends SeasonHarness {
     files.release(1 + 3);
     robot.interact(() -> season.open(folder));
     settle(() -> shows("2 sessions, 1 file with a problem") && shows("Working out fades"));
-    robot.clickOn("Stop");
+    press("season-stop");
     settle(() -> !shows("Stop"));
     files.release(PLENTY);
     settle(() -> bench.tasks().runningProperty().get().isEmpty());

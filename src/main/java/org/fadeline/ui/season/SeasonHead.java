@@ -41,6 +41,7 @@ final class SeasonHead {
     counts.setId("season-counts");
     reading.getStyleClass().add("quiet");
     stop.getStyleClass().add("flat");
+    stop.setId("season-stop");
     stop.setAccessibleText("Stop reading the folder; what was read stays");
     stop.setOnAction(e -> desk.stop());
     changed.getStyleClass().add("link");

@@ -92,7 +92,11 @@ class SeasonCrossCheckTest {
     }
   }
 
-  /** Both draw at random, 200,000 times: the ends differ by at most 1% of the interval's width. */
+  /**
+   * Both draw at random, 200,000 times: the ends differ by at most 1% of the interval's width. BCa
+   * limits of five sessions are left out: one draw in 26 is all five sessions and ties with the
+   * estimate, which R's bias leaves out and ours counts by half (as scipy's does).
+   */
   @Test
   void limitsFromDrawingWholeSessionsAgree() {
     List<CSVRecord> data = ReferenceData.rows("r/season_boot_data.csv");
@@ -107,7 +111,9 @@ class SeasonCrossCheckTest {
               20_260_106L);
       assertEquals(ReferenceData.number(row, "estimate"), drawn.estimate(), 1e-12);
       assertClose(row, "percentile", drawn.percentile());
-      assertClose(row, "bca", requireNonNull(drawn.corrected()));
+      if (sessions.size() > 5) {
+        assertClose(row, "bca", requireNonNull(drawn.corrected()));
+      }
     }
   }
 
