@@ -44,15 +44,22 @@ final class BaitClock {
 
   /** Returns the bait minutes before a clock instant. */
   double minutesAt(long instant) {
-    double minutes = 0;
-    for (int i = 0; i < spans.size(); i++) {
-      TimeSpan span = spans.get(i);
-      if (instant <= span.from()) {
-        break;
+    int low = 0;
+    int high = spans.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (spans.get(middle).from() < instant) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
-      minutes = before.get(i) + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
     }
-    return minutes;
+    if (low == 0) {
+      return 0;
+    }
+    TimeSpan span = spans.get(low - 1);
+    return before.get(low - 1)
+        + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
   }
 
   /** Returns the clock instant at which a bait minute starts; at a gap, the clock after it. */

@@ -58,6 +58,11 @@ public final class FadeTrack {
     return spellIndices.get(spellOfRecord);
   }
 
+  /** Returns the index on the line of the last spell of the record, which must not be empty. */
+  int lastSpellIndex() {
+    return spellIndices.get(spellIndices.size() - 1);
+  }
+
   private double[] ends() {
     return spellIndices.stream().mapToDouble(clock::spellEnd).toArray();
   }

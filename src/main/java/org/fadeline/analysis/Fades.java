@@ -12,6 +12,7 @@ import org.fadeline.analysis.Fade.Crossing;
 import org.fadeline.analysis.Fade.Mass;
 import org.fadeline.analysis.Fade.Moment;
 import org.fadeline.analysis.Fade.Strength;
+import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.stats.FadeCrossing;
 import org.fadeline.stats.FadeMoment;
@@ -60,14 +61,7 @@ final class Fades {
   /** Returns one entry for each spell of at least 20 bait minutes, in order. */
   List<Fade> of(LineEffort line) {
     FadeTrack track = track(line);
-    LearnedPriors learned = settings.learned();
-    LearnedPriors.Kind kind = learned == null ? null : learned.of(line.line());
-    FadeOptions options =
-        FadeOptions.DEFAULT
-            .withHazard(settings.changeHazard())
-            .withCallLevel(settings.callLevel())
-            .withSeed(settings.seed())
-            .withBunching(kind == null ? 1 : kind.bunching());
+    FadeOptions options = options(settings, line.line());
     List<Found> imputations = new ArrayList<>();
     for (Map<String, FadeTrack> other : imputed) {
       FadeTrack sameLine = other.get(line.line().id());
@@ -86,6 +80,29 @@ final class Fades {
     return fades;
   }
 
+  /** Returns what counts as a fade on a line. */
+  static FadeOptions options(ReviewSettings settings, Line line) {
+    LearnedPriors learned = settings.learned();
+    LearnedPriors.Kind kind = learned == null ? null : learned.of(line);
+    return FadeOptions.DEFAULT
+        .withHazard(settings.changeHazard())
+        .withCallLevel(settings.callLevel())
+        .withSeed(settings.seed())
+        .withBunching(kind == null ? 1 : kind.bunching());
+  }
+
+  /** Puts a moment of a track back on the clock, without its density. */
+  static @Nullable Moment moment(FadeTrack track, @Nullable FadeMoment moment) {
+    return moment == null
+        ? null
+        : new Moment(
+            track.startOf(moment.median()),
+            track.startOf(moment.low()),
+            track.startOf(moment.high()),
+            ReviewSettings.FADE_LEVEL,
+            List.of());
+  }
+
   private static List<Found> found(
       FadeTrack track, Function<FadeRecord, List<FadePosterior>> search) {
     if (track.isEmpty()) {
@@ -96,17 +113,8 @@ final class Fades {
 
   /** A posterior and the clock it runs on. */
   private record Found(FadeTrack track, FadePosterior posterior) {
-    Moment momentOrThrow(FadeMoment moment) {
-      return new Moment(
-          track.startOf(moment.median()),
-          track.startOf(moment.low()),
-          track.startOf(moment.high()),
-          ReviewSettings.FADE_LEVEL,
-          List.of());
-    }
-
     @Nullable Moment moment(@Nullable FadeMoment moment) {
-      return moment == null ? null : momentOrThrow(moment);
+      return Fades.moment(track, moment);
     }
 
     List<Mass> masses() {

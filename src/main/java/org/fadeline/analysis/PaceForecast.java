@@ -38,12 +38,18 @@ final class PaceForecast {
   private @Nullable PaceRun seemedRun;
 
   PaceForecast(Effort effort, ReviewSettings settings) {
+    this(effort, settings, effort.session().match());
+  }
+
+  /**
+   * @param match the frame to forecast for; the effort may end before its all out
+   */
+  PaceForecast(Effort effort, ReviewSettings settings, Match match) {
     this.effort = effort;
-    this.match = effort.session().match();
+    this.match = match;
     this.settings = settings;
     for (LineEffort line : effort.lines()) {
       fish.addAll(line.fish());
-      runs.put(line.line().id(), run(line, fished(line)));
     }
     fish.sort(Comparator.comparingLong(FishMark::at));
   }
@@ -93,6 +99,20 @@ final class PaceForecast {
     return all;
   }
 
+  /** Returns the finish as it could be told at an instant, or null where none can. */
+  @Nullable Pace at(long at) {
+    Weights weights = new Weights();
+    int count = 0;
+    for (FishMark mark : fish) {
+      if (mark.at() <= at) {
+        count++;
+        weights.add(mark.grams());
+      }
+    }
+    LineEffort line = seemedFishedAt(at);
+    return line == null ? null : pace(at, line, count, weights);
+  }
+
   private @Nullable Unassigned untoldAt(long at) {
     for (Unassigned gap : effort.unassigned()) {
       if (gap.span().from() < at && at < gap.span().to()) {
@@ -121,10 +141,10 @@ final class PaceForecast {
   private @Nullable Pace pace(long at, LineEffort line, int count, Weights weights) {
     double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
     Unassigned gap = untoldAt(at);
-    PaceRun run = gap == null ? runs.get(line.line().id()) : seemed(line, gap);
-    if (run == null) {
-      return null;
-    }
+    PaceRun run = 
+        gap == null
+            ? runs.computeIfAbsent(line.line().id(), id -> run(line, fished(line)))
+            : seemed(line, gap);
     PredictiveCountMixture steady = run.steady(at, left);
     if (steady.mean() > MOST_TO_COME) {
       return null;

@@ -51,6 +51,12 @@ final class RollingRates {
         line.line().id(), points(line, fished, first, match.allOut(), bunching), untold);
   }
 
+  /** Returns the point of one minute, from effort that ends there. */
+  RollingPoint at(long at, LineEffort line, double bunching) {
+    List<TimeSpan> fished = line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+    return points(line, fished, at, at, instant -> bunching).get(0);
+  }
+
   /** Returns a point a minute from the first instant to the last, both included. */
   private List<RollingPoint> points(
       LineEffort line, List<TimeSpan> fished, long first, long last, BunchingInTime bunching) {

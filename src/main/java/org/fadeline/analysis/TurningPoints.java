@@ -19,7 +19,7 @@ final class TurningPoints {
   private static final int MOST_BEST = 2;
 
   /** A net is near its limit from this share of it on. */
-  private static final double NEAR_LIMIT = 0.85;
+  static final double NEAR_LIMIT = 0.85;
 
   private final Session session;
   private final Effort effort;

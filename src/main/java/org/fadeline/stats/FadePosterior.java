@@ -2,6 +2,8 @@ package org.fadeline.stats;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,14 +87,46 @@ public final class FadePosterior {
     return review(record, options, false);
   }
 
+  /**
+   * The figures at the end of the record's last spell alone, or empty where it is shorter than 20
+   * bait minutes.
+   *
+   * @param record of one line
+   * @param options what counts as a fade
+   */
+  public static Optional<FadePosterior> latest(FadeRecord record, FadeOptions options) {
+    int last = record.spells().size() - 1;
+    return isJudged(record.spells().get(last))
+        ? Optional.of(new FadeWatch(new FadeGeometry(record, options), last, options).review(false))
+        : Optional.empty();
+  }
+
+  /**
+   * Returns the probability alone that {@link #latest} finds, as roughly as it is told while
+   * watching (±0.01), or empty where the last spell is shorter than 20 bait minutes.
+   *
+   * @param record of one line
+   * @param options what counts as a fade
+   */
+  public static OptionalDouble glance(FadeRecord record, FadeOptions options) {
+    int last = record.spells().size() - 1;
+    return isJudged(record.spells().get(last))
+        ? OptionalDouble.of(
+            new FadeWatch(new FadeGeometry(record, options), last, options).glance())
+        : OptionalDouble.empty();
+  }
+
+  private static boolean isJudged(FadeRecord.Spell spell) {
+    return spell.to() > spell.from()
+        && spell.endMinute() - spell.startMinute() >= FadeOptions.FEWEST_MINUTES - 1e-9;
+  }
+
   private static List<FadePosterior> review(
       FadeRecord record, FadeOptions options, boolean watching) {
     List<FadePosterior> result = new ArrayList<>();
     FadeGeometry geometry = new FadeGeometry(record, options);
     for (int i = 0; i < record.spells().size(); i++) {
-      FadeRecord.Spell spell = record.spells().get(i);
-      boolean judged = spell.endMinute() - spell.startMinute() >= FadeOptions.FEWEST_MINUTES - 1e-9;
-      if (judged && spell.to() > spell.from()) {
+      if (isJudged(record.spells().get(i))) {
         result.add(new FadeWatch(geometry, i, options).review(watching));
       }
     }

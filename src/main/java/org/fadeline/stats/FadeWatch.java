@@ -111,6 +111,11 @@ final class FadeWatch {
     return look.posterior(new FadeWatched(minutes, probabilities, count, crossings));
   }
 
+  /** Returns the probability at the end of the spell, from as few points as while watching. */
+  double glance() {
+    return look(spell.to(), spell.endMinute(), false).probability;
+  }
+
   private Look look(int to, double minute, boolean full) {
     boolean cutShort = to > wholeBins(spell);
     if (record.even()) {

@@ -9,7 +9,6 @@ import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
-import org.fadeline.analysis.Course.Untold;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
@@ -94,7 +93,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
 
     Maker(WorkbenchState state, OpenSession open, Units units) {
       this.session = open.session();
-      this.review = state.review().latest();
+      this.review = state.told();
       this.hindsight = state.choices().hindsight();
       this.at = state.playhead().at();
       this.frame = open.track().frameAt(at);
@@ -247,18 +246,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       }
       for (Rolling rolling : review.course().rolling()) {
         if (rolling.lineId().equals(line.id())) {
-          RollingPoint untold = hindsight ? null : untold(rolling);
-          return untold != null ? untold : lastBy(rolling.points());
-        }
-      }
-      return null;
-    }
-
-    /** Returns the rate as it stood while nothing told yet that the line had been left. */
-    private @Nullable RollingPoint untold(Rolling rolling) {
-      for (Untold each : rolling.untold()) {
-        if (each.span().from() <= at && at < each.span().to()) {
-          return lastBy(each.points());
+          return lastBy(rolling.points());
         }
       }
       return null;

@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.TimelineFigure;
@@ -53,6 +54,7 @@ public final class ReplayScreen implements Screen {
   private final Label waiting = new Label();
   private final VBox waitingBox = new VBox(10, new ProgressIndicator(), waiting);
   private @Nullable TimelineFigure figure;
+  private @Nullable Review drawn;
   private Range shown = new Range(0, 0);
   private OpenSession.@Nullable Source shownOf;
   private boolean visible;
@@ -107,7 +109,7 @@ public final class ReplayScreen implements Screen {
     view.setCenter(middle);
     view.setBottom(new VBox(inspector.view(), transport.view()));
     Watch.part(bench.stateProperty(), WorkbenchState::open, this::opened);
-    Watch.part(bench.stateProperty(), s -> s.review().latest(), this::reviewed);
+    Watch.part(bench.stateProperty(), WorkbenchState::review, review -> reviewed());
     Watch.part(bench.stateProperty(), s -> s.choices().hiddenLines(), hidden -> redraw());
     Watch.part(
         preferences.property(),
@@ -174,11 +176,28 @@ public final class ReplayScreen implements Screen {
     }
   }
 
-  private void reviewed(@Nullable Review review) {
-    figure = review == null ? null : new TimelineFigure(review, style());
-    redraw();
+  private void reviewed() {
+    tell(bench.state());
     showPeg();
     head.show(Readout.of(bench.state(), preferences.get().units()).orElse(Readout.NOTHING));
+  }
+
+  /** Takes another review to draw where the one drawn no longer tells what may be told. */
+  private void tell(WorkbenchState s) {
+    Review now = toDraw(s);
+    if (now != drawn) {
+      drawn = now;
+      figure = now == null ? null : new TimelineFigure(now, style());
+      redraw();
+    }
+  }
+
+  private static @Nullable Review toDraw(WorkbenchState s) {
+    KnownThen known = s.review().known();
+    if (s.open() == null || s.choices().hindsight()) {
+      return s.review().latest();
+    }
+    return known == null ? null : known.drawnAt(s.playhead().at());
   }
 
   private FigureStyle style() {
@@ -230,7 +249,7 @@ public final class ReplayScreen implements Screen {
   }
 
   private void follow(WorkbenchState s) {
-    boolean waits = s.open() != null && s.review().latest() == null;
+    boolean waits = s.open() != null && toDraw(s) == null;
     waitingBox.setVisible(waits);
     waiting.setText(s.review().failure() == null ? "Working out the review" : s.review().failure());
     waitingBox.getChildren().get(0).setVisible(s.review().failure() == null);
@@ -240,6 +259,7 @@ public final class ReplayScreen implements Screen {
     if (s.playhead().motion().playing()) {
       show(Zoom.showing(shown, whole(), s.playhead().at()));
     }
+    tell(s);
     timeline.follow(s);
     peg.follow(s);
     Readout readout = Readout.of(s, preferences.get().units()).orElse(Readout.NOTHING);

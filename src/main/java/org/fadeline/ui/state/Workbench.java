@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Workbench implements AutoCloseable {
   private static final String OPENING = "open";
   private static final String REVIEWING = "review";
+  private static final String TELLING = "known then";
   private static final String LOOKING = "look";
 
   private final ReadOnlyObjectWrapper<WorkbenchState> state =
@@ -357,7 +359,8 @@ public final class Workbench implements AutoCloseable {
     ReviewSettings settings = state().choices().settings();
     Teaching teaching = state().choices().teaching();
     Units units = state().choices().units();
-    change(s -> s.withReview(new ReviewStatus(s.review().latest(), true, null)));
+    change(s -> s.withReview(s.review().underWay()));
+    tasks.cancel(TELLING);
     tasks.submit(
         REVIEWING,
         "Reviewing the match",
@@ -367,17 +370,39 @@ public final class Workbench implements AutoCloseable {
                 teaching == null ? settings : teaching.of(open.session(), settings),
                 units),
         new TaskService.Answer<>(
-            review -> change(s -> s.withReview(new ReviewStatus(review, false, null))),
+            review -> {
+              change(s -> s.withReview(s.review().withLatest(review)));
+              tellAsKnownThen(review);
+            },
             failure ->
                 change(
                     s ->
                         s.withReview(
-                            new ReviewStatus(
-                                null,
-                                false,
+                            ReviewStatus.failed(
                                 "The review could not be worked out ("
                                     + failure.getClass().getSimpleName()
                                     + "). The replay is not affected.")))));
+  }
+
+  /** Works out what could be told at each moment, after the review, which shows sooner. */
+  private void tellAsKnownThen(Review review) {
+    Units units = state().choices().units();
+    tasks.submit(
+        TELLING,
+        "Working out what was known then",
+        progress ->
+            KnownThen.of(review.session(), review.settings(), units, progress::cancelled),
+        new TaskService.Answer<>(
+            known -> change(s -> s.withReview(s.review().withKnown(known))),
+            failure ->
+                change(
+                    s ->
+                        s.withReview(
+                            s.review()
+                                .withoutKnown(
+                                    "What was known then could not be worked out ("
+                                        + failure.getClass().getSimpleName()
+                                        + "). With hindsight the match can be seen.")))));
   }
 
   static String count(int n, String noun) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.fadeline.analysis.Course.TurningPoint;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead;
@@ -48,18 +49,25 @@ public record WorkbenchState(
   }
 
   /**
-   * Returns the turning points that may be shown: with hindsight all of them, as known then those
-   * that were known by the playhead.
+   * Returns what may be told at the playhead: with hindsight the whole review, as known then what
+   * could be told from the record up to it; null before that is worked out.
    */
-  public List<TurningPoint> turningPoints() {
-    Review latest = review.latest();
-    if (latest == null || open == null) {
-      return List.of();
+  public @Nullable Review told() {
+    if (open == null || choices.hindsight()) {
+      return review.latest();
     }
-    List<TurningPoint> all = latest.course().turningPoints();
-    return choices.hindsight()
-        ? all
-        : all.stream().filter(p -> !p.hindsight() && p.at() <= playhead.at()).toList();
+    KnownThen known = review.known();
+    return known == null ? null : known.at(playhead.at());
+  }
+
+  /** Returns the turning points that may be shown at the playhead. */
+  public List<TurningPoint> turningPoints() {
+    Review told = told();
+    return told == null || open == null
+        ? List.of()
+        : told.course().turningPoints().stream()
+            .filter(p -> choices.hindsight() || p.at() <= playhead.at())
+            .toList();
   }
 
   /** Returns this state without the events that are picked but not known yet as known then. */

@@ -1,6 +1,5 @@
 package org.fadeline.ui.replay;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,27 +8,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.demo.AsPeopleLog;
-import org.fadeline.figure.FigureStyle;
-import org.fadeline.figure.Knowledge;
-import org.fadeline.figure.PegFigure;
-import org.fadeline.figure.Theme;
-import org.fadeline.figure.TimelineFigure;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
-import org.fadeline.model.Units;
 import org.fadeline.ui.state.FakeDesk;
-import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Workbench;
-import org.fadeline.ui.state.WorkbenchState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** As known then, a whole record says at each moment what the record up to that moment says. */
 class KnownThenTest {
-  private static final FigureStyle STYLE = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
-  private static final long STEP = 17 * 60_000L + 3_000;
+  private static final long STEP = 43 * 60_000L + 3_000;
 
   @ParameterizedTest
   @ValueSource(
@@ -56,10 +46,10 @@ class KnownThenTest {
     Session whole = read("evening-moves-and-fish");
     Workbench bench = FakeDesk.opened(whole);
     long at = whole.match().allIn() + STEP;
-    List<Object> then = shown(bench, at);
+    List<Object> then = ShownThen.at(bench, at);
     int points = bench.state().turningPoints().size();
     bench.hindsight(true);
-    assertNotEquals(then, shown(bench, at));
+    assertNotEquals(then, ShownThen.at(bench, at));
     assertTrue(bench.state().turningPoints().size() > points);
   }
 
@@ -79,8 +69,8 @@ class KnownThenTest {
       Workbench cut =
           FakeDesk.opened(
               whole.withEvents(whole.events().stream().filter(e -> e.at() <= now).toList()));
-      List<Object> then = shown(bench, at);
-      List<Object> known = shown(cut, at);
+      List<Object> then = ShownThen.at(bench, at);
+      List<Object> known = ShownThen.at(cut, at);
       asked++;
       assertEquals(known.size(), then.size());
       long minute = (at - whole.match().allIn()) / 60_000;
@@ -92,35 +82,5 @@ class KnownThenTest {
     }
     assertEquals(List.of(), told, told.size() + " told ahead in " + asked + " moments");
     assertTrue(asked > 3);
-  }
-
-  /** All that is said of a moment: readout, second cursor, turning points, peg and timeline. */
-  private static List<Object> shown(Workbench bench, long at) {
-    Readout readout = at(bench, at);
-    bench.picking().mark(at - STEP / 2);
-    WorkbenchState state = bench.state();
-    OpenSession open = requireNonNull(state.open());
-    PegFigure peg = new PegFigure(open.session(), open.track().frameAt(at), STYLE);
-    TimelineFigure timeline =
-        new TimelineFigure(requireNonNull(state.review().latest()), STYLE)
-            .with(Knowledge.asKnownAt(at));
-    List<Object> all = new ArrayList<>(readout.cards());
-    all.addAll(
-        List.of(
-            readout.clock(),
-            readout.toGo(),
-            readout.weight(),
-            readout.pace(),
-            Between.words(state, Units.LB_OZ_AND_METRES),
-            state.turningPoints(),
-            peg.description(),
-            timeline.description(),
-            timeline.figures(Knowledge.asKnownAt(at))));
-    return all;
-  }
-
-  private static Readout at(Workbench bench, long at) {
-    bench.transport().seek(at);
-    return Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
   }
 }
