@@ -58,8 +58,7 @@ final class BaitClock {
       return 0;
     }
     TimeSpan span = spans.get(low - 1);
-    return before.get(low - 1)
-        + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
+    return before.get(low - 1) + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
   }
 
   /** Returns the clock instant at which a bait minute starts; at a gap, the clock after it. */

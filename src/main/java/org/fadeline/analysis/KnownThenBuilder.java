@@ -36,8 +36,7 @@ final class KnownThenBuilder {
   private final List<Review> told = new ArrayList<>();
   private final List<Long> from = new ArrayList<>();
 
-  KnownThenBuilder(
-      Session whole, ReviewSettings settings, Units units, BooleanSupplier cancelled) {
+  KnownThenBuilder(Session whole, ReviewSettings settings, Units units, BooleanSupplier cancelled) {
     this.whole = whole;
     this.settings = settings;
     this.units = units;
@@ -101,8 +100,7 @@ final class KnownThenBuilder {
     if (at > whole.match().allIn()) {
       // A stay that is still on ends here, as far as is known.
       long end = Math.min(at, whole.match().allOut());
-      Effort untilNow =
-          Effort.of(cut.withMatch(cut.match().withAllOut(end)), settings.handling());
+      Effort untilNow = Effort.of(cut.withMatch(cut.match().withAllOut(end)), settings.handling());
       if (look.minute) {
         tellMinute(at, untilNow, grade);
       }

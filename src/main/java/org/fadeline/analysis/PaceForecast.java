@@ -141,7 +141,7 @@ final class PaceForecast {
   private @Nullable Pace pace(long at, LineEffort line, int count, Weights weights) {
     double left = (match.allOut() - at) / TimeSpan.MILLIS_PER_HOUR;
     Unassigned gap = untoldAt(at);
-    PaceRun run = 
+    PaceRun run =
         gap == null
             ? runs.computeIfAbsent(line.line().id(), id -> run(line, fished(line)))
             : seemed(line, gap);

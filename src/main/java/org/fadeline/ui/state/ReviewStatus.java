@@ -14,10 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param failure what went wrong with the latest request, or null
  */
 public record ReviewStatus(
-    @Nullable Review latest,
-    @Nullable KnownThen known,
-    boolean pending,
-    @Nullable String failure) {
+    @Nullable Review latest, @Nullable KnownThen known, boolean pending, @Nullable String failure) {
   /** No review. */
   public static final ReviewStatus NONE = new ReviewStatus(null, null, false, null);
 

@@ -390,8 +390,7 @@ public final class Workbench implements AutoCloseable {
     tasks.submit(
         TELLING,
         "Working out what was known then",
-        progress ->
-            KnownThen.of(review.session(), review.settings(), units, progress::cancelled),
+        progress -> KnownThen.of(review.session(), review.settings(), units, progress::cancelled),
         new TaskService.Answer<>(
             known -> change(s -> s.withReview(s.review().withKnown(known))),
             failure ->

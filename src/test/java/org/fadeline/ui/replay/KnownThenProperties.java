@@ -53,8 +53,7 @@ class KnownThenProperties {
 
     Two(Session whole, double share) {
       this.whole = whole;
-      long sought =
-          whole.match().allIn() + Math.round(share * whole.match().lengthMillis());
+      long sought = whole.match().allIn() + Math.round(share * whole.match().lengthMillis());
       cut = whole.withEvents(whole.events().stream().filter(e -> e.at() <= sought).toList());
       // The replay ends with the record: a moment past the end of what is known cannot be sought.
       at = Math.min(sought, OpenSession.rangeOf(cut).to());

@@ -14,8 +14,9 @@ import org.fadeline.model.Stamp;
 import org.fadeline.ui.HandMade;
 
 /**
- * A match of eighty minutes as somebody logs it who changes his ways: casts, hook-ups, moves and weights
- * now given and now forgotten, the clock told finely and then roughly, fish counted on a clicker.
+ * A match of eighty minutes as somebody logs it who changes his ways: casts, hook-ups, moves and
+ * weights now given and now forgotten, the clock told finely and then roughly, fish counted on a
+ * clicker.
  */
 final class RoughLog {
   private static final long LENGTH = 80 * 60_000L;
@@ -148,9 +149,7 @@ final class RoughLog {
   }
 
   private void feed() {
-    add(
-        new SessionEvent.Fed(
-            stamp(random.nextBoolean() ? line : "shallow"), Feed.UNKNOWN));
+    add(new SessionEvent.Fed(stamp(random.nextBoolean() ? line : "shallow"), Feed.UNKNOWN));
   }
 
   private Fish fishOf(int count) {

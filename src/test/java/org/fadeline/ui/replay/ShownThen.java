@@ -24,15 +24,13 @@ final class ShownThen {
   /** All that is said of a moment: readout, second cursor, turning points, peg and timeline. */
   static List<Object> at(Workbench bench, long at) {
     bench.transport().seek(at);
-    Readout readout =
-        Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
+    Readout readout = Readout.of(bench.state(), Units.LB_OZ_AND_METRES).orElseThrow();
     bench.picking().mark(at - MARK_BEFORE);
     WorkbenchState state = bench.state();
     OpenSession open = requireNonNull(state.open());
     PegFigure peg = new PegFigure(open.session(), open.track().frameAt(at), STYLE);
     TimelineFigure timeline =
-        new TimelineFigure(requireNonNull(state.told()), STYLE)
-            .with(Knowledge.asKnownAt(at));
+        new TimelineFigure(requireNonNull(state.told()), STYLE).with(Knowledge.asKnownAt(at));
     List<Object> all = new ArrayList<>(readout.cards());
     all.addAll(
         List.of(
