@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -74,8 +75,8 @@ final class KnownThenBuilder {
   }
 
   /** Every minute of the match, and the events that can make a turning point or end a stay. */
-  private TreeMap<Long, Look> looks() {
-    TreeMap<Long, Look> looks = new TreeMap<>();
+  private SortedMap<Long, Look> looks() {
+    SortedMap<Long, Look> looks = new TreeMap<>();
     long allIn = whole.match().allIn();
     long allOut = whole.match().allOut();
     for (long at = allIn + STEP_MILLIS; at <= allOut; at += STEP_MILLIS) {
