@@ -183,6 +183,8 @@ public final class ReplayScreen implements Screen {
   }
 
   /** Takes another review to draw where the one drawn no longer tells what may be told. */
+  // Reviews are large, and one that only equals another does no harm drawn again.
+  @SuppressWarnings("ReferenceEquality")
   private void tell(WorkbenchState s) {
     Review now = toDraw(s);
     if (now != drawn) {
