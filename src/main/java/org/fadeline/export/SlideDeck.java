@@ -32,7 +32,9 @@ import org.fadeline.io.WholeFile;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
 import org.jspecify.annotations.Nullable;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
+import org.openxmlformats.schemas.presentationml.x2006.main.CTShape;
 
 /** Writes slides as PPTX (ECMA-376). */
 final class SlideDeck {
@@ -71,6 +73,11 @@ final class SlideDeck {
       rule.setFillColor(theme.accent());
     }
     XSLFTextShape title = title(slide);
+    // Without a place of its own the title would move that of the layout, and so every slide's.
+    CTShapeProperties own = ((CTShape) title.getXmlObject()).getSpPr();
+    if (!own.isSetXfrm()) {
+      own.addNewXfrm();
+    }
     title.setAnchor(page.titleBox());
     title.setVerticalAlignment(VerticalAlignment.MIDDLE);
     title.clearText();

@@ -45,6 +45,26 @@ class SlideFontsTest {
   }
 
   @Test
+  void eachSlideHasItsTitleInAPlaceOfItsOwn() throws IOException {
+    Path file = folder.resolve("places.pptx");
+    Slide few = Slide.EMPTY.withTitle("Few words").withWords(List.of("One"));
+    Slide more =
+        Slide.EMPTY.withTitle("More words").withWords(List.of("One", "Two", "Three", "Four"));
+    Talk talk = Talk.EMPTY.withSlides(List.of(few, more, few));
+    TalkMaterial none = new TalkMaterial(Map.of());
+    TalkExport.pptx(talk, none, file, ExportMonitor.NONE);
+    List<Double> wanted =
+        TalkPages.of(talk, none).stream().map(page -> page.titleBox().getY()).toList();
+    assertTrue(wanted.get(0) > wanted.get(1) + 5, wanted::toString);
+    try (XMLSlideShow show = new XMLSlideShow(Files.newInputStream(file))) {
+      for (int i = 0; i < wanted.size(); i++) {
+        double y = show.getSlides().get(i).getPlaceholder(0).getAnchor().getY();
+        assertEquals(wanted.get(i), y, 0.5, "slide " + (i + 1));
+      }
+    }
+  }
+
+  @Test
   void everyTextIsSetInAFaceTheSlidesCarry() throws IOException {
     try (XMLSlideShow show = written()) {
       Set<String> carried = new HashSet<>();
