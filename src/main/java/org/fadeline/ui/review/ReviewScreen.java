@@ -4,13 +4,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.WhenShown;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the match says afterwards. It is built when first shown, so that the window opens sooner.
@@ -29,27 +28,12 @@ public final class ReviewScreen implements Screen {
           "The record",
           "Settings");
 
-  private final Workbench bench;
-  private final PreferenceStore preferences;
-  private final Navigation navigation;
-  private final StackPane view = new StackPane();
-  private @Nullable ReviewBody body;
+  private final WhenShown<ReviewBody> body;
 
   /** Makes the screen. */
   public ReviewScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
-    this.bench = bench;
-    this.preferences = preferences;
-    this.navigation = navigation;
-  }
-
-  private ReviewBody body() {
-    ReviewBody built = body;
-    if (built == null) {
-      built = new ReviewBody(bench, preferences, navigation);
-      body = built;
-      view.getChildren().setAll(built.view());
-    }
-    return built;
+    this.body =
+        new WhenShown<>(() -> new ReviewBody(bench, preferences, navigation), ReviewBody::view);
   }
 
   @Override
@@ -59,7 +43,7 @@ public final class ReviewScreen implements Screen {
 
   @Override
   public Node view() {
-    return view;
+    return body.view();
   }
 
   @Override
@@ -71,21 +55,21 @@ public final class ReviewScreen implements Screen {
                         Command.of(
                             "Review",
                             PAGES.get(i),
-                            () -> body().open(PAGES.get(i)),
+                            () -> body.get().open(PAGES.get(i)),
                             "Alt+" + (i + 1))),
-            body().pictureCommands().stream())
+            body.get().pictureCommands().stream())
         .toList();
   }
 
   @Override
   public void shown(boolean shown) {
     if (shown) {
-      body();
+      body.get();
     }
   }
 
   @Override
   public void takeFocus() {
-    body().takeFocus();
+    body.get().takeFocus();
   }
 }

@@ -5,23 +5,17 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.layout.StackPane;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.WhenShown;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
-import org.jspecify.annotations.Nullable;
 
 /** A folder of sessions as one. It is built when first shown, so that the window opens sooner. */
 public final class SeasonScreen implements Screen {
-  private final Workbench bench;
-  private final PreferenceStore preferences;
-  private final Navigation navigation;
-  private final PathChooser paths;
-  private final StackPane view = new StackPane();
-  private @Nullable SeasonBody body;
+  private final WhenShown<SeasonBody> body;
 
   /** Makes the screen. */
   public SeasonScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
@@ -31,33 +25,20 @@ public final class SeasonScreen implements Screen {
   /** Makes the screen, which asks {@code paths} for folders and files. */
   public SeasonScreen(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
-    this.paths = paths;
-    this.bench = bench;
-    this.preferences = preferences;
-    this.navigation = navigation;
-  }
-
-  private SeasonBody body() {
-    SeasonBody built = body;
-    if (built == null) {
-      built = new SeasonBody(bench, preferences, navigation, paths);
-      body = built;
-      view.getChildren().setAll(built.view());
-    }
-    return built;
+    this.body =
+        new WhenShown<>(
+            () -> new SeasonBody(bench, preferences, navigation, paths), SeasonBody::view);
   }
 
   /** Opens a folder of sessions. */
   public void open(Path folder) {
-    body().open(folder);
+    body.get().open(folder);
   }
 
   /** Ends the watch of the folder. */
   @Override
   public void close() {
-    if (body != null) {
-      body.close();
-    }
+    body.ifMade(SeasonBody::close);
   }
 
   @Override
@@ -67,7 +48,7 @@ public final class SeasonScreen implements Screen {
 
   @Override
   public Node view() {
-    return view;
+    return body.view();
   }
 
   @Override
@@ -84,19 +65,26 @@ public final class SeasonScreen implements Screen {
   public List<Command> commands() {
     return Stream.concat(
             Stream.of(
-                Command.of("Season", "Choose a folder", () -> body().choose(), "Shortcut+Shift+O"),
-                Command.of("Season", "Read what changed", () -> body().readAgain(), "F5"),
                 Command.of(
-                    "Season", "Put this on the talk", () -> body().putOnTalk(), "Shortcut+Shift+T"),
+                    "Season", "Choose a folder", () -> body.get().choose(), "Shortcut+Shift+O"),
+                Command.of("Season", "Read what changed", () -> body.get().readAgain(), "F5"),
                 Command.of(
-                    "Season", "Save this picture", () -> body().savePicture(), "Shortcut+Shift+P")),
+                    "Season",
+                    "Put this on the talk",
+                    () -> body.get().putOnTalk(),
+                    "Shortcut+Shift+T"),
+                Command.of(
+                    "Season",
+                    "Save this picture",
+                    () -> body.get().savePicture(),
+                    "Shortcut+Shift+P")),
             IntStream.range(0, SeasonBody.PAGES.size())
                 .mapToObj(
                     i ->
                         Command.of(
                             "Season",
                             SeasonBody.PAGES.get(i),
-                            () -> body().page(SeasonBody.PAGES.get(i)),
+                            () -> body.get().page(SeasonBody.PAGES.get(i)),
                             "Alt+" + (i + 1))))
         .toList();
   }
@@ -104,12 +92,12 @@ public final class SeasonScreen implements Screen {
   @Override
   public void shown(boolean shown) {
     if (shown) {
-      body();
+      body.get();
     }
   }
 
   @Override
   public void takeFocus() {
-    body().takeFocus();
+    body.get().takeFocus();
   }
 }

@@ -2,17 +2,16 @@ package org.fadeline.ui.talk;
 
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.layout.StackPane;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.FileDrops;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.control.WhenShown;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TalkTray;
 import org.fadeline.ui.state.Workbench;
-import org.jspecify.annotations.Nullable;
 
 /** Where a club talk is composed. It is built when first shown, so that the window opens sooner. */
 public final class TalkScreen implements Screen {
@@ -21,8 +20,7 @@ public final class TalkScreen implements Screen {
   private final Workbench bench;
   private final TalkModel model = new TalkModel();
   private final TalkDesk desk;
-  private final StackPane view = new StackPane();
-  private @Nullable TalkBody body;
+  private final WhenShown<TalkBody> body;
 
   /** Makes the screen. */
   public TalkScreen(Workbench bench, PreferenceStore preferences) {
@@ -33,7 +31,15 @@ public final class TalkScreen implements Screen {
   public TalkScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
     this.desk = new TalkDesk(bench, preferences, model, paths);
+    this.body = new WhenShown<>(this::makeBody, TalkBody::view);
+    FileDrops.on(body.view(), TalkFiles::isTalk, desk::open);
     Watch.part(bench.tray().waitingProperty(), List::size, this::takeUp);
+  }
+
+  private TalkBody makeBody() {
+    TalkBody made = new TalkBody(bench, model, desk);
+    desk.recover();
+    return made;
   }
 
   private void takeUp(int waiting) {
@@ -44,18 +50,6 @@ public final class TalkScreen implements Screen {
     }
   }
 
-  private TalkBody body() {
-    TalkBody built = body;
-    if (built == null) {
-      built = new TalkBody(bench, model, desk);
-      FileDrops.on(view, TalkFiles::isTalk, desk::open);
-      body = built;
-      view.getChildren().setAll(built.view());
-      desk.recover();
-    }
-    return built;
-  }
-
   @Override
   public String title() {
     return "Talk";
@@ -63,7 +57,7 @@ public final class TalkScreen implements Screen {
 
   @Override
   public Node view() {
-    return view;
+    return body.view();
   }
 
   /** A talk names its own matches and seasons. */
@@ -88,12 +82,12 @@ public final class TalkScreen implements Screen {
         Command.of(GROUP, "Slide later", () -> move(1), "Alt+Down"),
         Command.of(GROUP, "Next slide", () -> step(1), "Page_Down"),
         Command.of(GROUP, "Slide before", () -> step(-1), "Page_Up"),
-        Command.of(GROUP, "Title of the slide", () -> body().editTitle(), "Enter"),
+        Command.of(GROUP, "Title of the slide", () -> body.get().editTitle(), "Enter"),
         Command.of(GROUP, "Undo", model::undo, "Shortcut+Z"),
         Command.of(GROUP, "Redo", model::redo, "Shortcut+Shift+Z", "Shortcut+Y"),
         Command.everywhere(GROUP, "Open a talk", desk::open, "Shortcut+Alt+O"),
         Command.everywhere(GROUP, "Save the talk", desk::save, "Shortcut+Alt+S"),
-        Command.everywhere(GROUP, "Write the talk", () -> body().write(), "Shortcut+Alt+W"));
+        Command.everywhere(GROUP, "Write the talk", () -> body.get().write(), "Shortcut+Alt+W"));
   }
 
   private void move(int way) {
@@ -108,12 +102,12 @@ public final class TalkScreen implements Screen {
   @Override
   public void shown(boolean shown) {
     if (shown) {
-      body().refresh();
+      body.get().refresh();
     }
   }
 
   @Override
   public void takeFocus() {
-    body().takeFocus();
+    body.get().takeFocus();
   }
 }
