@@ -135,7 +135,7 @@ final class StayWords {
     String rate =
         past.breakEvenGPerHour() == null
             ? Words.rate(past.breakEvenPerHour()) + " fish an hour"
-            : words.weight(past.breakEvenGPerHour())
+            : words.roughWeight(past.breakEvenGPerHour())
                 + " an hour ("
                 + Words.rate(past.breakEvenPerHour())
                 + " fish)";

@@ -2,6 +2,7 @@ package org.fadeline.analysis;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.fadeline.model.RoughText;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
@@ -76,13 +77,16 @@ public final class Words {
     return perHour < 9.95 ? "%.1f" : "%.0f";
   }
 
+  /** Returns a weight no finer than a rate can be known. */
+  public String roughWeight(double grams) {
+    return RoughText.weight(grams, units.weight());
+  }
+
   /** Returns a weight rate with its limits. */
   public String weightRate(Rate rate) {
-    return weight(rate.perHour())
+    return roughWeight(rate.perHour())
         + " an hour ("
-        + weight(rate.low())
-        + "–"
-        + weight(rate.high())
+        + RoughText.weights(rate.low(), rate.high(), units.weight())
         + ")";
   }
 

@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.util.Locale;
 import org.fadeline.analysis.Rate;
 import org.fadeline.model.Line;
+import org.fadeline.model.RoughText;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
@@ -97,13 +98,8 @@ final class Words {
     return perHour(rate.perHour()) + " (" + number(rate.low()) + "–" + number(rate.high()) + ")";
   }
 
-  /** Returns a number to a tenth below 20, else whole; no trailing ".0". */
   static String number(double value) {
-    if (Math.abs(value) >= 19.95) {
-      return String.format(Locale.ROOT, "%.0f", value);
-    }
-    String text = String.format(Locale.ROOT, "%.1f", value);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return RoughText.number(value);
   }
 
   static String sessions(int count) {

@@ -13,6 +13,7 @@ import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Occasion;
+import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 import org.jspecify.annotations.Nullable;
@@ -148,7 +149,10 @@ public final class ReviewText {
   }
 
   private String weightRate(Rate rate) {
-    return weight(rate.perHour()) + " (" + weight(rate.low()) + "–" + weight(rate.high()) + ")";
+    return RoughText.weight(rate.perHour(), units.weight())
+        + " ("
+        + RoughText.weights(rate.low(), rate.high(), units.weight())
+        + ")";
   }
 
   private static String rate(Rate rate) {

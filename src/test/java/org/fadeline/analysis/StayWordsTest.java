@@ -3,6 +3,7 @@ package org.fadeline.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
@@ -107,6 +108,25 @@ class StayWordsTest {
     assertEquals(
         "another line had to give 10 lb an hour (3.3 fish) to beat that.",
         text.substring(text.indexOf("another"), text.indexOf(" It could")));
+  }
+
+  /** 15.5 kg is 34.17 lb, 8.48 kg 18.7 lb and 27.6 kg 60.8 lb (1 lb = 0.45359237 kg). */
+  @Test
+  void weightRatesAreToldNoFinerThanTheirLimitsKnowThem() {
+    OtherLine fish = shortLine().get(0);
+    OtherLine weighed =
+        new OtherLine(
+            "short",
+            StayOrGo.Source.LATER,
+            true,
+            fish.evidence(),
+            new Rate(15_500, 8480, 27_600, 0.95),
+            null);
+    String text =
+        say(match(), fade(0.9, "11:58", false), past(1, THREE_POUNDS, 15_500.0), List.of(weighed))
+            .text();
+    assertTrue(text.contains("had to give 34 lb an hour (3.3 fish) to beat that"), text);
+    assertTrue(text.contains("gave 34 lb an hour (19–61 lb), 17 fish"), text);
   }
 
   @Test

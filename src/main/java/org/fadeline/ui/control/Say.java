@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.fadeline.analysis.Rate;
 import org.fadeline.model.Line;
+import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 
@@ -73,35 +74,17 @@ public final class Say {
 
   /** Returns a weight no finer than a rate or a forecast can be known: whole pounds from 10 lb. */
   public static String roughWeight(double grams, Units units) {
-    if (units.weight() == Units.Weight.KG) {
-      return grams >= 1000
-          ? number(grams / 1000) + " kg"
-          : WeightText.formatFine(grams, units.weight());
-    }
-    double pounds = grams / WeightText.GRAMS_PER_POUND;
-    return pounds >= 10 ? Math.round(pounds) + " lb" : WeightText.format(grams, units.weight());
+    return RoughText.weight(grams, units.weight());
   }
 
   /** Returns a weight interval with its unit once where it can: "108–163 lb". */
   public static String roughWeights(double low, double high, Units units) {
-    String a = roughWeight(low, units);
-    String b = roughWeight(high, units);
-    String unit = units.weight() == Units.Weight.KG ? " kg" : " lb";
-    boolean plain = isPlain(a, unit) && isPlain(b, unit);
-    return plain ? a.substring(0, a.length() - unit.length()) + "–" + b : a + "–" + b;
-  }
-
-  private static boolean isPlain(String text, String unit) {
-    return text.endsWith(unit) && text.indexOf(' ') == text.length() - unit.length();
+    return RoughText.weights(low, high, units.weight());
   }
 
   /** Returns a number to a tenth below 20, else whole; no trailing ".0". */
   public static String number(double value) {
-    if (Math.abs(value) >= 19.95) {
-      return String.format(Locale.ROOT, "%.0f", value);
-    }
-    String text = String.format(Locale.ROOT, "%.1f", value);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return RoughText.number(value);
   }
 
   /** Returns the limits of a rate: "4.1–11.4". */
