@@ -48,7 +48,7 @@ final class ReplayCommands {
             "Forwards or backwards",
             () -> t.reverse(!bench.state().playhead().motion().reverse()),
             "R"),
-        Command.of(PLAY, "Loop what is picked, or between the cursors", this::toggleLoop, "L"),
+        Command.of(PLAY, "Loop picked, or between cursors", this::toggleLoop, "L"),
         Command.of(PLAY, "Type a time to go to", screen::focusTypedTime, "G"),
         Command.of(
             LOOK,
