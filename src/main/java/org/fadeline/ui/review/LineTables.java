@@ -79,6 +79,7 @@ final class LineTables {
             70,
             l -> (double) l.caught().landed(),
             l -> String.valueOf(l.caught().landed()))
+        .numbers("Min fished", 90, LineReview::fishedHours, l -> minutes(l.fishedHours()))
         .numbers(
             "Lost", 60, l -> (double) l.caught().lost(), l -> String.valueOf(l.caught().lost()))
         .numbers(
@@ -87,7 +88,6 @@ final class LineTables {
             "Bites", 65, l -> (double) l.caught().bites(), l -> String.valueOf(l.caught().bites()))
         .numbers(
             "Spells", 65, l -> (double) l.spells().size(), l -> String.valueOf(l.spells().size()))
-        .numbers("Min fished", 90, LineReview::fishedHours, l -> minutes(l.fishedHours()))
         .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()));
     firstBites
         .words("Line", 150, l -> Say.capital(l.line().name()))
