@@ -52,6 +52,8 @@ public final class EntryBox<T> extends VBox {
     Label label = new Label(entry.label());
     label.getStyleClass().add("quiet");
     label.setLabelFor(field);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
     field.setId(entry.id());
     field.setPromptText(entry.prompt());
     field.setAccessibleText(entry.label());

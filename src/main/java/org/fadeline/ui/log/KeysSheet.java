@@ -57,6 +57,7 @@ final class KeysSheet {
     sheet.conflicts.setId("key-conflicts");
     sheet.grid.setHgap(6);
     sheet.grid.setVgap(6);
+    sheet.grid.getStyleClass().add("pad-keys");
     sheet.lay();
     ScrollPane scroll = new ScrollPane(sheet.grid);
     scroll.setFitToWidth(true);
@@ -92,18 +93,25 @@ final class KeysSheet {
   }
 
   private void row(String title, List<Pad> pads, int row) {
-    grid.add(new Label(title), 0, 2 * row);
+    grid.add(whole(new Label(title)), 0, 2 * row);
     for (int i = 0; i < pads.size(); i++) {
       Pad pad = pads.get(i);
-      Label word = new Label(PadGrid.word(pad.kind()));
+      Label word = whole(new Label(PadGrid.word(pad.kind())));
       word.getStyleClass().add("quiet");
       Button key = new Button(keys.key(pad).map(PadGrid::display).orElse("none"));
       key.setId("key-" + pad.slot().replace('.', '-'));
-      key.setMinWidth(64);
+      key.setMinWidth(Region.USE_PREF_SIZE);
+      key.setMaxWidth(Double.MAX_VALUE);
       key.setAccessibleText("Key of " + name(pad));
       key.setOnAction(e -> await(key, pad));
       grid.add(new VBox(2, word, key), 1 + i, 2 * row);
     }
+  }
+
+  /** Returns a label that is never cut short: where it has no room the sheet scrolls. */
+  private static Label whole(Label label) {
+    label.setMinWidth(Region.USE_PREF_SIZE);
+    return label;
   }
 
   private void await(Button button, Pad pad) {

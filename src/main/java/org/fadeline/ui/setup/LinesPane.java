@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -87,7 +88,7 @@ final class LinesPane {
     button(remove, "remove-line", this::remove);
     button(up, "line-up", () -> move(-1));
     button(down, "line-down", () -> move(1));
-    HBox buttons = new HBox(6, add, up, down, remove);
+    FlowPane buttons = new FlowPane(6, 6, add, up, down, remove);
     VBox body = new VBox(8, Form.title("Lines"), list, buttons, detail);
     body.setStyle("-fx-padding: 1em 1.1em 1.2em 1.1em;");
     view = new ScrollPane(body);

@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.export.FigureExport;
@@ -61,11 +63,13 @@ public final class SetupScreen implements Screen {
     take.setOnAction(e -> takeLines());
     print.setId("print-sheet");
     print.setOnAction(e -> printSheet());
+    take.setMinWidth(Region.USE_PREF_SIZE);
+    print.setMinWidth(Region.USE_PREF_SIZE);
     VBox water =
         new VBox(
             8,
             swim,
-            new HBox(8, take, print),
+            new FlowPane(8, 8, take, print),
             Form.quiet(
                 "Drag a line to where it lies; a new one goes where you press. Carbon poles and"
                     + " wet lines conduct: keep 30 m from power lines. In lightning put the pole"
