@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -65,6 +66,7 @@ final class PlacingPane {
     result.getStyleClass().add("title");
     Label nearby = new Label("Pegs nearby");
     nearby.getStyleClass().add("title");
+    add.setMinWidth(Region.USE_PREF_SIZE);
     HBox row = new HBox(8, peg, weight, add);
     row.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(weight, Priority.ALWAYS);
@@ -89,8 +91,11 @@ final class PlacingPane {
   }
 
   private HBox row(NeighbourWeight one, boolean editable) {
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    FlowPane words =
+        new FlowPane(
+            8, 0, new Label("Peg " + one.peg()), new Label(Say.weight(one.grams(), units)));
+    words.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(words, Priority.ALWAYS);
     Button remove = new Button("Remove");
     remove.getStyleClass().add("flat");
     remove.setAccessibleText("Remove the weight of peg " + one.peg());
@@ -99,13 +104,8 @@ final class PlacingPane {
         e ->
             commit.change(
                 "Remove peg " + one.peg(), o -> WeighInEntries.withoutNeighbour(o, one.peg())));
-    HBox row =
-        new HBox(
-            8,
-            new Label("Peg " + one.peg()),
-            new Label(Say.weight(one.grams(), units)),
-            space,
-            remove);
+    remove.setMinWidth(Region.USE_PREF_SIZE);
+    HBox row = new HBox(8, words, remove);
     row.setAlignment(Pos.CENTER_LEFT);
     return row;
   }
