@@ -81,12 +81,16 @@ final class Lessons {
     LineReview best =
         lines.stream()
             .filter(l -> l.rates().weight() != null || l.rates().fish() != null)
-            .filter(l -> l.caught().landed() >= LEAST_FISH && l.fishedHours() >= LEAST_HOURS)
+            .filter(Lessons::fishedEnough)
             .max(Comparator.comparingDouble(Lessons::worth))
             .orElse(null);
     if (best == null) {
       return null;
     }
+    // A line left out for its few fish may show a higher rate beside this sentence.
+    double most = worth(best);
+    boolean beaten = lines.stream().anyMatch(l -> worth(l) > most);
+    String ofThose = beaten ? "of the lines with " + LEAST_FISH + " fish and 20 min or more, " : "";
     double all = lines.stream().mapToDouble(LineReview::fishedHours).sum();
     Rate weight = best.rates().weight();
     Rate fish = best.rates().fish();
@@ -94,7 +98,7 @@ final class Lessons {
     return new Lesson(
         best.spells().get(0).span().from(),
         best.line().id(),
-        Words.sentence(words.line(best.line().id()))
+        Words.sentence(ofThose + words.line(best.line().id()))
             + " paid most for its time: "
             + paid
             + ", on "
@@ -104,6 +108,10 @@ final class Lessons {
             + " of "
             + Words.minutes(all * 60)
             + ".");
+  }
+
+  private static boolean fishedEnough(LineReview line) {
+    return line.caught().landed() >= LEAST_FISH && line.fishedHours() >= LEAST_HOURS;
   }
 
   private static double worth(LineReview line) {

@@ -109,10 +109,15 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
         one.at(),
         other.at(),
         "Laid on each other by a chosen event: "
-            + one.kind().word()
+            + said(one)
             + " in the first session, "
-            + other.kind().word()
+            + said(other)
             + " in the second.");
+  }
+
+  /** Returns an event's kind as it is said: its word is joined by hyphens in files only. */
+  public static String said(SessionEvent event) {
+    return event.kind().word().replace('-', ' ');
   }
 
   private static SessionEvent event(Session session, String id) {
@@ -136,10 +141,15 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
         Mode.BY_HAND,
         first.match().allIn(),
         second.match().allIn() - Math.round(minutes * MILLIS_PER_MINUTE),
-        String.format(
-            Locale.ROOT,
-            "Laid on each other by hand: the second session's all in at %+.1f min of the first's.",
-            minutes));
+        "Laid on each other by hand: the second session's all in " + shifted(minutes) + ".");
+  }
+
+  private static String shifted(double minutes) {
+    String size =
+        String.format(Locale.ROOT, "%.1f", Math.abs(minutes)).replaceFirst("\\.0$", "");
+    return size.equals("0")
+        ? "on the first's"
+        : size + " min " + (minutes > 0 ? "after" : "before") + " the first's";
   }
 
   /** Returns the place on the axis of an instant of the first session, minutes. */

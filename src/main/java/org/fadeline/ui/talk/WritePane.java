@@ -42,7 +42,8 @@ final class WritePane {
     go.setId("write-go");
     go.getStyleClass().add("main-button");
     VBox box = new VBox(10, output.view(), size, film, says, go);
-    box.setStyle("-fx-padding: 1em;");
+    // The button it hangs on would lend it its bolder face.
+    box.setStyle("-fx-padding: 1em; -fx-font-family: 'IBM Plex Sans';");
     over = new PopOver(box);
     over.setArrowLocation(PopOver.ArrowLocation.TOP_RIGHT);
     over.setDetachable(false);

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.fadeline.demo.DemoMatch;
+import org.fadeline.demo.DemoWaters;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.Test;
@@ -39,6 +42,26 @@ class AlignmentTest {
     assertEquals(0, byFish.firstMinutes(SmallMatch.millis("11:00")));
     assertEquals(0, second(byFish, "12:00"));
     assertTrue(byFish.stated().contains("landed"), byFish.stated());
+  }
+
+  @Test
+  void theModeIsStatedAsItIsSaid() {
+    String byHand = "Laid on each other by hand: the second session's all in ";
+    assertEquals(
+        byHand + "34 min after the first's.", Alignment.byHand(TEN, ELEVEN, 34).stated());
+    assertEquals(
+        byHand + "2.5 min before the first's.", Alignment.byHand(TEN, ELEVEN, -2.5).stated());
+    assertEquals(byHand + "on the first's.", Alignment.byHand(TEN, ELEVEN, 0).stated());
+    Session match = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 122);
+    String allIn =
+        match.events().stream()
+            .filter(e -> e.kind() == EventKind.ALL_IN)
+            .findFirst()
+            .orElseThrow()
+            .id();
+    assertEquals(
+        "Laid on each other by a chosen event: all in in the first session, all in in the second.",
+        Alignment.byEvents(match, allIn, match, allIn).stated());
   }
 
   @Test
