@@ -86,14 +86,20 @@ final class Plot {
     double base = area.getMaxY() + pen.smallRow();
     double right = area.getMaxX() + 14;
     double unitLeft = right - Type.width(pen.small, unit);
-    for (double value : ticks(xLow, xHigh, about)) {
-      double half = Type.width(pen.small, number(value)) / 2;
+    // A scale needs two numbers, and a long unit may leave room for one only.
+    boolean scaled =
+        ticks(xLow, xHigh, about).stream().filter(v -> clearOf(unitLeft, v)).count() > 1;
+    for (double value : ticks(xLow, xHigh, scaled ? about : 2 * about)) {
       pen.fill(pen.theme.secondInk(), x(value) - 0.5, area.getMaxY(), 1, 4);
-      if (x(value) + half < unitLeft - 6) {
+      if (clearOf(unitLeft, value)) {
         pen.text(number(value), x(value), base, pen.small, pen.theme.secondInk(), Pen.Align.MIDDLE);
       }
     }
     pen.text(unit, right, base, pen.small, pen.theme.secondInk(), Pen.Align.RIGHT);
+  }
+
+  private boolean clearOf(double left, double value) {
+    return x(value) + Type.width(pen.small, number(value)) / 2 < left - 6;
   }
 
   /** Draws clock times below the foot. */
