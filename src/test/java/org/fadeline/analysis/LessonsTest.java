@@ -11,7 +11,8 @@ class LessonsTest {
     Log log = Log.from("10:00", "12:00");
     log.cast("10:00", "short");
     for (int i = 1; i <= 6; i++) {
-      log.landed("10:%02d".formatted(9 * i), "short", 500).cast("10:%02d".formatted(9 * i), "short");
+      log.landed("10:%02d".formatted(9 * i), "short", 500)
+          .cast("10:%02d".formatted(9 * i), "short");
     }
     log.move("11:00", "long").cast("11:00", "long");
     log.landed("11:20", "long", gramsOfEachOfTwo).cast("11:20", "long");

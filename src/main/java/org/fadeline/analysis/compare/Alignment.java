@@ -145,8 +145,7 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
   }
 
   private static String shifted(double minutes) {
-    String size =
-        String.format(Locale.ROOT, "%.1f", Math.abs(minutes)).replaceFirst("\\.0$", "");
+    String size = String.format(Locale.ROOT, "%.1f", Math.abs(minutes)).replaceFirst("\\.0$", "");
     return size.equals("0")
         ? "on the first's"
         : size + " min " + (minutes > 0 ? "after" : "before") + " the first's";

@@ -144,7 +144,10 @@ final class LayingBar {
             event.lineId() == null
                 ? ""
                 : session.line(event.lineId()).map(l -> ", " + l.name()).orElse("");
-        return Say.clock(event.at(), session.occasion().zone()) + " " + Alignment.said(event) + line;
+        return Say.clock(event.at(), session.occasion().zone())
+            + " "
+            + Alignment.said(event)
+            + line;
       }
 
       @Override

@@ -47,8 +47,7 @@ class AlignmentTest {
   @Test
   void theModeIsStatedAsItIsSaid() {
     String byHand = "Laid on each other by hand: the second session's all in ";
-    assertEquals(
-        byHand + "34 min after the first's.", Alignment.byHand(TEN, ELEVEN, 34).stated());
+    assertEquals(byHand + "34 min after the first's.", Alignment.byHand(TEN, ELEVEN, 34).stated());
     assertEquals(
         byHand + "2.5 min before the first's.", Alignment.byHand(TEN, ELEVEN, -2.5).stated());
     assertEquals(byHand + "on the first's.", Alignment.byHand(TEN, ELEVEN, 0).stated());
