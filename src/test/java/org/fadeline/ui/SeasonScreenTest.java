@@ -13,6 +13,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.MenuButton;
 import javafx.scene.input.KeyCode;
@@ -44,6 +45,16 @@ class SeasonScreenTest extends SeasonHarness {
     robot.interact(() -> table().getSelectionModel().select(0));
     ListView<?> behind = node("season-behind", ListView.class);
     assertFalse(behind.getItems().isEmpty());
+    WaitForAsyncUtils.waitForFxEvents();
+    ListCell<?> first = robot.from(behind).lookup(".list-cell").query();
+    double below =
+        first.lookupAll(".text").stream()
+            .mapToDouble(t -> first.sceneToLocal(t.localToScene(t.getLayoutBounds())).getMaxY())
+            .max()
+            .orElseThrow();
+    assertTrue(
+        below <= first.getHeight(),
+        "the last row of words is cut: " + below + " of " + first.getHeight());
     robot.interact(
         () -> {
           behind.requestFocus();

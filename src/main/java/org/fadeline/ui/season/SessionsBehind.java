@@ -91,16 +91,25 @@ final class SessionsBehind {
 
   /** A session in two rows. */
   private static final class Cell extends ListCell<Row> {
+    private final Label day = new Label();
+    private final Label title = new Label();
+    // The list measures a cell before a padding of its own counts; that of its content it sees.
+    private final VBox rows = new VBox(day, title);
+
+    Cell() {
+      rows.setStyle("-fx-padding: 0.4em 0.3em 0.4em 0.3em;");
+    }
+
     @Override
     protected void updateItem(@Nullable Row row, boolean empty) {
       super.updateItem(row, empty);
-      setStyle("-fx-padding: 0.4em 0.3em 0.4em 0.3em;");
-      setText(
-          row == null || empty
-              ? null
-              : SeasonTables.DAY.format(row.session().about().date())
-                  + "\n"
-                  + row.session().about().title());
+      if (row == null || empty) {
+        setGraphic(null);
+        return;
+      }
+      day.setText(SeasonTables.DAY.format(row.session().about().date()));
+      title.setText(row.session().about().title());
+      setGraphic(rows);
     }
   }
 }
