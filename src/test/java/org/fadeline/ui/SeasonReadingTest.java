@@ -38,10 +38,14 @@ class SeasonReadingTest extends SeasonHarness {
     return new FileByFile(super.tasks(), files);
   }
 
-  /** Work that waits for a permit before it starts and after each file. */
+  /** Reading that waits for a permit before it starts and after each file. */
   private record FileByFile(TaskService threads, Semaphore files) implements TaskService {
     @Override
     public <T> void submit(String channel, String title, Job<T> job, Answer<T> answer) {
+      if (!title.equals("Reading the season")) {
+        threads.submit(channel, title, job, answer);
+        return;
+      }
       threads.submit(
           channel,
           title,
