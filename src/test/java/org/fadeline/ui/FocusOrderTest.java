@@ -74,7 +74,7 @@ class FocusOrderTest extends WindowHarness {
           "Speed: 60×");
 
   private static final List<String> ABOVE =
-      List.of("Lines: show, hide", "Show: with hindsight", "Turning points");
+      List.of("Lines: show, hide", "Show: with hindsight", "Peg 14", "Turning points");
 
   /** The names begin, one by one, with these words. */
   private static void goes(List<String> names, List<String> wanted) {

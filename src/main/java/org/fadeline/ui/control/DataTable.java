@@ -3,15 +3,19 @@ package org.fadeline.ui.control;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.collections.transformation.FilteredList;
 import javafx.collections.transformation.SortedList;
+import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.IndexedCell;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.SelectionMode;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
@@ -50,6 +54,7 @@ public final class DataTable<R> extends VBox {
   private final ColumnFit<R> columns = new ColumnFit<>(table, texts);
   private final Button copy = new Button("Copy");
   private final Label title = new Label();
+  private @Nullable Consumer<R> choose;
   private final Label nothing = new Label();
   private boolean hugging;
 
@@ -96,6 +101,7 @@ public final class DataTable<R> extends VBox {
     // Written like the cells, it knows their font once the table is seen.
     copy.fontProperty().addListener((p, before, font) -> columns.fit(font));
     table.fixedCellSizeProperty().addListener((p, before, size) -> hugRows());
+    NodeMenu.on(table, asked -> menu(), this::menuPlace);
     setVgrow(table, Priority.ALWAYS);
     setSpacing(6);
     setMinHeight(0);
@@ -187,8 +193,40 @@ public final class DataTable<R> extends VBox {
     }
   }
 
+  private List<MenuItem> menu() {
+    List<R> picked = List.copyOf(table.getSelectionModel().getSelectedItems());
+    List<MenuItem> items = new ArrayList<>();
+    if (!picked.isEmpty()) {
+      Consumer<R> chosen = choose;
+      if (chosen != null) {
+        items.add(NodeMenu.item("Go to it", () -> chosen.accept(picked.get(0))));
+      }
+      items.add(
+          NodeMenu.item(
+              picked.size() == 1 ? "Copy this row" : "Copy these rows", () -> copy(picked)));
+    }
+    if (!table.getItems().isEmpty()) {
+      items.add(NodeMenu.item("Copy the rows shown", () -> copy(List.copyOf(table.getItems()))));
+    }
+    return items;
+  }
+
+  /** By keys the menu opens at the row picked, as far as it is in sight. */
+  private Point2D menuPlace() {
+    int row = Math.max(0, table.getSelectionModel().getSelectedIndex());
+    double y =
+        table.lookupAll(".table-row-cell").stream()
+            .filter(n -> n instanceof IndexedCell<?> cell && cell.getIndex() == row)
+            .mapToDouble(n -> table.sceneToLocal(n.localToScene(n.getLayoutBounds())).getMaxY())
+            .findFirst()
+            .orElse(table.getHeight() / 2);
+    return new Point2D(
+        Math.min(60, table.getWidth() / 2), Math.max(0, Math.min(table.getHeight(), y)));
+  }
+
   /** Does something with a row when it is double-clicked or Enter is pressed on it. */
-  public DataTable<R> onChoose(java.util.function.Consumer<R> choose) {
+  public DataTable<R> onChoose(Consumer<R> choose) {
+    this.choose = choose;
     table.setOnMouseClicked(
         e -> {
           R row = table.getSelectionModel().getSelectedItem();

@@ -116,6 +116,9 @@ public final class KeyDesk {
     if (isText(focus) || isWithin(focus, Spinner.class)) {
       return !command.inFields();
     }
+    if (focus instanceof OwnKeys own && own.uses(event)) {
+      return true;
+    }
     boolean plain = !event.isShortcutDown() && !event.isAltDown();
     if (!plain) {
       return focus instanceof TableView && event.getCode() == KeyCode.C;

@@ -6,9 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
-import javafx.scene.input.ContextMenuEvent;
 import org.fadeline.analysis.Review;
 import org.fadeline.export.PictureMaker;
 import org.fadeline.export.TalkMaterial;
@@ -47,21 +45,18 @@ public final class PictureMenu {
         Command.of(GROUP, "Save this picture", () -> save(null), "Shortcut+Shift+P"));
   }
 
-  /** Offers the commands in a context menu of a node. */
+  /** Offers the commands in a menu on a node. */
   public void on(Node node) {
-    MenuItem put = new MenuItem("Put this on the talk");
-    put.setOnAction(e -> putOnTalk());
-    MenuItem save = new MenuItem("Save this picture…");
-    save.setOnAction(e -> save(node));
-    ContextMenu menu = new ContextMenu(put, save);
-    node.addEventHandler(
-        ContextMenuEvent.CONTEXT_MENU_REQUESTED,
-        e -> {
-          if (picture.get().isPresent()) {
-            menu.show(node, e.getScreenX(), e.getScreenY());
-            e.consume();
-          }
-        });
+    NodeMenu.on(node, asked -> items(node));
+  }
+
+  /** Returns the commands as entries of a menu on a node; none while there is no picture. */
+  public List<MenuItem> items(Node node) {
+    return picture.get().isEmpty()
+        ? List.of()
+        : List.of(
+            NodeMenu.item("Put this on the talk", this::putOnTalk),
+            NodeMenu.item("Save this picture…", () -> save(node)));
   }
 
   private void putOnTalk() {

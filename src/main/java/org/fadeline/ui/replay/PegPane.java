@@ -7,6 +7,10 @@ import java.util.Optional;
 import javafx.animation.FadeTransition;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
@@ -20,6 +24,9 @@ import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.NodeMenu;
+import org.fadeline.ui.control.OwnKeys;
+import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Placing;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.OpenSession;
@@ -31,7 +38,7 @@ import org.jspecify.annotations.Nullable;
  * The peg to scale in two layers: what does not change with the moment, and what does, which is
  * drawn again only when it would look different. A line can be dragged to where it lay.
  */
-final class PegPane extends Pane {
+final class PegPane extends Pane implements OwnKeys {
   /** Freshness of feed and the sun move slowly: this often is often enough. */
   private static final long STEP_MILLIS = 15_000;
 
@@ -47,6 +54,8 @@ final class PegPane extends Pane {
   private @Nullable Key shown;
   private @Nullable ReplayFrame frame;
   private @Nullable Line dragged;
+  private final PegKeys keys = new PegKeys();
+  private String words = "";
   private boolean motion = true;
 
   /** What the moment's picture depends on. */
@@ -57,7 +66,12 @@ final class PegPane extends Pane {
     this.bench = bench;
     setMinSize(0, 0);
     setId("peg");
+    setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setAccessibleRoleDescription("peg diagram");
+    setAccessibleHelp(
+        "Left and Right pick a line; Shift with Up and Down puts it further out or nearer,"
+            + " Shift with Left and Right turns it");
     for (Pane layer : List.of(base, moment)) {
       layer.setMouseTransparent(true);
       layer.setManaged(false);
@@ -73,6 +87,8 @@ final class PegPane extends Pane {
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    focusedProperty().addListener((p, before, after) -> showPicked());
     addEventHandler(MouseEvent.MOUSE_MOVED, this::hover);
     addEventHandler(MouseEvent.MOUSE_EXITED, e -> readout.setVisible(false));
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
@@ -132,7 +148,8 @@ final class PegPane extends Pane {
     }
     shown = key;
     moment.show((g, w, h) -> now.paintState(g, at), "");
-    setAccessibleText(new PegFigure(open.session(), at, look).description());
+    words = new PegFigure(open.session(), at, look).description();
+    tellPicked();
     if (before != null && motion && state.playhead().motion().playing()) {
       arrive(open.session(), before, key);
     }
@@ -172,10 +189,104 @@ final class PegPane extends Pane {
     readout.show(hit.orElse(null), e.getX(), e.getY(), getWidth(), getHeight());
   }
 
+  @Override
+  public boolean uses(KeyEvent key) {
+    return PegKeys.uses(key);
+  }
+
+  private void key(KeyEvent e) {
+    Session now = session;
+    if (now == null || !PegKeys.uses(e)) {
+      return;
+    }
+    e.consume();
+    if (!e.isShiftDown()) {
+      keys.pickNext(now, e.getCode());
+    } else if (bench.editing().allowed()) {
+      keys.picked(now).ifPresent(line -> place(line, PegKeys.nudged(line, e.getCode())));
+    } else {
+      bench.tell("This record is read-only");
+    }
+    showPicked();
+  }
+
+  /** Tells of the line picked by keys beside it, while the peg has the focus. */
+  private void showPicked() {
+    tellPicked();
+    Session now = bench.state().open() == null ? null : bench.state().open().session();
+    PegLayout drawn = layout;
+    FigureStyle look = style;
+    Line line = now == null ? null : keys.picked(now).orElse(null);
+    Point2D at = line == null || drawn == null ? null : drawn.pointOf(line).orElse(null);
+    if (!isFocused() || line == null || at == null || look == null) {
+      readout.setVisible(false);
+      return;
+    }
+    readout.show(
+        Say.capital(line.name()),
+        List.of(Placing.words(line.place(), look.units())),
+        at.getX(),
+        at.getY(),
+        getWidth(),
+        getHeight());
+  }
+
+  private void tellPicked() {
+    OpenSession open = bench.state().open();
+    FigureStyle look = style;
+    String line =
+        open == null || look == null || !isFocused()
+            ? ""
+            : keys.picked(open.session())
+                .map(l -> Say.capital(l.name()) + ", " + Placing.words(l.place(), look.units()))
+                .map(said -> said + ". ")
+                .orElse("");
+    setAccessibleText(line + words);
+  }
+
+  /** Returns the entries of the peg's menu: of the line under the pointer or picked by keys. */
+  List<MenuItem> menu(NodeMenu.Asked asked, PictureMenu pictures) {
+    List<MenuItem> items = new ArrayList<>();
+    OpenSession open = bench.state().open();
+    PegLayout drawn = layout;
+    ReplayFrame at = frame;
+    if (open != null && drawn != null && at != null) {
+      Optional<Line> line =
+          asked.pointer()
+              ? drawn
+                  .at(asked.x(), asked.y(), at)
+                  .flatMap(hit -> open.session().line(String.valueOf(hit.lineId())))
+              : keys.picked(open.session());
+      line.ifPresent(
+          l -> {
+            boolean hidden = bench.state().choices().hiddenLines().contains(l.id());
+            items.add(
+                NodeMenu.item(
+                    (hidden ? "Show " : "Hide ") + l.name() + " on the timeline",
+                    () -> bench.showLine(l.id(), hidden)));
+            items.add(new SeparatorMenuItem());
+          });
+    }
+    items.addAll(pictures.items(this));
+    return items;
+  }
+
+  /** Returns where the menu opens by keys: at the line picked, else in the middle. */
+  javafx.geometry.Point2D menuPlace() {
+    Session now = session;
+    PegLayout drawn = layout;
+    Point2D at =
+        now == null || drawn == null ? null : keys.picked(now).flatMap(drawn::pointOf).orElse(null);
+    return at == null
+        ? new javafx.geometry.Point2D(getWidth() / 2, getHeight() / 2)
+        : new javafx.geometry.Point2D(at.getX(), at.getY());
+  }
+
   private void press(MouseEvent e) {
+    requestFocus();
     Session now = session;
     dragged =
-        now == null || !bench.editing().allowed()
+        now == null || e.getButton() != MouseButton.PRIMARY || !bench.editing().allowed()
             ? null
             : hitAt(e).flatMap(hit -> now.line(String.valueOf(hit.lineId()))).orElse(null);
   }
@@ -208,7 +319,10 @@ final class PegPane extends Pane {
     if (line == null || now == null || !inside(e) || e.isStillSincePress()) {
       return;
     }
-    Line.Place place = Placing.at(line, now, e.getX(), e.getY());
+    place(line, Placing.at(line, now, e.getX(), e.getY()));
+  }
+
+  private void place(Line line, Line.Place place) {
     Line moved = new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
     bench
         .editing()

@@ -17,10 +17,13 @@ import org.fadeline.analysis.Review;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineView;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
+import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
@@ -38,6 +41,9 @@ public final class ReplayScreen implements Screen {
 
   /** Height of clock and key together, pixels at the usual text size. */
   private static final double ROOM_OF_REST = 95;
+
+  private static final String NOTHING_LOGGED =
+      "Nothing is logged in this match yet: write it on Log, or bring a record in with Import";
 
   private final Workbench bench;
   private final PreferenceStore preferences;
@@ -81,8 +87,9 @@ public final class ReplayScreen implements Screen {
             });
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
     pictures = new PictureMenu(bench, preferences, () -> ReplayPictures.timeline(bench, shown));
-    pictures.on(timeline);
-    new PictureMenu(bench, preferences, () -> ReplayPictures.peg(bench)).on(peg);
+    new ReplayMenus(timeline, bench, commands.all(), pictures);
+    PictureMenu ofPeg = new PictureMenu(bench, preferences, () -> ReplayPictures.peg(bench));
+    NodeMenu.on(peg, asked -> peg.menu(asked, ofPeg), peg::menuPlace);
     StackPane swim = new StackPane(peg);
     swim.getStyleClass().add("panel");
     swim.setStyle("-fx-padding: 0.5em;");
@@ -252,9 +259,12 @@ public final class ReplayScreen implements Screen {
 
   private void follow(WorkbenchState s) {
     boolean waits = s.open() != null && toDraw(s) == null;
-    waitingBox.setVisible(waits);
-    waiting.setText(s.review().failure() == null ? "Working out the review" : s.review().failure());
-    waitingBox.getChildren().get(0).setVisible(s.review().failure() == null);
+    String failure = s.review().failure();
+    boolean nothing = s.open() != null && !waits && isEmpty(s.open().session());
+    waitingBox.setVisible(waits || nothing);
+    waiting.setText(
+        nothing ? NOTHING_LOGGED : failure == null ? "Working out the review" : failure);
+    waitingBox.getChildren().get(0).setVisible(waits && failure == null);
     if (!visible || s.open() == null) {
       return;
     }
@@ -268,6 +278,10 @@ public final class ReplayScreen implements Screen {
     head.show(readout);
     cards.show(readout.cards());
     turns.show(s);
+  }
+
+  private static boolean isEmpty(Session session) {
+    return session.events().stream().allMatch(e -> e.kind().group() == EventKind.Group.FRAME);
   }
 
   Range shown() {

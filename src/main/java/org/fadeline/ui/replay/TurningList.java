@@ -9,6 +9,7 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -17,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.fadeline.analysis.Course.TurningPoint;
 import org.fadeline.model.Line;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
@@ -57,6 +59,7 @@ final class TurningList {
             e.consume();
           }
         });
+    NodeMenu.on(list, asked -> menu());
     VBox.setVgrow(list, Priority.ALWAYS);
     view.getChildren().addAll(head, list);
     view.getStyleClass().add("panel");
@@ -65,6 +68,15 @@ final class TurningList {
 
   VBox view() {
     return view;
+  }
+
+  private List<MenuItem> menu() {
+    TurningPoint point = list.getSelectionModel().getSelectedItem();
+    return point == null
+        ? List.of()
+        : List.of(
+            NodeMenu.item("Go to it", () -> go(point)),
+            NodeMenu.item("Second cursor there", () -> bench.picking().mark(point.at())));
   }
 
   private void go(@Nullable TurningPoint point) {
