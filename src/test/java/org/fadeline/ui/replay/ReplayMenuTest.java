@@ -95,7 +95,7 @@ class ReplayMenuTest extends WindowHarness {
     focus("timeline");
     robot.push(KeyCode.CONTEXT_MENU);
     choose("Playhead here");
-    assertEquals(minute(8), bench.state().playhead().at(), 40_000);
+    assertEquals((double) minute(8), (double) bench.state().playhead().at(), 40_000);
   }
 
   @Test
@@ -106,7 +106,8 @@ class ReplayMenuTest extends WindowHarness {
     robot.push(KeyCode.SHIFT, KeyCode.F10);
     assertFalse(entries().contains("Delete what is picked"));
     choose("Second cursor here");
-    assertEquals(minute(100), requireNonNull(bench.state().selection().mark()), 40_000);
+    assertEquals(
+        (double) minute(100), (double) requireNonNull(bench.state().selection().mark()), 40_000);
   }
 
   @Test
