@@ -8,13 +8,14 @@ import java.util.Locale;
 import java.util.function.IntConsumer;
 import java.util.stream.LongStream;
 import javafx.animation.AnimationTimer;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -31,23 +32,22 @@ import org.fadeline.ui.state.Workbench;
  * mvn -q -Pbench test-compile exec:exec -Dbench.main=org.fadeline.ui.PulseBenchmark -Dbench=100000
  * </pre>
  */
-public final class PulseBenchmark extends Application {
+public final class PulseBenchmark {
   private static final int PULSES = 240;
   private static final int WARM_UP = 120;
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
-  private Workbench bench;
-  private MainWindow window;
+  private final Workbench bench;
+  private final MainWindow window;
   private int phase;
 
   /** Starts it with the number of events. */
   public static void main(String[] args) {
-    launch(args);
+    int events = Integer.parseInt(args[0]);
+    Platform.startup(() -> new PulseBenchmark(new Stage(), events).start());
   }
 
-  @Override
-  public void start(Stage stage) {
-    int events = Integer.parseInt(getParameters().getRaw().get(0));
+  private PulseBenchmark(Stage stage, int events) {
     Fonts.load();
     PreferenceStore preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
     bench =
@@ -59,6 +59,9 @@ public final class PulseBenchmark extends Application {
     Navigation navigation = new Navigation();
     window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
     navigation.leadTo(window::showScreen);
+  }
+
+  private void start() {
     window.show();
     bench.open(Path.of("large"));
     window.showScreen("Replay");
@@ -101,7 +104,10 @@ public final class PulseBenchmark extends Application {
         bench.transport().pause();
         measure("zoom, with hindsight", PULSES, this::zoom);
       }
-      default -> Platform.exit();
+      default -> {
+        bench.close();
+        Platform.exit();
+      }
     }
   }
 
@@ -165,10 +171,5 @@ public final class PulseBenchmark extends Application {
         nanos[nanos.length - 1] / 1e6,
         LongStream.of(nanos).filter(n -> n > 16_000_000).count(),
         nanos.length);
-  }
-
-  @Override
-  public void stop() {
-    bench.close();
   }
 }

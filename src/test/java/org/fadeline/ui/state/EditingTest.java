@@ -77,8 +77,7 @@ class EditingTest {
   @Test
   void undoHasNoLimit() {
     // The review of nothing for every step: what is tested here are the steps.
-    Review one =
-        Reviewer.review(HandMade.session().withEvents(List.of()), ReviewSettings.DEFAULT);
+    Review one = Reviewer.review(HandMade.session().withEvents(List.of()), ReviewSettings.DEFAULT);
     Workbench bench =
         new Workbench(desk, (s, settings, units) -> one, new DirectTaskService(), () -> {});
     bench.open(Path.of("a.session.json"));
