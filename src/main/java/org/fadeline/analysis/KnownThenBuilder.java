@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 final class KnownThenBuilder {
   private static final long STEP_MILLIS = 60_000;
 
+  /** From this many events on, what one of them tells is told at the end of its minute. */
+  static final int CROWDED = 5_000;
+
   private final Session whole;
   private final ReviewSettings settings;
   private final Units units;
@@ -74,7 +77,10 @@ final class KnownThenBuilder {
     return new KnownThen(instants, told, new SameDrawing(instants, told).last());
   }
 
-  /** Every minute of the match, and the events that can make a turning point or end a stay. */
+  /**
+   * Every minute of the match, and the events that can make a turning point or end a stay; in a
+   * record of very many events the minutes alone, so that the work grows with the match's length.
+   */
   private SortedMap<Long, Look> looks() {
     SortedMap<Long, Look> looks = new TreeMap<>();
     long allIn = whole.match().allIn();
@@ -84,12 +90,21 @@ final class KnownThenBuilder {
     }
     looks.merge(allOut, new Look(false, false), Look::or);
     TellingEvents telling = new TellingEvents(whole);
-    for (SessionEvent event : whole.events()) {
-      if (telling.tells(event)) {
-        looks.merge(event.at(), new Look(false, true), Look::or);
+    List<SessionEvent> events = whole.events();
+    for (int i = 0; i < events.size(); i++) {
+      long at = events.get(i).at();
+      if (telling.tells(events.get(i))) {
+        boolean crowded = i >= CROWDED && allIn < at && at <= allOut;
+        looks.merge(crowded ? endOfMinute(at) : at, new Look(false, true), Look::or);
       }
     }
     return looks;
+  }
+
+  private long endOfMinute(long at) {
+    long allIn = whole.match().allIn();
+    return Math.min(
+        whole.match().allOut(), allIn + -Math.floorDiv(allIn - at, STEP_MILLIS) * STEP_MILLIS);
   }
 
   private void add(long before, long at, int seen, Look look) {
