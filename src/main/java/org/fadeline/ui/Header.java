@@ -28,6 +28,7 @@ final class Header {
   private final ToggleButton start;
   private final List<Screen> screens;
   private final Label title = new Label();
+  private final Label kept = new Label();
   private final Label day = new Label();
 
   Header(
@@ -53,6 +54,10 @@ final class Header {
     title.getStyleClass().add("strong");
     title.setTextOverrun(OverrunStyle.ELLIPSIS);
     day.getStyleClass().add("quiet");
+    kept.setId("kept");
+    kept.getStyleClass().add("quiet");
+    kept.setMinWidth(Region.USE_PREF_SIZE);
+    kept.managedProperty().bind(kept.textProperty().isNotEmpty());
     for (Label label : List.of(title, day)) {
       // Of a title squeezed to nothing beside large tabs not even the dots are shown.
       label
@@ -61,7 +66,7 @@ final class Header {
     }
     MenuButton menu = Icon.MENU.on(new MenuButton(), "Menu", "F10");
     new WindowMenu(bench, commands, preferences).fill(menu);
-    view.getChildren().addAll(name, nav, space, title, day, menu);
+    view.getChildren().addAll(name, nav, space, title, kept, day, menu);
     view.setAlignment(Pos.CENTER_LEFT);
     view.getStyleClass().add("header");
     Watch.part(bench.stateProperty(), s -> s.open(), this::show);
@@ -111,12 +116,15 @@ final class Header {
   }
 
   private void show(@Nullable OpenSession open) {
-    title.setText(
-        open == null ? "" : title(open) + (open.history().unsaved() ? " · not saved" : ""));
-    day.setText(
-        open == null
-            ? ""
-            : Say.day(open.session().occasion().date())
-                + (open.source().readOnly() == null ? "" : " · read-only"));
+    title.setText(open == null ? "" : title(open));
+    day.setText(open == null ? "" : Say.day(open.session().occasion().date()));
+    kept.setText(open == null ? "" : kept(open));
+  }
+
+  private static String kept(OpenSession open) {
+    if (open.source().readOnly() != null) {
+      return "read-only";
+    }
+    return open.history().unsaved() ? "not saved" : "";
   }
 }

@@ -17,6 +17,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Preferences;
 import org.junit.jupiter.api.Test;
@@ -118,6 +119,21 @@ class WindowTest extends WindowHarness {
     assertTrue(shows("4 lb 7 oz"), "1100 g and 900 g make 4 lb 7 oz (2000 / 453.59237)");
     assertTrue(shows("2 fish"));
     assertTrue(shows("4 h 45 min to go"));
+  }
+
+  @Test
+  void whatIsNotSavedIsSaidInFullInANarrowWindow() {
+    open();
+    assertEquals("", node("kept", Label.class).getText());
+    robot.interact(
+        () -> {
+          window.scene().getWindow().setWidth(960);
+          bench.editing().edit("Note", EventEdits.note("c1", "a note"));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    Label kept = node("kept", Label.class);
+    assertEquals("not saved", kept.getText());
+    assertTrue(kept.getWidth() >= Math.floor(kept.prefWidth(-1)), () -> "cut: " + kept.getWidth());
   }
 
   @Test

@@ -172,7 +172,10 @@ public final class LogScreen implements Screen {
     film.show(session);
     subject.setText(
         desk.inHand()
-            .map(e -> LastEvents.words(session, e, now.units()) + ". Say more, or go on logging:")
+            .map(
+                e ->
+                    LastEvents.words(session, e, now.units())
+                        + ". Say more (Enter), or go on logging:")
             .orElse("Press a pad or its key. Then more can be said of it here:"));
     detail.setDisable(desk.inHand().isEmpty());
     tell(null);
