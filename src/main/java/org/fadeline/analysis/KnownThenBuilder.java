@@ -104,7 +104,7 @@ final class KnownThenBuilder {
   private long endOfMinute(long at) {
     long allIn = whole.match().allIn();
     return Math.min(
-        whole.match().allOut(), allIn + -Math.floorDiv(allIn - at, STEP_MILLIS) * STEP_MILLIS);
+        whole.match().allOut(), allIn - Math.floorDiv(allIn - at, STEP_MILLIS) * STEP_MILLIS);
   }
 
   private void add(long before, long at, int seen, Look look) {

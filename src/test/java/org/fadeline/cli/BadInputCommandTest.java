@@ -36,17 +36,6 @@ class BadInputCommandTest extends CommandHarness {
     good = Files.writeString(folder.resolve("good.session.json"), BadInput.GOOD_JSON);
   }
 
-  private static List<BadInput> kinds() {
-    return Stream.of(
-            BadInput.anyFile(),
-            BadInput.json(),
-            BadInput.domain(),
-            BadInput.csv(),
-            BadInput.captions())
-        .flatMap(List::stream)
-        .toList();
-  }
-
   /** Returns the commands that read a session, each refusing one that cannot be used. */
   private List<List<String>> others(Path bad) {
     String out = folder.resolve("out").toString();
@@ -91,7 +80,7 @@ class BadInputCommandTest extends CommandHarness {
   void everyCommandRefusesWhatCannotBeUsed() throws IOException {
     int turn = 0;
     int refused = 0;
-    for (BadInput bad : kinds()) {
+    for (BadInput bad : BadInput.all()) {
       Path file = Files.write(folder.resolve("bad" + bad.ending()), bad.bytes());
       if (!bad.readable()) {
         assertRefused(List.of("check", file.toString()), bad, file);
@@ -114,7 +103,7 @@ class BadInputCommandTest extends CommandHarness {
   @Test
   void whatCanBeUsedInPartIsToldAndConverted() throws IOException {
     AtomicInteger told = new AtomicInteger();
-    for (BadInput bad : kinds()) {
+    for (BadInput bad : BadInput.all()) {
       if (bad.readable()) {
         Path file = Files.write(folder.resolve("bad" + bad.ending()), bad.bytes());
         assertEquals(0, inTime(List.of("check", file.toString())), bad + ": " + err());
@@ -136,7 +125,7 @@ class BadInputCommandTest extends CommandHarness {
     Path season = Files.createDirectory(folder.resolve("season"));
     Files.writeString(season.resolve("good.session.json"), BadInput.GOOD_JSON);
     int number = 0;
-    for (BadInput bad : kinds()) {
+    for (BadInput bad : BadInput.all()) {
       if (!bad.readable() && bad.ending().equals(BadInput.JSON) && (ALL || number < 15)) {
         Files.write(season.resolve("bad" + ++number + bad.ending()), bad.bytes());
       }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * Bad input of every kind, made here from good input.
@@ -96,6 +97,11 @@ public record BadInput(
       throw new IllegalArgumentException(from);
     }
     return GOOD_CSV.replace(from, to);
+  }
+
+  /** Returns every kind, those of any file first. */
+  public static List<BadInput> all() {
+    return Stream.of(anyFile(), json(), domain(), csv(), captions()).flatMap(List::stream).toList();
   }
 
   /** Kinds that any text file can have. */

@@ -51,16 +51,7 @@ class BadInputWindowTest extends WindowHarness {
   @Test
   void openingItShowsTheProblemsAndChangesNothing() throws Exception {
     Session before = openGood();
-    List<BadInput> kinds =
-        some(
-            Stream.of(
-                    BadInput.anyFile(),
-                    BadInput.json(),
-                    BadInput.domain(),
-                    BadInput.csv(),
-                    BadInput.captions())
-                .flatMap(List::stream)
-                .toList());
+    List<BadInput> kinds = some(BadInput.all());
     for (BadInput bad : kinds) {
       Path file = Files.write(folder.resolve("bad" + bad.ending()), bad.bytes());
       robot.interact(() -> bench.open(file));

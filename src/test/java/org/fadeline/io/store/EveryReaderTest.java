@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.fadeline.io.BadInput;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.ImportReport;
@@ -41,17 +40,6 @@ class EveryReaderTest {
       ReadOptions.of(LocalDate.of(2026, 8, 15), ZoneId.of("Europe/London"));
 
   @TempDir Path folder;
-
-  private static List<BadInput> all() {
-    return Stream.of(
-            BadInput.anyFile(),
-            BadInput.json(),
-            BadInput.domain(),
-            BadInput.csv(),
-            BadInput.captions())
-        .flatMap(List::stream)
-        .toList();
-  }
 
   /** What a reader said: whether it used the file, and its report. */
   private record Said(boolean used, ImportReport report) {}
@@ -89,7 +77,7 @@ class EveryReaderTest {
   void whateverItWasMadeForItEndsInAMessage() throws IOException {
     int readings = 0;
     int refused = 0;
-    for (BadInput bad : all()) {
+    for (BadInput bad : BadInput.all()) {
       for (Map.Entry<String, Reader> reader : readers().entrySet()) {
         Path file = Files.write(folder.resolve("bad" + reader.getKey()), bad.bytes());
         String what = bad + " as " + reader.getKey();
@@ -116,7 +104,7 @@ class EveryReaderTest {
   @Test
   void asAJournalItIsKeptAsideAndTheSessionOpens() throws IOException {
     int opened = 0;
-    for (BadInput bad : all()) {
+    for (BadInput bad : BadInput.all()) {
       Path home = Files.createDirectory(folder.resolve("home" + opened));
       Path file = Files.writeString(home.resolve("good.session.json"), BadInput.GOOD_JSON);
       Files.write(home.resolve("good.session.json.journal"), bad.bytes());
