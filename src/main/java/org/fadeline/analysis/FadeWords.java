@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 final class FadeWords {
   private static final double WIDE_MINUTES = 60;
 
-  private final Words words;
+  private final SentenceText words;
 
-  FadeWords(Words words) {
+  FadeWords(SentenceText words) {
     this.words = words;
   }
 

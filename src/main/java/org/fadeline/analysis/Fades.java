@@ -29,7 +29,7 @@ final class Fades {
   private final Map<String, FadeTrack> tracks;
   private final List<Map<String, FadeTrack>> imputed;
 
-  Fades(Effort effort, ReviewSettings settings, Grade grade, double precision, Words words) {
+  Fades(Effort effort, ReviewSettings settings, Grade grade, double precision, SentenceText words) {
     this.settings = settings;
     this.grade = grade;
     this.words = new FadeWords(words);

@@ -111,7 +111,7 @@ final class KnownThenBuilder {
     Session cut = whole.withEvents(whole.events().subList(0, seen));
     Grade grade = RecordGrade.of(cut);
     Effort effort = Effort.of(cut, settings.handling());
-    Words words = new Words(cut, units);
+    SentenceText words = new SentenceText(cut, units);
     boolean crossed = false;
     if (at > whole.match().allIn()) {
       // A stay that is still on ends here, as far as is known.

@@ -15,10 +15,10 @@ final class Lessons {
   private static final double LEAST_HOURS = 1 / 3.0;
   private static final double STAY_WORTH_TELLING_MINUTES = 5;
 
-  private final Words words;
+  private final SentenceText words;
   private final Grade grade;
 
-  Lessons(Words words, Grade grade) {
+  Lessons(SentenceText words, Grade grade) {
     this.words = words;
     this.grade = grade;
   }
@@ -59,7 +59,7 @@ final class Lessons {
     String gave =
         caught.landed() == 0
             ? "nothing"
-            : Words.fish(caught.landed())
+            : SentenceText.fish(caught.landed())
                 + (caught.weightG() > 0 ? ", " + words.weight(caught.weightG()) : "");
     return new Lesson(
         past.plainAt(),
@@ -71,7 +71,7 @@ final class Lessons {
             + ", fished until "
             + words.clock(longest.spell().span().to())
             + ", and those "
-            + Words.minutes(past.minutes())
+            + SentenceText.minutes(past.minutes())
             + " gave "
             + gave
             + ".");
@@ -94,19 +94,20 @@ final class Lessons {
     double all = lines.stream().mapToDouble(LineReview::fishedHours).sum();
     Rate weight = best.rates().weight();
     Rate fish = best.rates().fish();
-    String paid = weight != null ? words.weightRate(weight) : fish == null ? "" : Words.rate(fish);
+    String paid =
+        weight != null ? words.weightRate(weight) : fish == null ? "" : SentenceText.rate(fish);
     return new Lesson(
         best.spells().get(0).span().from(),
         best.line().id(),
-        Words.sentence(ofThose + words.line(best.line().id()))
+        SentenceText.sentence(ofThose + words.line(best.line().id()))
             + " paid most for its time: "
             + paid
             + ", on "
-            + Words.fish(best.caught().landed())
+            + SentenceText.fish(best.caught().landed())
             + "; it was fished for "
-            + Words.minutes(best.fishedHours() * 60)
+            + SentenceText.minutes(best.fishedHours() * 60)
             + " of "
-            + Words.minutes(all * 60)
+            + SentenceText.minutes(all * 60)
             + ".");
   }
 
@@ -149,7 +150,7 @@ final class Lessons {
         "After feeding, half the first bites on "
             + words.line(quickest.line().id())
             + " had come in "
-            + Words.minutes(median.minutes())
+            + SentenceText.minutes(median.minutes())
             + limits
             + ", from "
             + quickest.firstBite().tally().episodes()
@@ -163,13 +164,13 @@ final class Lessons {
         return new Lesson(
             stay.spell().span().to(),
             stay.spell().lineId(),
-            Words.sentence(words.line(stay.spell().lineId()))
+            SentenceText.sentence(words.line(stay.spell().lineId()))
                 + " was left at "
                 + words.clock(stay.spell().span().to())
                 + " with no sign of fading: "
-                + Words.bites(stay.spell().caught().bites())
+                + SentenceText.bites(stay.spell().caught().bites())
                 + " in "
-                + Words.minutes(stay.spell().baitHours() * 60)
+                + SentenceText.minutes(stay.spell().baitHours() * 60)
                 + " with a bait in.");
       }
     }

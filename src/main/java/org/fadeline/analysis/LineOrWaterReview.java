@@ -37,9 +37,9 @@ final class LineOrWaterReview {
 
   private final Effort effort;
   private final Grade grade;
-  private final Words words;
+  private final SentenceText words;
 
-  LineOrWaterReview(Effort effort, Grade grade, Words words) {
+  LineOrWaterReview(Effort effort, Grade grade, SentenceText words) {
     this.effort = effort;
     this.grade = grade;
     this.words = words;
@@ -114,14 +114,14 @@ final class LineOrWaterReview {
         "From leaving to "
             + words.clock(until)
             + " the other lines, rested and fed meanwhile, gave "
-            + Words.bites(after)
+            + SentenceText.bites(after)
             + " in "
-            + Words.minutes(hours * 60)
+            + SentenceText.minutes(hours * 60)
             + baits()
             + "; this one had given "
-            + Words.bites(before)
+            + SentenceText.bites(before)
             + " in "
-            + Words.minutes(hoursBefore * 60)
+            + SentenceText.minutes(hoursBefore * 60)
             + " before it faded"
             + compared(against)
             + switch (verdict) {
@@ -225,13 +225,13 @@ final class LineOrWaterReview {
     Verdict verdict = verdict(against);
     String text =
         "The neighbours were seen to catch "
-            + Words.fish(during)
+            + SentenceText.fish(during)
             + " in the "
-            + Words.minutes((to - faded) / 60_000.0)
+            + SentenceText.minutes((to - faded) / 60_000.0)
             + " after it faded and "
-            + Words.fish(before)
+            + SentenceText.fish(before)
             + " in the "
-            + Words.minutes((faded - from) / 60_000.0)
+            + SentenceText.minutes((faded - from) / 60_000.0)
             + " before"
             + compared(against)
             + switch (verdict) {

@@ -17,9 +17,10 @@ final class LogWarnings {
   private final Grade grade;
   private final double precision;
   private final HandlingTimes handling;
-  private final Words words;
+  private final SentenceText words;
 
-  LogWarnings(Effort effort, Grade grade, double precision, HandlingTimes handling, Words words) {
+  LogWarnings(
+      Effort effort, Grade grade, double precision, HandlingTimes handling, SentenceText words) {
     this.handling = handling;
     this.effort = effort;
     this.grade = grade;
@@ -83,7 +84,7 @@ final class LogWarnings {
         warnings.add(
             new Warning(
                 null,
-                Words.sentence(words.line(line.line().id()))
+                SentenceText.sentence(words.line(line.line().id()))
                     + ": no cast after a fish is logged; its bites an hour and its fades rest on "
                     + Math.round(seconds)
                     + " s taken off for each fish, as set for that kind of line."));
@@ -113,7 +114,7 @@ final class LogWarnings {
         warnings.add(
             new Warning(
                 first.span().from(),
-                Words.sentence(words.line(line.line().id()))
+                SentenceText.sentence(words.line(line.line().id()))
                     + ": "
                     + (opening == 1 ? "a spell opens" : opening + " spells open")
                     + " with a fish and no cast logged before it; that fish is left out of its"

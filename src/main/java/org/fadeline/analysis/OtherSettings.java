@@ -80,7 +80,7 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
     Effort effort = Effort.of(session);
     Grade grade = RecordGrade.of(session);
     double precision = RecordGrade.clockPrecisionSeconds(session);
-    Words words = new Words(session, Units.LB_OZ_AND_METRES);
+    SentenceText words = new SentenceText(session, Units.LB_OZ_AND_METRES);
     List<Variant> variants = variants(inForce, grade);
     List<List<LineFades>> all = new ArrayList<>();
     for (Variant variant : variants) {

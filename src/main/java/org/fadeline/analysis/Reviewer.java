@@ -20,7 +20,7 @@ public final class Reviewer {
   private final Effort effort;
   private final Grade grade;
   private final double precision;
-  private final Words words;
+  private final SentenceText words;
 
   private Reviewer(Session session, ReviewSettings settings, Units units) {
     this.session = session;
@@ -28,7 +28,7 @@ public final class Reviewer {
     this.effort = Effort.of(session, settings.handling());
     this.grade = RecordGrade.of(session);
     this.precision = RecordGrade.clockPrecisionSeconds(session);
-    this.words = new Words(session, units);
+    this.words = new SentenceText(session, units);
   }
 
   /** Reviews a session with weights told in pounds and ounces. */

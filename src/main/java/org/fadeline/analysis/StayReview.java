@@ -18,7 +18,7 @@ final class StayReview {
   private final StayWords words;
   private final LineOrWaterReview lineOrWater;
 
-  StayReview(Effort effort, ReviewSettings settings, Grade grade, Words words) {
+  StayReview(Effort effort, ReviewSettings settings, Grade grade, SentenceText words) {
     this.effort = effort;
     this.settings = settings;
     this.spells = effort.spells();

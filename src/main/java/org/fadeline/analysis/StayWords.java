@@ -21,11 +21,11 @@ final class StayWords {
   /** Bait minutes that must follow the moment before "it had faded" is said to be borne out. */
   private static final double VERIFY_MINUTES = 20;
 
-  private final Words words;
+  private final SentenceText words;
   private final Effort effort;
   private final long allOut;
 
-  StayWords(Words words, Effort effort) {
+  StayWords(SentenceText words, Effort effort) {
     this.words = words;
     this.effort = effort;
     this.allOut = effort.session().match().allOut();
@@ -48,7 +48,7 @@ final class StayWords {
       text.append(' ').append(fade.verdict()).append('.');
       if (past != null) {
         text.append(" Plain by ").append(words.clock(past.plainAt())).append(". ").append(left);
-        text.append(", ").append(Words.minutes(past.minutes())).append(" after.");
+        text.append(", ").append(SentenceText.minutes(past.minutes())).append(" after.");
         text.append(' ').append(asked(past, others, spell.span().to()));
         verdict =
             toTheEnd
@@ -73,15 +73,15 @@ final class StayWords {
   private String paid(Spell spell, LineReview.Rates paid) {
     StringBuilder text = new StringBuilder();
     text.append(words.clocks(spell.span().from(), spell.span().to())).append(": ");
-    text.append(Words.fish(spell.caught().landed()));
+    text.append(SentenceText.fish(spell.caught().landed()));
     if (spell.caught().weightG() > 0) {
       text.append(", ").append(words.weight(spell.caught().weightG()));
     }
-    text.append(" in ").append(Words.minutes(spell.fishedHours() * 60)).append(" fished");
+    text.append(" in ").append(SentenceText.minutes(spell.fishedHours() * 60)).append(" fished");
     if (paid.weight() != null) {
       text.append(", ").append(words.weightRate(paid.weight()));
     } else if (paid.fish() != null) {
-      text.append(", ").append(Words.rate(paid.fish()));
+      text.append(", ").append(SentenceText.rate(paid.fish()));
     }
     return text.append('.').toString();
   }
@@ -118,7 +118,7 @@ final class StayWords {
     Caught caught = past.caught();
     String gave =
         "In those minutes it gave "
-            + Words.fish(caught.landed())
+            + SentenceText.fish(caught.landed())
             + (caught.weightG() > 0 ? ", " + words.weight(caught.weightG()) : "");
     if (caught.landed() == 0) {
       return gave + ": any fish would have beaten it.";
@@ -134,10 +134,10 @@ final class StayWords {
             .orElse("another line");
     String rate =
         past.breakEvenGPerHour() == null
-            ? Words.rate(past.breakEvenPerHour()) + " fish an hour"
+            ? SentenceText.rate(past.breakEvenPerHour()) + " fish an hour"
             : words.roughWeight(past.breakEvenGPerHour())
                 + " an hour ("
-                + Words.rate(past.breakEvenPerHour())
+                + SentenceText.rate(past.breakEvenPerHour())
                 + " fish)";
     return gave + ": " + who + " had to give " + rate + " to beat that." + claim(others, left);
   }
@@ -195,15 +195,15 @@ final class StayWords {
         String gave =
             other.weight() != null
                 ? words.weightRate(other.weight())
-                : Words.rate(other.evidence().rate());
+                : SentenceText.rate(other.evidence().rate());
         return " Afterwards "
             + words.line(other.lineId())
             + " gave "
             + gave
             + ", "
-            + Words.fish(other.evidence().fish())
+            + SentenceText.fish(other.evidence().fish())
             + " in "
-            + Words.minutes(other.evidence().fishedMinutes())
+            + SentenceText.minutes(other.evidence().fishedMinutes())
             + meanwhile(other.lineId(), left)
             + ".";
       }

@@ -23,10 +23,10 @@ final class TurningPoints {
 
   private final Session session;
   private final Effort effort;
-  private final Words words;
+  private final SentenceText words;
   private final List<TurningPoint> points = new ArrayList<>();
 
-  TurningPoints(Effort effort, Words words) {
+  TurningPoints(Effort effort, SentenceText words) {
     this.session = effort.session();
     this.effort = effort;
     this.words = words;
@@ -61,10 +61,10 @@ final class TurningPoints {
           continue;
         }
         lastSpell = spell;
-        String since = Words.minutes(row.exit()) + " after feeding";
+        String since = SentenceText.minutes(row.exit()) + " after feeding";
         String on =
             row.entry() > 0
-                ? ", " + Words.minutes(row.exit() - row.entry()) + " after going on it"
+                ? ", " + SentenceText.minutes(row.exit() - row.entry()) + " after going on it"
                 : "";
         add(
             at,
@@ -90,7 +90,7 @@ final class TurningPoints {
   private void fades(List<LineReview> lines) {
     for (LineReview line : lines) {
       String id = line.line().id();
-      String name = Words.sentence(words.line(id));
+      String name = SentenceText.sentence(words.line(id));
       for (Fade fade : line.fades()) {
         Fade.Moment moment = fade.moment();
         if (moment != null && fade.probability() >= ReviewSettings.MARKED_FROM) {
@@ -133,7 +133,7 @@ final class TurningPoints {
   }
 
   private static String restsOn(Spell spell) {
-    return "on " + Words.bites(spell.caught().bites());
+    return "on " + SentenceText.bites(spell.caught().bites());
   }
 
   private void moves() {
@@ -149,10 +149,10 @@ final class TurningPoints {
       String gave =
           words.line(before.lineId())
               + " gave "
-              + Words.fish(before.caught().landed())
+              + SentenceText.fish(before.caught().landed())
               + " in "
-              + Words.minutes(before.fishedHours() * 60);
-      String rested = back ? "rested " + Words.minutes(restedMinutes(spell)) + "; " : "";
+              + SentenceText.minutes(before.fishedHours() * 60);
+      String rested = back ? "rested " + SentenceText.minutes(restedMinutes(spell)) + "; " : "";
       add(spell.span().from(), TurningKind.MOVE, spell.lineId(), false, title, rested + gave);
     }
   }
@@ -182,7 +182,7 @@ final class TurningPoints {
     String rate =
         rates.weight() != null
             ? words.weightRate(rates.weight())
-            : rates.fish() == null ? "" : Words.rate(rates.fish());
+            : rates.fish() == null ? "" : SentenceText.rate(rates.fish());
     add(
         spell.span().from(),
         TurningKind.BEST_SPELL,
@@ -191,9 +191,9 @@ final class TurningPoints {
         "One of the best spells, on " + words.line(spell.lineId()),
         rate
             + ", "
-            + Words.fish(spell.caught().landed())
+            + SentenceText.fish(spell.caught().landed())
             + " in "
-            + Words.minutes(spell.fishedHours() * 60));
+            + SentenceText.minutes(spell.fishedHours() * 60));
   }
 
   private void nets() {

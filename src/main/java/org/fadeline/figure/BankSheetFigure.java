@@ -70,7 +70,7 @@ public final class BankSheetFigure implements Figure {
   /** Returns the pages for a whole match. */
   public static List<Figure> pages(Session session, FigureStyle style, Paper paper) {
     List<String> hours = new ArrayList<>();
-    Words words = new Words(session, style.units());
+    FigureText words = new FigureText(session, style.units());
     for (long at = session.match().allIn(); at < session.match().allOut(); at += HALF_HOUR) {
       for (int i = 0; i < ROWS_A_HALF_HOUR; i++) {
         hours.add(i == 0 ? words.clock(at) : "");
@@ -172,7 +172,7 @@ public final class BankSheetFigure implements Figure {
   }
 
   private String heading() {
-    Words words = new Words(session, style.units());
+    FigureText words = new FigureText(session, style.units());
     String number = session.occasion().peg().number();
     return title()
         + ", "

@@ -57,14 +57,14 @@ public final class CatchWeightsFigure implements Figure {
 
   @Override
   public String description() {
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     StringBuilder text = new StringBuilder("Weight of each fish by line. ");
     for (int i = 0; i < grams.size(); i++) {
       double[] row = grams.get(i);
       if (row.length > 0) {
         text.append(review.lines().get(i).line().name())
             .append(": ")
-            .append(Words.fish(row.length))
+            .append(FigureText.fish(row.length))
             .append(", middle one ")
             .append(words.fineWeight(row[row.length / 2]))
             .append(". ");
@@ -74,7 +74,7 @@ public final class CatchWeightsFigure implements Figure {
   }
 
   /** Returns how the estimates stand to the scales, or an empty text. */
-  private String scalesWords(Words words) {
+  private String scalesWords(FigureText words) {
     double weighed =
         review.session().outcome().weighIn().stream().mapToDouble(Outcome.NetWeight::grams).sum();
     double logged = review.summary().caught().weightG();
@@ -94,7 +94,7 @@ public final class CatchWeightsFigure implements Figure {
   @Override
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style);
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     double most = grams.stream().flatMapToDouble(Arrays::stream).max().orElse(0);
     if (most <= 0) {
@@ -123,7 +123,7 @@ public final class CatchWeightsFigure implements Figure {
     }
   }
 
-  private void paintRow(Plot plot, Words words, int index, double middle, double row) {
+  private void paintRow(Plot plot, FigureText words, int index, double middle, double row) {
     Pen pen = plot.pen;
     double badge = pen.badge(index, 12, middle);
     double ascent = Type.ascent(pen.small) * 0.46;

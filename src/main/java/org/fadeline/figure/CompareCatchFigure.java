@@ -21,7 +21,7 @@ public final class CompareCatchFigure implements Figure {
 
   private final Comparison comparison;
   private final FigureStyle style;
-  private final Words words;
+  private final FigureText words;
   private final boolean weights;
   private final List<Point> known;
 
@@ -42,7 +42,7 @@ public final class CompareCatchFigure implements Figure {
             .filter(p -> until == null || p.minutes() <= until)
             .toList();
     this.style = style;
-    this.words = new Words(comparison.first().session(), style.units());
+    this.words = new FigureText(comparison.first().session(), style.units());
     this.weights =
         comparison.running().points().stream().anyMatch(p -> p.gramsDifference() != null)
             && comparison.running().firstWithoutWeight() == 0
@@ -82,8 +82,8 @@ public final class CompareCatchFigure implements Figure {
     }
     Double grams = soFar.grams();
     return weights && grams != null && soFar.fish() > 0
-        ? words.weight(grams) + ", " + Words.fish(soFar.fish())
-        : Words.fish(soFar.fish());
+        ? words.weight(grams) + ", " + FigureText.fish(soFar.fish())
+        : FigureText.fish(soFar.fish());
   }
 
   private @Nullable Double value(@Nullable SoFar soFar) {
@@ -240,7 +240,7 @@ public final class CompareCatchFigure implements Figure {
     if (most > 0) {
       for (double value : new double[] {-most, 0, most}) {
         pen.text(
-            (value > 0 ? "+" : value < 0 ? "−" : "") + Words.number(Math.abs(value)),
+            (value > 0 ? "+" : value < 0 ? "−" : "") + FigureText.number(Math.abs(value)),
             area.getX() - 7,
             zero - value * scale + Type.ascent(pen.small) * 0.46,
             pen.small,

@@ -73,7 +73,7 @@ public final class CompareFirstBitesFigure implements Figure {
             "Share of feeds that had brought a bite, by minutes since the feed; the first session"
                 + " in whole strokes, the second dashed. ");
     for (PairedLines pair : shown) {
-      text.append(Words.capital(pair.pair().name()))
+      text.append(FigureText.capital(pair.pair().name()))
           .append(": first ")
           .append(half(bites(pair, true)))
           .append(", second ")
@@ -95,12 +95,12 @@ public final class CompareFirstBitesFigure implements Figure {
       return "too few feeds for a curve ("
           + feeds
           + ", "
-          + Words.bites(first.tally().bites())
+          + FigureText.bites(first.tally().bites())
           + ")";
     }
     return median == null
         ? "fewer than half bitten (" + feeds + ")"
-        : "half by " + Words.number(median.minutes()) + " min (" + feeds + ")";
+        : "half by " + FigureText.number(median.minutes()) + " min (" + feeds + ")";
   }
 
   /** Says a test's figures: of two days alone, for days differ by themselves too. */
@@ -200,7 +200,7 @@ public final class CompareFirstBitesFigure implements Figure {
     double badge = pen.badge(hue, box.getX() + 8, box.getY() + pen.bodyRow() * 0.6);
     double nameLeft = box.getX() + badge + 14;
     pen.text(
-        Pen.shortened(pen.strong, box.getMaxX() - nameLeft, Words.capital(pair.pair().name())),
+        Pen.shortened(pen.strong, box.getMaxX() - nameLeft, FigureText.capital(pair.pair().name())),
         nameLeft,
         box.getY() + pen.bodyRow() * 0.6 + Type.ascent(pen.strong) * 0.46,
         pen.strong,

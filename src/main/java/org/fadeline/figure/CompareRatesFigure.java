@@ -41,7 +41,7 @@ public final class CompareRatesFigure implements Figure {
     for (PairedLines pair : comparison.lines().pairs()) {
       rows.add(
           new Row(
-              Words.capital(pair.pair().name()),
+              FigureText.capital(pair.pair().name()),
               hues.get(pair.pair().first().id()),
               rate(pair.rates())));
     }

@@ -86,7 +86,7 @@ final class FadePainter {
     if (fade.probability() < DRAWN_FROM || moment == null) {
       return null;
     }
-    Words words = layout.words;
+    FigureText words = layout.words;
     Long plain = fade.call().plainAt();
     long left = spell.span().to();
     String shortest = "faded " + words.clock(moment.at());
@@ -98,7 +98,7 @@ final class FadePainter {
                 + ", left "
                 + words.clock(left)
                 + ", "
-                + Words.minutes((left - plain) / 60_000.0)
+                + FigureText.minutes((left - plain) / 60_000.0)
                 + " after";
     return new Shown(
         spell,
@@ -129,7 +129,7 @@ final class FadePainter {
     if (up == null) {
       return null;
     }
-    Words words = layout.words;
+    FigureText words = layout.words;
     if (down != null) {
       String said = "called faded " + words.clock(up.at());
       String back = "withdrawn " + words.clock(down.at());

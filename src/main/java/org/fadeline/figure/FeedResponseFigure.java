@@ -58,13 +58,13 @@ public final class FeedResponseFigure implements Figure {
     for (ResponseBin bin : bins()) {
       Rate rate = bin.rate();
       if (rate != null) {
-        text.append(Words.number(bin.fromMinute()))
+        text.append(FigureText.number(bin.fromMinute()))
             .append(" to ")
-            .append(Words.number(bin.toMinute()))
+            .append(FigureText.number(bin.toMinute()))
             .append(" min: ")
-            .append(Words.perHour(rate))
+            .append(FigureText.perHour(rate))
             .append(", ")
-            .append(Words.bites(bin.bites()))
+            .append(FigureText.bites(bin.bites()))
             .append(". ");
       }
     }

@@ -73,7 +73,7 @@ public final class FigureSheet implements Figure {
     }
     String first = DayAxis.say(sessions.get(0).about().date());
     String last = DayAxis.say(sessions.get(n - 1).about().date());
-    return Words.sessions(n) + ", " + (first.equals(last) ? first : first + " to " + last);
+    return FigureText.sessions(n) + ", " + (first.equals(last) ? first : first + " to " + last);
   }
 
   /** Returns the statements at the foot of a sheet of two sessions. */
@@ -88,7 +88,7 @@ public final class FigureSheet implements Figure {
   /** Returns the statements at the foot of a sheet, most telling first. */
   public static List<String> footOf(Review review, FigureStyle style, boolean named) {
     Session session = review.session();
-    Words words = new Words(session, style.units());
+    FigureText words = new FigureText(session, style.units());
     String source =
         named
             ? session.occasion().title() + ", " + DayAxis.say(session.occasion().date())
@@ -96,7 +96,7 @@ public final class FigureSheet implements Figure {
     String rests =
         review.summary().grade().label()
             + ", "
-            + Words.fish(review.summary().caught().landed())
+            + FigureText.fish(review.summary().caught().landed())
             + (review.summary().caught().weightG() > 0
                 ? ", "
                     + words.weight(review.summary().caught().weightG())
@@ -109,13 +109,13 @@ public final class FigureSheet implements Figure {
   /** Returns settings, units and program. */
   private static String about(ReviewSettings settings, FigureStyle style) {
     return "window "
-        + Words.number(settings.windowMinutes())
+        + FigureText.number(settings.windowMinutes())
         + " min, call level "
         + settings.callLevel()
         + ", change hazard "
         + settings.changeHazard()
         + "/h, move "
-        + Words.number(settings.moveCostMinutes())
+        + FigureText.number(settings.moveCostMinutes())
         + " min  ·  "
         + (style.units().weight() == Units.Weight.KG ? "kilograms" : "pounds and ounces")
         + (style.units().length() == Units.Length.M ? ", metres" : ", feet")

@@ -63,14 +63,19 @@ public final class FirstBiteFigure implements Figure {
     String rests =
         first.tally().episodes()
             + (first.tally().episodes() == 1 ? " feed, " : " feeds, ")
-            + Words.bites(first.tally().bites());
+            + FigureText.bites(first.tally().bites());
     if (first.fromMinute() == null) {
       return "too few feeds for a curve (" + rests + ")";
     }
     if (median == null) {
       return "fewer than half bitten (" + rests + ")";
     }
-    return "half by " + Words.number(median.minutes()) + " min (" + limits(median) + rests + ")";
+    return "half by "
+        + FigureText.number(median.minutes())
+        + " min ("
+        + limits(median)
+        + rests
+        + ")";
   }
 
   private static String limits(FirstBite.Median median) {
@@ -78,7 +83,10 @@ public final class FirstBiteFigure implements Figure {
     Double high = median.high();
     return low == null
         ? ""
-        : Words.number(low) + "–" + (high == null ? "not reached" : Words.number(high)) + "; ";
+        : FigureText.number(low)
+            + "–"
+            + (high == null ? "not reached" : FigureText.number(high))
+            + "; ";
   }
 
   @Override
@@ -262,7 +270,9 @@ public final class FirstBiteFigure implements Figure {
       }
       Double from = first.fromMinute();
       pen.text(
-          from == null ? "too few feeds" : from > 0 ? "from " + Words.number(from) + " min" : "",
+          from == null
+              ? "too few feeds"
+              : from > 0 ? "from " + FigureText.number(from) + " min" : "",
           plot.area.getMaxX() + 10,
           y,
           pen.small,

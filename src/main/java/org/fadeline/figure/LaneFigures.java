@@ -12,7 +12,7 @@ final class LaneFigures {
   private LaneFigures() {}
 
   /** Returns texts from the longest to the shortest; the frame is null in hindsight. */
-  static List<String> of(LaneRecord lane, Words words, @Nullable ReplayFrame frame) {
+  static List<String> of(LaneRecord lane, FigureText words, @Nullable ReplayFrame frame) {
     if (frame == null) {
       Caught caught = lane.review.caught();
       LineReview.Rates rates = lane.review.rates();
@@ -54,25 +54,25 @@ final class LaneFigures {
     return rate == null ? null : rate.perHour();
   }
 
-  private static List<String> texts(Got got, Words words) {
+  private static List<String> texts(Got got, FigureText words) {
     if (got.minutes <= 0 && got.fish == 0) {
       return List.of(got.unfed ? "not fished" : "fed, not fished", "not fished");
     }
-    String effort = " in " + Words.minutes(got.minutes) + " fished";
+    String effort = " in " + FigureText.minutes(got.minutes) + " fished";
     if (got.fish == 0) {
       return List.of("no fish" + effort, "no fish");
     }
-    String fish = Words.fish(got.fish);
+    String fish = FigureText.fish(got.fish);
     String total = got.grams > 0 ? words.weight(got.grams) + ", " + fish : fish;
     if (got.fishPerHour == null) {
       return List.of(total + effort, total, fish);
     }
-    String fishRate = Words.perHour(got.fishPerHour);
+    String fishRate = FigureText.perHour(got.fishPerHour);
     if (got.grams <= 0 || got.gramsPerHour == null) {
       return List.of(fishRate + "  ·  " + total + effort, fishRate + "  ·  " + total, fishRate);
     }
     String rates =
-        words.weightPerHour(got.gramsPerHour) + ", " + Words.number(got.fishPerHour) + " fish";
+        words.weightPerHour(got.gramsPerHour) + ", " + FigureText.number(got.fishPerHour) + " fish";
     return List.of(
         rates + "  ·  " + total + effort,
         rates + "  ·  " + total,

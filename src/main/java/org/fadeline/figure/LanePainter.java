@@ -177,10 +177,10 @@ final class LanePainter {
             ? layout.words.axisUnit()
             : "fish";
     Color ink = pen.theme.secondInk();
-    String first = Words.number(scale.top()) + " " + unit;
+    String first = FigureText.number(scale.top()) + " " + unit;
     double room = scale.floor() - top;
     if (Type.width(pen.small, first) > right - 8) {
-      first = Words.number(scale.top());
+      first = FigureText.number(scale.top());
     }
     pen.text(first, x, top + ascent / 2, pen.small, ink, Pen.Align.RIGHT);
     if (room > pen.smallRow() * 2.1) {
@@ -189,7 +189,7 @@ final class LanePainter {
     double middle = scale.y(scale.top() / 2) + ascent / 2;
     if (middle - ascent > top + ascent / 2 + pen.smallRow() * 1.2
         && scale.floor() - middle > ascent * 0.6) {
-      pen.text(Words.number(scale.top() / 2), x, middle, pen.small, ink, Pen.Align.RIGHT);
+      pen.text(FigureText.number(scale.top() / 2), x, middle, pen.small, ink, Pen.Align.RIGHT);
     }
   }
 

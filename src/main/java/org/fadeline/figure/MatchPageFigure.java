@@ -17,13 +17,13 @@ public final class MatchPageFigure implements Figure {
 
   private final Review review;
   private final FigureStyle style;
-  private final Words words;
+  private final FigureText words;
 
   /** Makes the page. */
   public MatchPageFigure(Review review, FigureStyle style) {
     this.review = review;
     this.style = style;
-    this.words = new Words(review.session(), style.units());
+    this.words = new FigureText(review.session(), style.units());
   }
 
   @Override
@@ -64,11 +64,11 @@ public final class MatchPageFigure implements Figure {
     return (caught.weightG() > 0
             ? words.weight(caught.weightG()) + " " + review.summary().weightFrom().word() + ", "
             : "")
-        + Words.fish(caught.landed())
+        + FigureText.fish(caught.landed())
         + ", "
         + caught.lost()
         + " lost, "
-        + Words.bites(caught.bites())
+        + FigureText.bites(caught.bites())
         + ".";
   }
 
@@ -76,9 +76,9 @@ public final class MatchPageFigure implements Figure {
     Rate weight = stay.paid().weight();
     Rate fish = stay.paid().fish();
     String effort =
-        Words.fish(stay.spell().caught().landed())
+        FigureText.fish(stay.spell().caught().landed())
             + " in "
-            + Words.minutes(stay.spell().fishedHours() * 60);
+            + FigureText.minutes(stay.spell().fishedHours() * 60);
     if (weight != null && stay.spell().caught().weightG() > 0) {
       return List.of(
           words.weightPerHour(weight) + ", " + effort,
@@ -87,7 +87,8 @@ public final class MatchPageFigure implements Figure {
     }
     return fish == null
         ? List.of(effort)
-        : List.of(Words.perHour(fish) + ", " + effort, Words.perHour(fish.perHour()), effort);
+        : List.of(
+            FigureText.perHour(fish) + ", " + effort, FigureText.perHour(fish.perHour()), effort);
   }
 
   @Override

@@ -58,7 +58,7 @@ public final class PegFigure implements Figure {
 
   @Override
   public String description() {
-    Words words = new Words(session, style.units());
+    FigureText words = new FigureText(session, style.units());
     StringBuilder text =
         new StringBuilder(title())
             .append(" at ")
@@ -76,7 +76,8 @@ public final class PegFigure implements Figure {
       }
       frame
           .line(line.id())
-          .ifPresent(state -> text.append(", ").append(Words.fish(state.fish())).append(" so far"));
+          .ifPresent(
+              state -> text.append(", ").append(FigureText.fish(state.fish())).append(" so far"));
       text.append(line.id().equals(frame.fishing()) ? ", being fished. " : ". ");
     }
     return text.toString().strip();

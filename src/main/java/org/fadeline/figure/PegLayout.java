@@ -34,7 +34,7 @@ public final class PegLayout {
   final Session session;
   final FigureStyle style;
   final PegLook look;
-  final Words words;
+  final FigureText words;
   final double width;
   final double height;
   private final Point2D angler;
@@ -47,7 +47,7 @@ public final class PegLayout {
     this.session = session;
     this.style = style;
     this.look = look;
-    this.words = new Words(session, style.units());
+    this.words = new FigureText(session, style.units());
     this.width = width;
     this.height = height;
     double scale = style.textScale();
@@ -371,7 +371,7 @@ public final class PegLayout {
     ReplayFrame.LineState state = frame.line(line.id()).orElse(null);
     if (state != null) {
       rows.add(
-          Words.fish(state.fish())
+          FigureText.fish(state.fish())
               + (state.weightG() > 0 ? ", " + words.weight(state.weightG()) : "")
               + " so far");
       rows.add(ago("fed", state.lastFed(), frame.at(), "not fed"));

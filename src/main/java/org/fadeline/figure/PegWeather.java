@@ -140,9 +140,9 @@ final class PegWeather {
     Double water = temperature(true);
     if (air != null || water != null) {
       rows.add(
-          (air == null ? "" : Words.number(air) + " °C")
+          (air == null ? "" : FigureText.number(air) + " °C")
               + (air != null && water != null ? ", " : "")
-              + (water == null ? "" : "water " + Words.number(water) + " °C"));
+              + (water == null ? "" : "water " + FigureText.number(water) + " °C"));
     }
     sun().ifPresent(sun -> rows.add(sunRow(sun)));
     return rows;

@@ -128,7 +128,7 @@ final class Plot {
   static String number(double value) {
     return value == Math.rint(value)
         ? String.format(java.util.Locale.ROOT, "%,.0f", value)
-        : Words.number(value);
+        : FigureText.number(value);
   }
 
   /** Puts texts at wanted heights so that none lies on another; returns their baselines. */

@@ -43,11 +43,11 @@ public final class QuarterHourFigure implements Figure {
 
   @Override
   public String description() {
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     StringBuilder text = new StringBuilder("Catch in each quarter-hour. ");
     for (Quarter quarter : review.course().quarters()) {
       text.append(words.clock(quarter.span().from())).append(": ");
-      text.append(Words.fish(quarter.caught().landed()));
+      text.append(FigureText.fish(quarter.caught().landed()));
       if (quarter.caught().weightG() > 0) {
         text.append(", ").append(words.weight(quarter.caught().weightG()));
       }
@@ -59,7 +59,7 @@ public final class QuarterHourFigure implements Figure {
   @Override
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style);
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     List<Quarter> quarters = review.course().quarters();
     if (quarters.isEmpty()) {
@@ -92,7 +92,7 @@ public final class QuarterHourFigure implements Figure {
     }
   }
 
-  private double amount(Quarter quarter, String lineId, Words words) {
+  private double amount(Quarter quarter, String lineId, FigureText words) {
     LaneRecord lane = lanes.byLine().get(lineId);
     double sum = 0;
     if (lane != null) {

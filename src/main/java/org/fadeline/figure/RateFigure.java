@@ -52,7 +52,7 @@ public final class RateFigure implements Figure {
   public String description() {
     Rate fish = line.rates().fish();
     return timeline.description()
-        + (fish == null ? "" : " Overall " + Words.perHour(fish) + " fish.");
+        + (fish == null ? "" : " Overall " + FigureText.perHour(fish) + " fish.");
   }
 
   @Override

@@ -25,9 +25,9 @@ public final class SeasonFadesFigure extends SeasonFigure {
     StringBuilder text = new StringBuilder(title()).append(", minutes after all in. ");
     for (FadeGroup group : season.fades()) {
       Double middle = group.medianMinute();
-      text.append(Words.capital(group.group())).append(": ").append(tally(group));
+      text.append(FigureText.capital(group.group())).append(": ").append(tally(group));
       if (middle != null) {
-        text.append(", the middle one ").append(Words.minutes(middle)).append(" in");
+        text.append(", the middle one ").append(FigureText.minutes(middle)).append(" in");
       }
       text.append(". ");
     }
@@ -57,7 +57,7 @@ public final class SeasonFadesFigure extends SeasonFigure {
     double names = 0;
     double tallies = 0;
     for (FadeGroup group : groups) {
-      names = Math.max(names, Type.width(pen.body, Words.capital(group.group())));
+      names = Math.max(names, Type.width(pen.body, FigureText.capital(group.group())));
       tallies = Math.max(tallies, Type.width(pen.small, tally(group)));
     }
     double left = Math.min(width * 0.3, names + 30);
@@ -83,7 +83,7 @@ public final class SeasonFadesFigure extends SeasonFigure {
     Pen pen = plot.pen;
     double ascent = Type.ascent(pen.small) * 0.46;
     pen.text(
-        Pen.shortened(pen.body, plot.area.getX() - 22, Words.capital(group.group())),
+        Pen.shortened(pen.body, plot.area.getX() - 22, FigureText.capital(group.group())),
         14,
         middle + ascent,
         pen.body,

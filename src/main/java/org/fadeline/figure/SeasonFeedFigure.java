@@ -46,7 +46,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
     }
     StringBuilder text = new StringBuilder(title()).append(". ");
     for (FeedGroup group : groups) {
-      text.append(Words.capital(group.group())).append(": ").append(sessions(group));
+      text.append(FigureText.capital(group.group())).append(": ").append(sessions(group));
       for (Share share : shares(group)) {
         text.append("; fed ").append(times(share)).append(' ').append(rate(share));
       }
@@ -57,7 +57,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
 
   private static String sessions(FeedGroup group) {
     int n = group.sessions().size();
-    return Words.sessions(n);
+    return FigureText.sessions(n);
   }
 
   private static List<Share> shares(FeedGroup group) {
@@ -91,7 +91,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
   }
 
   private String say(double rate) {
-    return weights ? words.weightAmount(rate) : Words.number(rate);
+    return weights ? words.weightAmount(rate) : FigureText.number(rate);
   }
 
   private double axis(double rate) {
@@ -187,7 +187,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
     double room = right - left - Type.width(pen.small, sessions) - 10;
     double base = panel.getY() + pen.bodyRow() - 4;
     pen.text(
-        Pen.shortened(pen.body, room, Words.capital(group.group())),
+        Pen.shortened(pen.body, room, FigureText.capital(group.group())),
         left,
         base,
         pen.body,

@@ -11,13 +11,13 @@ abstract class SeasonFigure implements Figure {
   protected final Season season;
 
   /** Units and numbers in words. */
-  protected final Words words;
+  protected final FigureText words;
 
   SeasonFigure(Season season, FigureStyle style, double aspect) {
     this.season = season;
     this.style = style;
     this.aspect = aspect;
-    this.words = new Words(style.units());
+    this.words = new FigureText(style.units());
   }
 
   @Override

@@ -40,18 +40,18 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
     for (FirstBiteGroup group : groups) {
       Curve curve = group.curve();
       Double median = curve == null ? null : curve.medianMinutes();
-      text.append(Words.capital(group.name()))
+      text.append(FigureText.capital(group.name()))
           .append(": ")
           .append(group.tally().feeds())
           .append(" feeds in ")
-          .append(Words.sessions(group.sessions().size()))
+          .append(FigureText.sessions(group.sessions().size()))
           .append(", ")
           .append(
               curve == null
                   ? "too few for a curve"
                   : median == null
                       ? "half not reached"
-                      : "half had brought a bite within " + Words.minutes(median))
+                      : "half had brought a bite within " + FigureText.minutes(median))
           .append(". ");
     }
     return text.toString().strip();
@@ -102,7 +102,7 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
   }
 
   private static String label(FirstBiteGroup group) {
-    return Words.capital(group.name()) + ", " + group.tally().feeds() + " feeds";
+    return FigureText.capital(group.name()) + ", " + group.tally().feeds() + " feeds";
   }
 
   private static double last(FirstBiteGroup group) {

@@ -51,7 +51,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
   public String description() {
     StringBuilder text = new StringBuilder(title()).append(". ");
     for (LineHours line : season.lines()) {
-      text.append(Words.capital(line.group())).append(": all ").append(words(line.whole()));
+      text.append(FigureText.capital(line.group())).append(": all ").append(words(line.whole()));
       for (Cell cell : line.hours()) {
         text.append("; hour ").append(hour(cell) + 1).append(' ').append(words(cell));
       }
@@ -62,7 +62,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
 
   private String words(Cell cell) {
     int n = cell.sessions().size();
-    return value(cell) + limits(cell) + ", " + Words.sessions(n);
+    return value(cell) + limits(cell) + ", " + FigureText.sessions(n);
   }
 
   private String limits(Cell cell) {
@@ -76,7 +76,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
   }
 
   private String say(double perHour) {
-    return weights ? words.weightAmount(perHour) : Words.number(perHour);
+    return weights ? words.weightAmount(perHour) : FigureText.number(perHour);
   }
 
   @Override
@@ -113,7 +113,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
       LineHours line = season.lines().get(row);
       Rectangle2D first = box(pen, row, 0, width, height);
       pen.text(
-          Pen.shortened(pen.body, first.getX() - 22, Words.capital(line.group())),
+          Pen.shortened(pen.body, first.getX() - 22, FigureText.capital(line.group())),
           14,
           first.getCenterY() + Type.ascent(pen.body) * 0.46,
           pen.body,
@@ -158,7 +158,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
       rows.add(limits(cell).strip());
     }
     if (box.getHeight() > 1.8 * row) {
-      rows.add(Words.sessions(n));
+      rows.add(FigureText.sessions(n));
     }
     rows.removeIf(String::isEmpty);
     double top = box.getCenterY() - row * (rows.size() - 1) / 2 + Type.ascent(pen.small) * 0.46;
@@ -183,7 +183,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
   private Rectangle2D box(Pen pen, int row, int column, double width, double height) {
     double names = 0;
     for (LineHours line : season.lines()) {
-      names = Math.max(names, Type.width(pen.body, Words.capital(line.group())));
+      names = Math.max(names, Type.width(pen.body, FigureText.capital(line.group())));
     }
     double left = Math.min(width * 0.3, names + 30);
     double top = pen.smallRow() * 1.8;

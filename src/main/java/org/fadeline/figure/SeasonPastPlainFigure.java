@@ -37,11 +37,11 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
             + ": "
             + stayed.size()
             + " of "
-            + Words.sessions(judged.size())
+            + FigureText.sessions(judged.size())
             + " stayed past plain";
     double longest = stayed.stream().mapToDouble(PastPlainTally::minutes).max().orElse(0);
     return text
-        + (stayed.isEmpty() ? "" : ", " + Words.minutes(longest) + " at most")
+        + (stayed.isEmpty() ? "" : ", " + FigureText.minutes(longest) + " at most")
         + "."
         + (unjudged() == 0 ? "" : " " + notYet() + ".");
   }
@@ -51,7 +51,7 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
   }
 
   private String notYet() {
-    return "Not worked out yet: " + Words.sessions(unjudged());
+    return "Not worked out yet: " + FigureText.sessions(unjudged());
   }
 
   @Override

@@ -35,7 +35,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
         + " to "
         + DayAxis.say(date(n - 1))
         + ": "
-        + Words.sessions(n)
+        + FigureText.sessions(n)
         + ", least "
         + say(sorted.get(0))
         + ", middle "
@@ -46,7 +46,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
   }
 
   private String say(double value) {
-    return weights ? words.weight(value) : Words.number(value) + " fish";
+    return weights ? words.weight(value) : FigureText.number(value) + " fish";
   }
 
   private LocalDate date(int session) {

@@ -145,7 +145,7 @@ public final class TimelineFigure implements Figure {
 
   @Override
   public String description() {
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     StringBuilder text = new StringBuilder("Timeline from ");
     text.append(words.clock(view.from())).append(" to ").append(words.clock(view.to()));
     Long known = knowledge.at();
@@ -161,7 +161,7 @@ public final class TimelineFigure implements Figure {
       if (knowledge.isHindsight()) {
         line.fades().stream()
             .filter(f -> f.probability() >= FadePainter.DRAWN_FROM)
-            .forEach(f -> text.append(Words.capital(f.verdict())).append(". "));
+            .forEach(f -> text.append(FigureText.capital(f.verdict())).append(". "));
       }
     }
     return text.toString().strip();
@@ -188,7 +188,7 @@ public final class TimelineFigure implements Figure {
    * shortest; weight first.
    */
   public List<List<String>> figures(Knowledge seen) {
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     ReplayFrame frame =
         seen.at() == null
             ? null
@@ -239,7 +239,7 @@ public final class TimelineFigure implements Figure {
   /** Returns a rate in the unit of the lane's scale. */
   double scaled(double perHour) {
     return view.measure() == TimelineView.Measure.WEIGHT
-        ? new Words(review.session(), style.units()).axisWeight(perHour)
+        ? new FigureText(review.session(), style.units()).axisWeight(perHour)
         : perHour;
   }
 }

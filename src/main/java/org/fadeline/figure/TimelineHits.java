@@ -91,7 +91,7 @@ final class TimelineHits {
   }
 
   private Hit event(SessionEvent event, @org.jspecify.annotations.Nullable LaneRecord record) {
-    Words words = layout.words;
+    FigureText words = layout.words;
     List<String> rows = new ArrayList<>();
     rows.add(
         words.clockSeconds(event.at())
@@ -133,7 +133,7 @@ final class TimelineHits {
     List<String> rows = new ArrayList<>();
     StringBuilder row = new StringBuilder();
     if (feed.amount() != null) {
-      row.append(Words.number(feed.amount().value())).append(' ');
+      row.append(FigureText.number(feed.amount().value())).append(' ');
       row.append(feed.amount().unit() == Feed.Unit.PIECES ? "" : feed.amount().unit().word() + " ");
     }
     row.append(feed.bait() == null ? "" : feed.bait());
@@ -146,7 +146,7 @@ final class TimelineHits {
       Long until = pattern.until();
       rows.add(
           "every "
-              + Words.number(pattern.everySeconds())
+              + FigureText.number(pattern.everySeconds())
               + " s"
               + (until == null || !knowledge.knows(until)
                   ? ""
@@ -198,9 +198,9 @@ final class TimelineHits {
     if (strength.before() != null && strength.after() != null) {
       rows.add(
           "from "
-              + Words.number(strength.before())
+              + FigureText.number(strength.before())
               + " to "
-              + Words.number(strength.after())
+              + FigureText.number(strength.after())
               + " bites an hour of bait time");
     }
     rows.add(
@@ -208,14 +208,14 @@ final class TimelineHits {
             Locale.ROOT,
             "probability %.2f, rests on %s of bait time after it",
             fade.probability(),
-            Words.minutes(strength.baitMinutesAfter())));
+            FigureText.minutes(strength.baitMinutesAfter())));
     Long plain = fade.call().plainAt();
     rows.add(
         plain == null
             ? "not plain before leaving"
             : "plain by " + layout.words.clock(plain) + " from what had been seen");
     if (strength.bunching() > 1.05) {
-      rows.add("allowing for bunching (×" + Words.number(strength.bunching()) + ")");
+      rows.add("allowing for bunching (×" + FigureText.number(strength.bunching()) + ")");
     }
     return rows;
   }
@@ -233,17 +233,17 @@ final class TimelineHits {
     Rate fish = point.fishWide() == null ? point.fish() : point.fishWide();
     if (fish != null) {
       rows.add(
-          Words.number(fish.perHour())
+          FigureText.number(fish.perHour())
               + " fish an hour ("
-              + Words.number(fish.low())
+              + FigureText.number(fish.low())
               + "–"
-              + Words.number(fish.high())
+              + FigureText.number(fish.high())
               + ")");
     }
     rows.add(
-        Words.fish(point.caught().landed())
+        FigureText.fish(point.caught().landed())
             + " in "
-            + Words.minutes(point.fishedMinutes())
+            + FigureText.minutes(point.fishedMinutes())
             + " fished");
     return Optional.of(
         new Hit(
@@ -272,11 +272,11 @@ final class TimelineHits {
             ? List.of(
                 layout.words.weight(spell.caught().weightG())
                     + ", "
-                    + Words.fish(spell.caught().landed())
+                    + FigureText.fish(spell.caught().landed())
                     + " in "
-                    + Words.minutes(spell.fishedHours() * 60)
+                    + FigureText.minutes(spell.fishedHours() * 60)
                     + " fished",
-                Words.bites(spell.caught().bites()) + ", " + spell.caught().lost() + " lost")
+                FigureText.bites(spell.caught().bites()) + ", " + spell.caught().lost() + " lost")
             : List.of("still being fished");
     return Optional.of(
         new Hit(Hit.Kind.SPELL, record.id(), record.id(), spell.span().from(), title, rows));
@@ -295,7 +295,7 @@ final class TimelineHits {
   }
 
   private static String capital(String text) {
-    String capital = Words.capital(text);
+    String capital = FigureText.capital(text);
     return capital == null ? text : capital;
   }
 }

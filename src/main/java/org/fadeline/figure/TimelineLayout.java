@@ -25,7 +25,7 @@ public final class TimelineLayout {
   final double width;
   final double height;
   final TimeAxis axis;
-  final Words words;
+  final FigureText words;
   private final double axisBottom;
   private final double aroundBottom;
   private final double bottom;
@@ -47,7 +47,7 @@ public final class TimelineLayout {
     this.figure = figure;
     this.width = width;
     this.height = height;
-    this.words = new Words(figure.review().session(), figure.style().units());
+    this.words = new FigureText(figure.review().session(), figure.style().units());
     double scale = figure.style().textScale();
     double gutter = gutter(scale);
     this.axis =

@@ -58,24 +58,24 @@ public final class WeightFigure implements Figure {
 
   @Override
   public String description() {
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     ReplayFrame.Totals totals = totals().totals();
     return "Running catch from all in: "
         + (weights ? words.weight(totals.weightG()) + ", " : "")
-        + Words.fish(totals.fish())
+        + FigureText.fish(totals.fish())
         + ", "
         + review.summary().weightFrom().word()
         + ". The band is the finish as it could be told at each minute, on the line being fished.";
   }
 
-  private double value(ReplayFrame frame, Words words) {
+  private double value(ReplayFrame frame, FigureText words) {
     return weights ? words.axisWeight(frame.totals().weightG()) : frame.totals().fish();
   }
 
   @Override
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style);
-    Words words = new Words(review.session(), style.units());
+    FigureText words = new FigureText(review.session(), style.units());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width, height, 0.4);
     long allIn = review.session().match().allIn();
@@ -92,7 +92,9 @@ public final class WeightFigure implements Figure {
     long now = Math.min(end, knowledge.until(end));
     double y = plot.y(total);
     String told =
-        weights ? words.weight(totals().totals().weightG()) : Words.fish(totals().totals().fish());
+        weights
+            ? words.weight(totals().totals().weightG())
+            : FigureText.fish(totals().totals().fish());
     double x = Math.min(axis.x(now), area.getMaxX());
     pen.text(
         told,
@@ -103,7 +105,7 @@ public final class WeightFigure implements Figure {
         Pen.Align.RIGHT);
   }
 
-  private double top(List<Pace> pace, double total, Words words) {
+  private double top(List<Pace> pace, double total, FigureText words) {
     double most = total;
     for (Pace point : pace) {
       Finish finish = finish(point);
@@ -124,11 +126,11 @@ public final class WeightFigure implements Figure {
     return weights ? point.weight() : point.fish();
   }
 
-  private double scaled(double value, Words words) {
+  private double scaled(double value, FigureText words) {
     return weights ? words.axisWeight(value) : value;
   }
 
-  private void paintPace(Plot plot, TimeAxis axis, List<Pace> pace, Words words) {
+  private void paintPace(Plot plot, TimeAxis axis, List<Pace> pace, FigureText words) {
     Pen pen = plot.pen;
     Color tint = Pen.alpha(pen.theme.secondInk(), pen.theme.isDark() ? 0.26 : 0.14);
     Path2D middle = new Path2D.Double();
@@ -197,7 +199,7 @@ public final class WeightFigure implements Figure {
     upper.reset();
   }
 
-  private void paintCurve(Plot plot, TimeAxis axis, Words words) {
+  private void paintCurve(Plot plot, TimeAxis axis, FigureText words) {
     double x = axis.x(review.session().match().allIn());
     double y = plot.y(0);
     String line = null;

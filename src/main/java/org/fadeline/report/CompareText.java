@@ -9,8 +9,8 @@ import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.Spell;
-import org.fadeline.analysis.Words;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
@@ -28,15 +28,15 @@ public final class CompareText {
 
   private final Comparison comparison;
   private final Units units;
-  private final Words first;
-  private final Words second;
+  private final SentenceText first;
+  private final SentenceText second;
   private final TextOut out = new TextOut();
 
   private CompareText(Comparison comparison, Units units) {
     this.comparison = comparison;
     this.units = units;
-    this.first = new Words(comparison.first().session(), units);
-    this.second = new Words(comparison.second().session(), units);
+    this.first = new SentenceText(comparison.first().session(), units);
+    this.second = new SentenceText(comparison.second().session(), units);
   }
 
   /** Returns the text, ending in a line feed. */
@@ -59,7 +59,10 @@ public final class CompareText {
     running();
     for (PairedLines pair : comparison.lines().pairs()) {
       out.heading(
-          Words.sentence(pair.pair().name()) + " (paired by " + pair.pair().by().word() + ")");
+          SentenceText.sentence(pair.pair().name())
+              + " (paired by "
+              + pair.pair().by().word()
+              + ")");
       side("first   ", pair.first(), first);
       side("second  ", pair.second(), second);
       firstBites("  ", pair.firstBites());
@@ -77,7 +80,7 @@ public final class CompareText {
     }
   }
 
-  private static String session(Review review, Words words) {
+  private static String session(Review review, SentenceText words) {
     Review.Summary summary = review.summary();
     return review.session().occasion().title()
         + ", "
@@ -85,7 +88,7 @@ public final class CompareText {
         + ", "
         + words.clocks(review.session().match().allIn(), review.session().match().allOut())
         + ": "
-        + Words.fish(summary.caught().landed())
+        + SentenceText.fish(summary.caught().landed())
         + ", "
         + words.weight(summary.caught().weightG())
         + " ("
@@ -140,9 +143,9 @@ public final class CompareText {
     Double grams = point.gramsDifference();
     return List.of(
         String.format(Locale.ROOT, "%.0f min", minutes),
-        point.first() == null ? "–" : Words.fish(point.first().fish()),
+        point.first() == null ? "–" : SentenceText.fish(point.first().fish()),
         soFar(point.first()),
-        point.second() == null ? "–" : Words.fish(point.second().fish()),
+        point.second() == null ? "–" : SentenceText.fish(point.second().fish()),
         soFar(point.second()),
         fish == null ? "–" : String.format(Locale.ROOT, "%+d fish", fish),
         grams == null ? "–" : (grams < 0 ? "-" : "+") + first.weight(Math.abs(grams)));
@@ -181,7 +184,7 @@ public final class CompareText {
     if (side.rate() == null) {
       return "–";
     }
-    return weight ? first.weight(side.rate().perHour()) : Words.rate(side.rate().perHour());
+    return weight ? first.weight(side.rate().perHour()) : SentenceText.rate(side.rate().perHour());
   }
 
   private static String times(double value) {
@@ -190,7 +193,7 @@ public final class CompareText {
         : String.format(Locale.ROOT, value < 9.95 ? "%.2f" : "%.0f", value);
   }
 
-  private void side(String lead, Side side, Words words) {
+  private void side(String lead, Side side, SentenceText words) {
     out.paragraph("  " + lead, told(side, words));
     stays(side);
   }
@@ -199,16 +202,18 @@ public final class CompareText {
     side.stays().forEach(stay -> out.paragraph("    ", stay.wording().text()));
   }
 
-  private String told(Side side, Words words) {
+  private String told(Side side, SentenceText words) {
     if (side.line().spells().isEmpty()) {
       return "Not fished. " + feed(side.feed());
     }
     StringBuilder text = new StringBuilder(place(side));
-    text.append(Words.fish(side.caught().landed()));
+    text.append(SentenceText.fish(side.caught().landed()));
     if (side.caught().weightG() > 0) {
       text.append(", ").append(words.weight(side.caught().weightG()));
     }
-    text.append(", in ").append(Words.minutes(side.line().fishedHours() * 60)).append(" fished: ");
+    text.append(", in ")
+        .append(SentenceText.minutes(side.line().fishedHours() * 60))
+        .append(" fished: ");
     text.append(
         side.line().spells().stream()
             .map(s -> words.clocks(s.span().from(), s.span().to()))
@@ -219,7 +224,7 @@ public final class CompareText {
     }
     if (side.minutesPastPlain() > 0) {
       text.append("Fished past plain for ")
-          .append(Words.minutes(side.minutesPastPlain()))
+          .append(SentenceText.minutes(side.minutesPastPlain()))
           .append(". ");
     }
     text.append(feed(side.feed())).append(' ').append(median(side.line().firstBite()));
@@ -243,7 +248,7 @@ public final class CompareText {
     return units.distance(place.distanceM()) + way + ": ";
   }
 
-  private static String fade(Spell spell, Fade fade, Words words) {
+  private static String fade(Spell spell, Fade fade, SentenceText words) {
     Long plain = fade.call().plainAt();
     return fade.verdict()
         + " (from "
@@ -307,7 +312,7 @@ public final class CompareText {
             test.p() < 0.001 ? "under 0.001" : String.format(Locale.ROOT, "%.3f", test.p())));
   }
 
-  private void alone(String heading, List<Side> sides, Words words) {
+  private void alone(String heading, List<Side> sides, SentenceText words) {
     for (Side side : sides) {
       out.heading(heading + side.line().line().name());
       out.paragraph("  ", told(side, words));

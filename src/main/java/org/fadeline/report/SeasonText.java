@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
-import org.fadeline.analysis.Words;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned;
 import org.fadeline.analysis.season.Season;
@@ -74,7 +74,7 @@ public final class SeasonText {
               weight(result.grams()) + (result.weights().missing() > 0 ? " or more" : ""),
               weighed == null ? "–" : weight(weighed),
               placing(result.placing()),
-              Words.minutes(session.fishedMinutes()),
+              SentenceText.minutes(session.fishedMinutes()),
               hours > 0 ? weight(result.grams() / hours) : "–"));
     }
     out.table(rows);
@@ -115,7 +115,7 @@ public final class SeasonText {
   private String value(StandingOut.Measure measure, double value) {
     return switch (measure) {
       case WEIGHT -> weight(value);
-      case FISH -> Words.rate(value);
+      case FISH -> SentenceText.rate(value);
       case SCALES -> String.format(Locale.ROOT, "×%.2f", value);
     };
   }
@@ -141,11 +141,11 @@ public final class SeasonText {
         name,
         cell.hour() == null ? "all" : Integer.toString(cell.hour() + 1),
         Integer.toString(cell.sessions().size()),
-        Words.minutes(cell.fishedHours() * 60),
+        SentenceText.minutes(cell.fishedHours() * 60),
         rate(cell.weight(), this::weight),
         limits(cell.weight(), this::weight),
-        rate(cell.fish(), Words::rate),
-        limits(cell.fish(), Words::rate));
+        rate(cell.fish(), SentenceText::rate),
+        limits(cell.fish(), SentenceText::rate));
   }
 
   private static String rate(Season.PerHour rate, DoubleFunction<String> words) {
@@ -202,11 +202,11 @@ public final class SeasonText {
               Integer.toString(group.sessions().size()),
               Integer.toString(group.spells()),
               Integer.toString(group.faded()),
-              middle == null ? "–" : Words.minutes(middle) + " in",
+              middle == null ? "–" : SentenceText.minutes(middle) + " in",
               group.past().stays() == 0
                   ? "–"
-                  : group.past().stays() + " for " + Words.minutes(group.past().minutes()),
-              group.past().stays() == 0 ? "" : Words.fish(group.past().fish())));
+                  : group.past().stays() + " for " + SentenceText.minutes(group.past().minutes()),
+              group.past().stays() == 0 ? "" : SentenceText.fish(group.past().fish())));
     }
     out.table(rows);
   }
@@ -246,8 +246,8 @@ public final class SeasonText {
               Integer.toString(share.sessions().size()),
               rate(share.weight(), this::weight),
               limits(share.weight(), this::weight),
-              rate(share.fish(), Words::rate),
-              limits(share.fish(), Words::rate)));
+              rate(share.fish(), SentenceText::rate),
+              limits(share.fish(), SentenceText::rate)));
     }
   }
 
@@ -290,9 +290,9 @@ public final class SeasonText {
                   : String.format(
                       Locale.ROOT,
                       "%s (%s–%s for nine days in ten)",
-                      Words.rate(pool.mean()),
-                      Words.rate(pool.quantile(0.05)),
-                      Words.rate(pool.quantile(0.95)))));
+                      SentenceText.rate(pool.mean()),
+                      SentenceText.rate(pool.quantile(0.05)),
+                      SentenceText.rate(pool.quantile(0.95)))));
     }
     out.table(rows);
   }

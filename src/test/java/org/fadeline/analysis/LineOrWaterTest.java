@@ -59,7 +59,7 @@ class LineOrWaterTest {
             new Fade.Call(null, 0.8, List.of()),
             new Fade.Strength(24.0, 0.0, 1, Fade.Shape.STEP, 30),
             "faded");
-    Words words = new Words(effort.session(), Units.LB_OZ_AND_METRES);
+    SentenceText words = new SentenceText(effort.session(), Units.LB_OZ_AND_METRES);
     Grade grade = RecordGrade.of(effort.session());
     return new LineOrWaterReview(effort, grade, words).of(effort.spells().get(0), fade);
   }

@@ -43,7 +43,7 @@ class StayWordsTest {
     Fade.Strength strength = new Fade.Strength(20.0, 4.0, 1, Fade.Shape.STEP, 31);
     List<Fade.Crossing> crossings =
         calledBefore ? List.of(new Fade.Crossing(Log.millis("11:20"), true, null)) : List.of();
-    Words words = new Words(match().session(), Units.LB_OZ_AND_METRES);
+    SentenceText words = new SentenceText(match().session(), Units.LB_OZ_AND_METRES);
     return new Fade(
         0,
         probability,
@@ -62,7 +62,7 @@ class StayWordsTest {
       Log log, @Nullable Fade fade, @Nullable PastPlain past, List<OtherLine> others) {
     Effort effort = log.effort();
     Spell spell = effort.line("shallow").orElseThrow().spells().get(0);
-    Words words = new Words(log.session(), Units.LB_OZ_AND_METRES);
+    SentenceText words = new SentenceText(log.session(), Units.LB_OZ_AND_METRES);
     return new StayWords(words, effort).of(spell, LineReview.Rates.NOT_FISHED, fade, past, others);
   }
 

@@ -137,7 +137,7 @@ class CompareFiguresTest {
         .forEach(
             p ->
                 assertTrue(
-                    figure.description().contains(Words.capital(p.pair().name())),
+                    figure.description().contains(FigureText.capital(p.pair().name())),
                     figure.description()));
     Double p = comparison.lines().firstBites().p();
     assertTrue(p != null, "the fixture lets the pairs be tested");

@@ -28,6 +28,7 @@ import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.imports.ImportScreen;
+import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.season.SeasonScreen;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -235,18 +236,9 @@ public final class ScreenshotTour extends Application {
 
   private void visitReview(String name) {
     screen("Review", "review-" + name);
-    pages(
-        "review",
-        name,
-        "Lines",
-        "First bites",
-        "After feeding",
-        "Quarter-hours",
-        "Fish",
-        "One page",
-        "The record",
-        "Settings");
-    step("evidence", () -> run("Evidence"));
+    List<String> pages = ReviewScreen.PAGES;
+    pages("review", name, pages.subList(1, pages.size()).toArray(String[]::new));
+    step("the first page", () -> run(pages.get(0)));
   }
 
   private void visitImport(String name) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
-import org.fadeline.analysis.Words;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.compare.Comparison.Finding;
 import org.fadeline.analysis.compare.Comparison.Findings;
 import org.fadeline.analysis.compare.Comparison.Lines;
@@ -44,7 +44,7 @@ final class WhatDiffered {
   private final Review first;
   private final Review second;
   private final Lines lines;
-  private final Words words;
+  private final SentenceText words;
   private final boolean weights;
   private final String one;
   private final String other;
@@ -54,7 +54,7 @@ final class WhatDiffered {
     this.first = first;
     this.second = second;
     this.lines = lines;
-    this.words = new Words(first.session(), units);
+    this.words = new SentenceText(first.session(), units);
     this.weights = lines.whole().weight().ratio() != null;
     LocalDate day1 = first.session().occasion().date();
     LocalDate day2 = second.session().occasion().date();
@@ -89,17 +89,17 @@ final class WhatDiffered {
   private Finding whole() {
     RatePair rate = weights ? lines.whole().weight() : lines.whole().fish();
     String gave =
-        Words.sentence(one)
+        SentenceText.sentence(one)
             + " gave "
             + caught(first)
             + " in "
-            + Words.minutes(rate.first().hours() * 60)
+            + SentenceText.minutes(rate.first().hours() * 60)
             + " fished, "
             + other
             + " "
             + caught(second)
             + " in "
-            + Words.minutes(rate.second().hours() * 60)
+            + SentenceText.minutes(rate.second().hours() * 60)
             + "; "
             + ratio(rate)
             + ".";
@@ -108,7 +108,7 @@ final class WhatDiffered {
 
   private String caught(Review review) {
     int fish = review.summary().caught().landed();
-    return Words.fish(fish)
+    return SentenceText.fish(fish)
         + (weights ? " for " + words.weight(review.summary().caught().weightG()) : "");
   }
 
@@ -199,9 +199,9 @@ final class WhatDiffered {
             + ", over the time it was fished "
             + amount(Math.abs(amount))
             + " of the difference; it rests on "
-            + Words.fish(pair.first().caught().landed())
+            + SentenceText.fish(pair.first().caught().landed())
             + " and "
-            + Words.fish(pair.second().caught().landed())
+            + SentenceText.fish(pair.second().caught().landed())
             + ": "
             + ratio(rate)
             + ".";
@@ -212,21 +212,21 @@ final class WhatDiffered {
     String text =
         lineName(pair)
             + " was fished for "
-            + Words.minutes(pair.first().line().fishedHours() * 60)
+            + SentenceText.minutes(pair.first().line().fishedHours() * 60)
             + " "
             + in
             + one
             + " and "
-            + Words.minutes(pair.second().line().fishedHours() * 60)
+            + SentenceText.minutes(pair.second().line().fishedHours() * 60)
             + " "
             + in
             + other
             + ", at what it paid over both "
             + amount(Math.abs(amount))
             + " of the difference; it rests on "
-            + Words.fish(pair.first().caught().landed())
+            + SentenceText.fish(pair.first().caught().landed())
             + " and "
-            + Words.fish(pair.second().caught().landed())
+            + SentenceText.fish(pair.second().caught().landed())
             + ".";
     return new Share(amount, about(pair, text));
   }
@@ -234,16 +234,16 @@ final class WhatDiffered {
   private Share alone(Side side, boolean inFirst) {
     LineReview line = side.line();
     String text =
-        Words.sentence(
-            Words.named(line.line().name())
+        SentenceText.sentence(
+            SentenceText.named(line.line().name())
                 + " was fished "
                 + in
                 + (inFirst ? one : other)
                 + " alone: "
-                + Words.fish(side.caught().landed())
+                + SentenceText.fish(side.caught().landed())
                 + (weights ? " for " + words.weight(side.caught().weightG()) : "")
                 + " in "
-                + Words.minutes(line.fishedHours() * 60)
+                + SentenceText.minutes(line.fishedHours() * 60)
                 + ".");
     String id = line.line().id();
     Finding finding = inFirst ? new Finding(id, null, text) : new Finding(null, id, text);
@@ -255,16 +255,16 @@ final class WhatDiffered {
   }
 
   private String lineName(PairedLines pair) {
-    return Words.sentence(Words.named(pair.pair().name()));
+    return SentenceText.sentence(SentenceText.named(pair.pair().name()));
   }
 
   private String perHour(Side side) {
     double rate = amount(side) / side.line().fishedHours();
-    return weights ? words.weight(rate) : Words.rate(rate) + " fish";
+    return weights ? words.weight(rate) : SentenceText.rate(rate) + " fish";
   }
 
   private String amount(double amount) {
-    return weights ? words.weight(amount) : Words.rate(amount) + " fish";
+    return weights ? words.weight(amount) : SentenceText.rate(amount) + " fish";
   }
 
   private @Nullable Finding firstBites() {

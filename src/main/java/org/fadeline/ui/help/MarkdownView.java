@@ -189,7 +189,7 @@ final class MarkdownView {
 
     private TextFlow words(Node of) {
       TextFlow flow = new TextFlow();
-      new Words(flow).visitChildren(of);
+      new InlineText(flow).visitChildren(of);
       return flow;
     }
 
@@ -201,11 +201,11 @@ final class MarkdownView {
   }
 
   /** Puts words one after the other. */
-  private final class Words extends AbstractVisitor {
+  private final class InlineText extends AbstractVisitor {
     private final TextFlow flow;
     private String style = "manual-text";
 
-    Words(TextFlow flow) {
+    InlineText(TextFlow flow) {
       this.flow = flow;
     }
 

@@ -12,8 +12,8 @@ import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.Spell;
-import org.fadeline.analysis.Words;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.MatchRules;
@@ -115,7 +115,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
               ? rigOut() == null ? "between lines" : "rig out"
               : session
                   .line(frame.fishing())
-                  .map(l -> "fishing " + Words.named(l.name()))
+                  .map(l -> "fishing " + SentenceText.named(l.name()))
                   .orElse("");
       return switch (frame.phase()) {
         case BEFORE -> new Pair("all in at " + Say.shortClock(session.match().allIn(), zone), "");

@@ -16,7 +16,7 @@ import org.fadeline.ui.state.Workbench;
  */
 public final class ReviewScreen implements Screen {
   /** The pages beside the list of stays, in order. */
-  static final List<String> PAGES =
+  public static final List<String> PAGES =
       List.of(
           "Evidence",
           "Lines",

@@ -11,17 +11,17 @@ import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 
 /** Numbers and times as figures say them. */
-final class Words {
+final class FigureText {
   private final Units units;
   private final ZoneId zone;
 
-  Words(Session session, Units units) {
+  FigureText(Session session, Units units) {
     this.units = units;
     this.zone = session.occasion().zone();
   }
 
-  /** Words for many sessions, which have no clock in common: clock times are in UTC. */
-  Words(Units units) {
+  /** Texts for many sessions, which have no clock in common: clock times are in UTC. */
+  FigureText(Units units) {
     this.units = units;
     this.zone = java.time.ZoneOffset.UTC;
   }

@@ -8,7 +8,7 @@ import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 
 /** Says numbers the way anglers read them: clock times, rates, weights, counts. */
-public final class Words {
+public final class SentenceText {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
   private static final String STANDS_ALONE =
@@ -23,7 +23,7 @@ public final class Words {
    * @param session whose zone and line names are used
    * @param units of the weights
    */
-  public Words(Session session, Units units) {
+  public SentenceText(Session session, Units units) {
     this.session = session;
     this.units = units;
   }
