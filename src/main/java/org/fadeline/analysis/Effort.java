@@ -1,6 +1,7 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fadeline.model.Line;
@@ -46,7 +47,7 @@ public record Effort(
   public List<Spell> spells() {
     List<Spell> all = new ArrayList<>();
     lines.forEach(l -> all.addAll(l.spells()));
-    all.sort(java.util.Comparator.comparingLong(s -> s.span().from()));
+    all.sort(Comparator.comparingLong(s -> s.span().from()));
     return all;
   }
 

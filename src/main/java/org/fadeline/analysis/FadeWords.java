@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import java.util.Locale;
 import org.fadeline.analysis.Fade.Moment;
 import org.fadeline.analysis.Fade.Strength;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +25,7 @@ final class FadeWords {
     String start = probability < 0.8 ? "Probably faded" : "Faded";
     String bunching =
         strength.bunching() >= 1.05
-            ? String.format(
-                java.util.Locale.ROOT, ", allowing for bunching (×%.1f)", strength.bunching())
+            ? String.format(Locale.ROOT, ", allowing for bunching (×%.1f)", strength.bunching())
             : "";
     if ((moment.high() - moment.low()) / 60_000.0 > WIDE_MINUTES) {
       return start

@@ -1,6 +1,7 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -190,7 +191,7 @@ final class Fades {
     if (!(total > 0)) {
       return null;
     }
-    all.sort(java.util.Comparator.comparingLong(m -> m.span().from()));
+    all.sort(Comparator.comparingLong(m -> m.span().from()));
     double tail = (1 - ReviewSettings.FADE_LEVEL) / 2;
     Function<Double, Long> quantile =
         p -> {

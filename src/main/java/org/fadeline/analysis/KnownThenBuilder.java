@@ -1,6 +1,8 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -201,7 +203,7 @@ final class KnownThenBuilder {
   }
 
   private static List<TurningPoint> sorted(List<TurningPoint> turns) {
-    return turns.stream().sorted(java.util.Comparator.comparingLong(TurningPoint::at)).toList();
+    return turns.stream().sorted(Comparator.comparingLong(TurningPoint::at)).toList();
   }
 
   /** While nothing told that the line had been left, its rate was told all the same. */
@@ -278,7 +280,7 @@ final class KnownThenBuilder {
         }
       }
       @Nullable Caught caught = over ? spell.caught() : null;
-      return java.util.Arrays.asList(spell.lineId(), spell.span().from(), fished, caught);
+      return Arrays.asList(spell.lineId(), spell.span().from(), fished, caught);
     }
   }
 }

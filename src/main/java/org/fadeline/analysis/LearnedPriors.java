@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,7 +26,7 @@ public record LearnedPriors(
     if (sessions < 1) {
       throw new IllegalArgumentException("nothing was learned from " + sessions + " sessions");
     }
-    kinds = java.util.Collections.unmodifiableMap(new TreeMap<>(kinds));
+    kinds = Collections.unmodifiableMap(new TreeMap<>(kinds));
   }
 
   /**

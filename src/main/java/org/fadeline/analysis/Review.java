@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fadeline.model.Session;
@@ -36,7 +37,7 @@ public record Review(
   public List<Spell> spells() {
     return lines.stream()
         .flatMap(l -> l.spells().stream())
-        .sorted(java.util.Comparator.comparingLong(s -> s.span().from()))
+        .sorted(Comparator.comparingLong(s -> s.span().from()))
         .toList();
   }
 

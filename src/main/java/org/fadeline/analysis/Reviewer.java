@@ -12,6 +12,7 @@ import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
+import org.jspecify.annotations.Nullable;
 
 /** Reviews a session: a pure function of the record, the settings and the units of the words. */
 public final class Reviewer {
@@ -84,8 +85,7 @@ public final class Reviewer {
     return new Review(session, settings, summary(total), lines, stays, course);
   }
 
-  private static @org.jspecify.annotations.Nullable Fade fadeOf(
-      List<LineReview> lines, Spell spell) {
+  private static @Nullable Fade fadeOf(List<LineReview> lines, Spell spell) {
     for (LineReview line : lines) {
       if (line.line().id().equals(spell.lineId())) {
         return line.fades().stream()

@@ -1,6 +1,9 @@
 package org.fadeline.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Where a command writes; the only place in the program that knows the standard streams is the
@@ -13,13 +16,7 @@ public record Console(PrintStream out, PrintStream err) {
   /** Returns the process's own streams, in UTF-8. */
   public static Console ofProcess() {
     return new Console(
-        new PrintStream(
-            new java.io.FileOutputStream(java.io.FileDescriptor.out),
-            true,
-            java.nio.charset.StandardCharsets.UTF_8),
-        new PrintStream(
-            new java.io.FileOutputStream(java.io.FileDescriptor.err),
-            true,
-            java.nio.charset.StandardCharsets.UTF_8));
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8));
   }
 }

@@ -1,5 +1,6 @@
 package org.fadeline.export;
 
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -131,7 +132,7 @@ public final class FigureExport {
     context.setComment("Fadeline");
     context.setPrecision(3);
     SVGGraphics2D g = new SVGGraphics2D(context, true);
-    g.setSVGCanvasSize(new java.awt.Dimension((int) Math.round(width), (int) Math.round(height)));
+    g.setSVGCanvasSize(new Dimension((int) Math.round(width), (int) Math.round(height)));
     figure.paint(g, width, height);
     Element root = g.getRoot();
     root.setAttribute("viewBox", String.format(Locale.ROOT, "0 0 %.2f %.2f", width, height));

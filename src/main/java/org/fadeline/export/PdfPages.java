@@ -6,8 +6,11 @@ import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -51,7 +54,7 @@ final class PdfPages {
       PDStructureElement whole = new PDStructureElement("Document", tree);
       tree.appendKid(whole);
       Fonts fonts = new Fonts(document);
-      Map<Integer, PDParentTreeValue> parents = new java.util.TreeMap<>();
+      Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
       for (int i = 0; i < pages.size(); i++) {
         monitor.step(i / (double) pages.size());
         PDStructureElement element = page(document, pages.get(i), width, height, fonts, whole);
@@ -59,7 +62,7 @@ final class PdfPages {
         document.getPage(i).setStructParents(i);
       }
       PDNumberTreeNode parentTree = new PDNumberTreeNode(PDParentTreeValue.class);
-      parentTree.setNumbers(new java.util.LinkedHashMap<>(parents));
+      parentTree.setNumbers(new LinkedHashMap<>(parents));
       tree.setParentTree(parentTree);
       tree.setParentTreeNextKey(pages.size());
       WholeFile.write(file, document::save);
@@ -68,7 +71,7 @@ final class PdfPages {
   }
 
   private static PDParentTreeValue parentOf(PDStructureElement element) {
-    org.apache.pdfbox.cos.COSArray array = new org.apache.pdfbox.cos.COSArray();
+    COSArray array = new COSArray();
     array.add(element.getCOSObject());
     return new PDParentTreeValue(array);
   }

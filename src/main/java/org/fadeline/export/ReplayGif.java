@@ -1,6 +1,7 @@
 package org.fadeline.export;
 
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -23,6 +24,7 @@ import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineView;
 import org.fadeline.figure.Type;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.WeightText;
 import org.fadeline.replay.ReplayTrack;
 
 /** Writes a replay of a stretch of a match, as known at each moment, as an animated GIF. */
@@ -145,8 +147,7 @@ public final class ReplayGif {
 
   private void paintHead(Graphics2D g, long at, double scale) {
     g.setRenderingHint(
-        java.awt.RenderingHints.KEY_TEXT_ANTIALIASING,
-        java.awt.RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setColor(style.theme().ink());
     g.setFont(Type.semiBold(24 * scale));
     var clock = review.session().clock(at);
@@ -157,8 +158,7 @@ public final class ReplayGif {
     var totals = track.frameAt(at).totals();
     String caught =
         (totals.weightG() > 0
-                ? org.fadeline.model.WeightText.format(totals.weightG(), style.units().weight())
-                    + ", "
+                ? WeightText.format(totals.weightG(), style.units().weight()) + ", "
                 : "")
             + totals.fish()
             + " fish so far";

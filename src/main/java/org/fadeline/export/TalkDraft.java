@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.fadeline.analysis.Course.Lesson;
 import org.fadeline.analysis.LineReview;
@@ -233,7 +234,7 @@ public final class TalkDraft {
         "A line fed early and fished late enters late. One left before a bite is not thrown away.");
   }
 
-  private java.util.Optional<Slide> longestStay() {
+  private Optional<Slide> longestStay() {
     return review.stays().stream()
         .filter(s -> s.past() != null)
         .max(Comparator.comparingDouble(TalkDraft::minutesPast))

@@ -1,5 +1,6 @@
 package org.fadeline.export;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -32,7 +33,7 @@ public final class TalkMaterial {
 
   /** Returns the seasons by the ids of their sources. */
   public Map<String, Season> seasons() {
-    return java.util.Collections.unmodifiableMap(seasons);
+    return Collections.unmodifiableMap(seasons);
   }
 
   /**
@@ -50,7 +51,7 @@ public final class TalkMaterial {
 
   /** Returns the reviews by the ids of their sources. */
   public Map<String, Review> reviews() {
-    return java.util.Collections.unmodifiableMap(reviews);
+    return Collections.unmodifiableMap(reviews);
   }
 
   /**

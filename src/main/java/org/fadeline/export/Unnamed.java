@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -103,13 +104,13 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
           was.water() == null
               ? null
               : waters.computeIfAbsent(
-                  was.water().strip().toLowerCase(java.util.Locale.ROOT),
+                  was.water().strip().toLowerCase(Locale.ROOT),
                   w -> "water " + (waters.size() + 1));
       shown.add(
           new SessionSummary(
               new SessionSummary.About(
                   // Sorts as the sessions do.
-                  String.format(java.util.Locale.ROOT, "%06d", shown.size()),
+                  String.format(Locale.ROOT, "%06d", shown.size()),
                   TITLE,
                   DayAxis.COUNTED_FROM.plusDays(was.date().toEpochDay() - first.toEpochDay()),
                   water,
@@ -293,6 +294,6 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
   }
 
   private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -1,6 +1,7 @@
 package org.fadeline.figure;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
@@ -123,7 +124,7 @@ public final class CompareTimelinesFigure implements Figure {
   /** Paints one timeline under its heading; the box is top, width, height and heading. */
   private void paint(Graphics2D g, TimelineFigure figure, SessionStroke which, double[] box) {
     AffineTransform before = g.getTransform();
-    java.awt.Shape clip = g.getClip();
+    Shape clip = g.getClip();
     g.translate(0, box[0] + box[3]);
     figure.paint(g, box[1], box[2] - box[3]);
     g.setTransform(before);

@@ -1,6 +1,8 @@
 package org.fadeline.figure;
 
+import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.Locale;
 import org.fadeline.analysis.Rate;
@@ -23,7 +25,7 @@ final class FigureText {
   /** Texts for many sessions, which have no clock in common: clock times are in UTC. */
   FigureText(Units units) {
     this.units = units;
-    this.zone = java.time.ZoneOffset.UTC;
+    this.zone = ZoneOffset.UTC;
   }
 
   Units units() {
@@ -44,7 +46,7 @@ final class FigureText {
   }
 
   private ZonedDateTime time(long at) {
-    return java.time.Instant.ofEpochMilli(at).atZone(zone);
+    return Instant.ofEpochMilli(at).atZone(zone);
   }
 
   String weight(double grams) {

@@ -1,5 +1,6 @@
 package org.fadeline.figure;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -209,12 +210,7 @@ public final class FirstBiteFigure implements Figure {
   }
 
   private static void band(
-      Plot plot,
-      java.awt.Color hue,
-      double x1,
-      double x2,
-      @Nullable Double low,
-      @Nullable Double high) {
+      Plot plot, Color hue, double x1, double x2, @Nullable Double low, @Nullable Double high) {
     if (low != null && high != null && x2 > x1) {
       double top = plot.y(100 * (1 - low));
       double foot = plot.y(100 * (1 - high));

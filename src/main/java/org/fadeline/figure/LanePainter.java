@@ -1,6 +1,7 @@
 package org.fadeline.figure;
 
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -165,11 +166,7 @@ final class LanePainter {
     double right = layout.axis.left();
     pen.fill(rule, right - 4, top - 0.5, 4, 1);
     pen.fill(rule, right - 4, scale.y(scale.top() / 2) - 0.5, 4, 1);
-    pen.stroke(
-        rule,
-        1,
-        new float[] {2, 3},
-        new java.awt.geom.Line2D.Double(right, top, rate.getMaxX(), top));
+    pen.stroke(rule, 1, new float[] {2, 3}, new Line2D.Double(right, top, rate.getMaxX(), top));
     double ascent = Type.ascent(pen.small);
     double x = right - 7;
     String unit =

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fadeline.model.Line;
 import org.fadeline.model.Venue;
 import org.fadeline.model.WeatherNote;
 import org.fadeline.replay.ReplayFrame;
@@ -158,7 +159,7 @@ final class PegWeather {
         .orElse(row);
   }
 
-  private String shadowWords(double[] offset, org.fadeline.model.Line line) {
+  private String shadowWords(double[] offset, Line line) {
     double bearing = Math.toRadians(PegLayout.bearing(line));
     double across = offset[0] * Math.cos(bearing) - offset[1] * Math.sin(bearing);
     if (Math.abs(across) < 0.15) {

@@ -10,6 +10,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -132,8 +133,7 @@ final class Pen {
     double width = Math.max(side, Type.width(smallStrong, letter) + side * 0.4);
     fill(
         hue,
-        new java.awt.geom.RoundRectangle2D.Double(
-            x, middle - side / 2, width, side, side * 0.4, side * 0.4));
+        new RoundRectangle2D.Double(x, middle - side / 2, width, side, side * 0.4, side * 0.4));
     text(
         letter,
         x + width / 2,

@@ -3,7 +3,10 @@ package org.fadeline.figure;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /** Axes of a chart: even scales from a left foot to a right top. */
 final class Plot {
@@ -127,7 +130,7 @@ final class Plot {
 
   static String number(double value) {
     return value == Math.rint(value)
-        ? String.format(java.util.Locale.ROOT, "%,.0f", value)
+        ? String.format(Locale.ROOT, "%,.0f", value)
         : FigureText.number(value);
   }
 
@@ -137,7 +140,7 @@ final class Plot {
     for (int i = 0; i < order.length; i++) {
       order[i] = i;
     }
-    java.util.Arrays.sort(order, java.util.Comparator.comparingDouble(i -> wanted[i]));
+    Arrays.sort(order, Comparator.comparingDouble(i -> wanted[i]));
     double[] placed = wanted.clone();
     double last = low - gap;
     for (int i : order) {

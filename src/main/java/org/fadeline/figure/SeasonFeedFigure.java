@@ -2,9 +2,12 @@ package org.fadeline.figure;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.FeedGroup.Fed;
 import org.fadeline.analysis.season.FeedGroup.Share;
@@ -61,9 +64,9 @@ public final class SeasonFeedFigure extends SeasonFigure {
   }
 
   private static List<Share> shares(FeedGroup group) {
-    return java.util.stream.Stream.of(group.fewer(), group.more())
-        .filter(java.util.Objects::nonNull)
-        .map(java.util.Objects::requireNonNull)
+    return Stream.of(group.fewer(), group.more())
+        .filter(Objects::nonNull)
+        .map(Objects::requireNonNull)
         .toList();
   }
 
@@ -229,8 +232,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
     double y = plot.y(axis(rate));
     Season.Limits limits = given.limits();
     if (limits == null) {
-      pen.stroke(
-          pen.theme.secondInk(), 1, DASHED, new java.awt.geom.Line2D.Double(x, y, x + width, y));
+      pen.stroke(pen.theme.secondInk(), 1, DASHED, new Line2D.Double(x, y, x + width, y));
       return;
     }
     double high = plot.y(axis(limits.high()));

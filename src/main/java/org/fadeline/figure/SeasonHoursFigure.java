@@ -3,6 +3,7 @@ package org.fadeline.figure;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.analysis.season.Season;
@@ -194,7 +195,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
 
   /** Returns the cell under a point of a drawing of the given size, or null. */
   public @Nullable Cell at(double x, double y, double width, double height) {
-    Pen pen = new Pen(new java.awt.image.BufferedImage(1, 1, 1).createGraphics(), style());
+    Pen pen = new Pen(new BufferedImage(1, 1, 1).createGraphics(), style());
     for (int row = 0; row < season.lines().size(); row++) {
       for (Cell cell : all(season.lines().get(row))) {
         if (box(pen, row, column(cell), width, height).contains(x, y)) {

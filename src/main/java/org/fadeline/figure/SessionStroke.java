@@ -1,6 +1,7 @@
 package org.fadeline.figure;
 
 import java.awt.geom.Line2D;
+import java.util.Locale;
 import org.fadeline.model.Session;
 
 /**
@@ -26,7 +27,7 @@ enum SessionStroke {
 
   /** Returns the words that tell its stroke: "first (whole)", "second (dashed)". */
   String words() {
-    return word.toLowerCase(java.util.Locale.ROOT) + (this == FIRST ? " (whole)" : " (dashed)");
+    return word.toLowerCase(Locale.ROOT) + (this == FIRST ? " (whole)" : " (dashed)");
   }
 
   /** Draws a piece of its stroke and what session it is. */

@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 
 /** Clock time along x. */
 record TimeAxis(long from, long to, double left, double right, ZoneId zone) {
@@ -30,7 +31,7 @@ record TimeAxis(long from, long to, double left, double right, ZoneId zone) {
   record Tick(long at, double x, String label) {}
 
   /** Returns ticks at round clock times, no closer than the labels need. */
-  List<Tick> ticks(double labelGap, java.util.function.ToDoubleFunction<String> widthOf) {
+  List<Tick> ticks(double labelGap, ToDoubleFunction<String> widthOf) {
     int step = STEPS_SECONDS[STEPS_SECONDS.length - 1];
     for (int candidate : STEPS_SECONDS) {
       double pixels = pixelsPerMinute() * candidate / 60;

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.LineReview;
@@ -190,9 +191,7 @@ public final class TimelineFigure implements Figure {
   public List<List<String>> figures(Knowledge seen) {
     FigureText words = new FigureText(review.session(), style.units());
     ReplayFrame frame =
-        seen.at() == null
-            ? null
-            : shared.track().frameAt(java.util.Objects.requireNonNull(seen.at()));
+        seen.at() == null ? null : shared.track().frameAt(Objects.requireNonNull(seen.at()));
     List<List<String>> all = new ArrayList<>();
     for (LaneRecord lane : lanes()) {
       all.add(LaneFigures.of(lane, words, frame));

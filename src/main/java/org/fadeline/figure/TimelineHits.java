@@ -13,6 +13,7 @@ import org.fadeline.analysis.Spell;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
 
 /** Finds what lies under a point of a timeline, as far as it is known. */
 final class TimelineHits {
@@ -90,7 +91,7 @@ final class TimelineHits {
                 .thenComparing(e -> e.fishOrNull() == null));
   }
 
-  private Hit event(SessionEvent event, @org.jspecify.annotations.Nullable LaneRecord record) {
+  private Hit event(SessionEvent event, @Nullable LaneRecord record) {
     FigureText words = layout.words;
     List<String> rows = new ArrayList<>();
     rows.add(

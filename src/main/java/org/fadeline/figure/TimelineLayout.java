@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -325,7 +326,7 @@ public final class TimelineLayout {
   }
 
   LaneRecord record(Lane lane) {
-    return java.util.Objects.requireNonNull(figure.shared().lanes().byLine().get(lane.lineId()));
+    return Objects.requireNonNull(figure.shared().lanes().byLine().get(lane.lineId()));
   }
 
   /**

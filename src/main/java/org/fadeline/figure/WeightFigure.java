@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
+import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Review;
@@ -16,6 +17,7 @@ import org.fadeline.analysis.Spell;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The weight as it ran, in the hue of the line it came from, and behind it the finish as it could
@@ -121,8 +123,7 @@ public final class WeightFigure implements Figure {
     return review.session().match().allIn() + 45 * 60_000L;
   }
 
-  private org.fadeline.analysis.Course.@org.jspecify.annotations.Nullable Finish finish(
-      Pace point) {
+  private Course.@Nullable Finish finish(Pace point) {
     return weights ? point.weight() : point.fish();
   }
 
@@ -238,7 +239,7 @@ public final class WeightFigure implements Figure {
     }
   }
 
-  private Color colour(Pen pen, @org.jspecify.annotations.Nullable String lineId) {
+  private Color colour(Pen pen, @Nullable String lineId) {
     int index = lineId == null ? -1 : index(lineId);
     return index < 0 ? pen.theme.secondInk() : pen.theme.line(index);
   }

@@ -2,6 +2,7 @@ package org.fadeline.model;
 
 import java.time.Instant;
 import java.time.ZonedDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,9 +34,7 @@ public record Session(
     for (int i = 1; i < events.size(); i++) {
       if (events.get(i).at() < events.get(i - 1).at()) {
         // A stable sort: events of one instant stay in file order.
-        return events.stream()
-            .sorted(java.util.Comparator.comparingLong(SessionEvent::at))
-            .toList();
+        return events.stream().sorted(Comparator.comparingLong(SessionEvent::at)).toList();
       }
     }
     return List.copyOf(events);

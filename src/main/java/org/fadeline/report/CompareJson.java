@@ -3,6 +3,7 @@ package org.fadeline.report;
 import java.util.List;
 import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairRates;
@@ -69,7 +70,7 @@ public final class CompareJson {
 
   private ObjectNode parameters() {
     ObjectNode node = JsonOut.object();
-    JsonOut.number(node, "level", org.fadeline.analysis.ReviewSettings.LEVEL);
+    JsonOut.number(node, "level", ReviewSettings.LEVEL);
     JsonOut.number(node, "sigmaDay", comparison.setup().days().sigma());
     node.put("sigmaDayLearned", comparison.setup().days().learned());
     node.set("firstReview", ReviewJson.parameters(comparison.first().settings()));

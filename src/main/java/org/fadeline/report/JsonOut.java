@@ -7,6 +7,7 @@ import org.fadeline.stats.GammaPosterior;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -58,7 +59,7 @@ final class JsonOut {
   }
 
   /** Returns a rate with its limits, or null. */
-  static tools.jackson.databind.JsonNode rate(@Nullable Rate rate, String name) {
+  static JsonNode rate(@Nullable Rate rate, String name) {
     if (rate == null) {
       return NODES.nullNode();
     }

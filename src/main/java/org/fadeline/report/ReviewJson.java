@@ -1,6 +1,7 @@
 package org.fadeline.report;
 
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Course.Finish;
@@ -14,6 +15,7 @@ import org.fadeline.analysis.Spell;
 import org.fadeline.model.Session;
 import org.fadeline.stats.GammaPosterior;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -151,7 +153,7 @@ public final class ReviewJson {
   }
 
   /** Without a fish no largest weight is known, so that no upper limit can be given. */
-  static tools.jackson.databind.JsonNode weightRate(LineReview.Rates rates) {
+  static JsonNode weightRate(LineReview.Rates rates) {
     if (rates.weight() == null && rates.fish() != null && rates.fish().perHour() == 0) {
       ObjectNode none = JsonOut.object();
       none.put("gPerHour", 0);
@@ -307,7 +309,7 @@ public final class ReviewJson {
     for (Course.TurningPoint point : review.course().turningPoints()) {
       ObjectNode node = all.addObject();
       JsonOut.time(node, "at", session, point.at());
-      node.put("kind", point.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+      node.put("kind", point.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
       node.put("line", point.lineId());
       node.put("hindsight", point.hindsight());
       node.put("title", point.title());

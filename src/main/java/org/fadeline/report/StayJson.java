@@ -1,5 +1,6 @@
 package org.fadeline.report;
 
+import java.util.Locale;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.StayOrGo;
@@ -40,7 +41,7 @@ final class StayJson {
     node.set("weightRate", ReviewJson.weightRate(stay.paid()));
     node.set("lineOrWater", lineOrWater(stay.quiet()));
     node.put("reason", stay.spell().reasonForLeaving(session));
-    node.put("finding", stay.wording().verdict().name().toLowerCase(java.util.Locale.ROOT));
+    node.put("finding", stay.wording().verdict().name().toLowerCase(Locale.ROOT));
     node.put("wording", stay.wording().text());
     return node;
   }

@@ -1,5 +1,6 @@
 package org.fadeline.analysis.merge;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import org.fadeline.model.Fish;
@@ -18,7 +19,7 @@ public final class EventWords {
   public static String of(SessionEvent event, Session session, Units units) {
     ZoneId zone = session.occasion().zone();
     StringBuilder text =
-        new StringBuilder(java.time.Instant.ofEpochMilli(event.at()).atZone(zone).format(CLOCK));
+        new StringBuilder(Instant.ofEpochMilli(event.at()).atZone(zone).format(CLOCK));
     String id = event.lineId();
     if (id != null) {
       text.append(' ').append(session.line(id).map(l -> l.name()).orElse(id));

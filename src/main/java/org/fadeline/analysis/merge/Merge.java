@@ -1,6 +1,7 @@
 package org.fadeline.analysis.merge;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.analysis.merge.Pairing.Pair;
 import org.fadeline.model.EventKind;
@@ -175,7 +177,7 @@ public final class Merge {
         added.add(event);
       }
     }
-    clashes.sort(java.util.Comparator.comparingLong(c -> c.theirs().at()));
+    clashes.sort(Comparator.comparingLong(c -> c.theirs().at()));
   }
 
   private static boolean isFate(EventKind kind) {
@@ -281,7 +283,7 @@ public final class Merge {
    * @param choice what is kept at a clash
    * @param units in which a note tells what the other record says
    */
-  public Session session(java.util.function.Function<Clash, Choice> choice, Units units) {
+  public Session session(Function<Clash, Choice> choice, Units units) {
     Map<SessionEvent, Clash> byMine = new HashMap<>();
     clashes.forEach(
         c -> {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
 
 /** Finds which events of two records tell of the same thing, and how far their clocks differ. */
 final class Pairing {
@@ -148,8 +149,7 @@ final class Pairing {
     return all.stream().mapToLong(Long::longValue).sorted().toArray();
   }
 
-  private static boolean weighAlike(
-      @org.jspecify.annotations.Nullable Fish a, @org.jspecify.annotations.Nullable Fish b) {
+  private static boolean weighAlike(@Nullable Fish a, @Nullable Fish b) {
     return a != null
         && b != null
         && a.grams() != null

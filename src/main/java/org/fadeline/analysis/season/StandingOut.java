@@ -2,6 +2,7 @@ package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -80,7 +81,7 @@ public record StandingOut(
     for (Measure measure : Measure.values()) {
       found.addAll(in(season, measure));
     }
-    found.sort(java.util.Comparator.comparingInt(StandingOut::session));
+    found.sort(Comparator.comparingInt(StandingOut::session));
     return found;
   }
 
