@@ -3,17 +3,20 @@ package org.fadeline.index;
 import java.io.IOException;
 import java.nio.file.ClosedWatchServiceException;
 import java.nio.file.FileSystems;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchEvent;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** Tells which session files of a folder change while it is open; reads none of them. */
 public final class FolderWatch implements AutoCloseable {
@@ -25,35 +28,53 @@ public final class FolderWatch implements AutoCloseable {
    * Begins to watch.
    *
    * @param folder watched with the folders in it
-   * @param changed is told each file made, changed or taken away, on a thread of the watch; one
-   *     file may be told several times
+   * @param changed is told each file made, changed or taken away, and each folder brought in or in
+   *     which too much happened to say what, on a thread of the watch; one may be told several
+   *     times
    * @throws IOException if the folder cannot be watched
    */
   public FolderWatch(Path folder, Consumer<Path> changed) throws IOException {
     this.changed = changed;
-    List<Path> folders;
-    try (Stream<Path> found = Files.walk(folder, SeasonIndex.DEPTH)) {
-      folders = found.filter(Files::isDirectory).toList();
-    } catch (java.io.UncheckedIOException e) {
+    try {
+      watch(folder);
+    } catch (IOException e) {
       service.close();
-      throw new IOException(e.getMessage(), e);
-    }
-    for (Path one : folders) {
-      watch(one);
+      throw e;
     }
     Thread thread = new Thread(this::follow, "season watch");
     thread.setDaemon(true);
     thread.start();
   }
 
-  private void watch(Path folder) throws IOException {
-    WatchKey key =
-        folder.register(
-            service,
-            StandardWatchEventKinds.ENTRY_CREATE,
-            StandardWatchEventKinds.ENTRY_MODIFY,
-            StandardWatchEventKinds.ENTRY_DELETE);
-    watched.put(key, folder);
+  /** Watches a folder with those in it, as far as {@link SeasonIndex} reads them. */
+  private void watch(Path root) throws IOException {
+    Files.walkFileTree(
+        root,
+        EnumSet.of(FileVisitOption.FOLLOW_LINKS),
+        SeasonIndex.DEPTH,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes)
+              throws IOException {
+            WatchKey key =
+                folder.register(
+                    service,
+                    StandardWatchEventKinds.ENTRY_CREATE,
+                    StandardWatchEventKinds.ENTRY_MODIFY,
+                    StandardWatchEventKinds.ENTRY_DELETE);
+            watched.put(key, folder);
+            return FileVisitResult.CONTINUE;
+          }
+
+          @Override
+          public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
+            if (file.equals(root)) {
+              throw e;
+            }
+            // What cannot be looked at is listed by the reading; the rest is watched.
+            return FileVisitResult.CONTINUE;
+          }
+        });
   }
 
   private void follow() {
@@ -64,6 +85,9 @@ public final class FolderWatch implements AutoCloseable {
         for (WatchEvent<?> event : key.pollEvents()) {
           if (folder != null && event.context() instanceof Path name) {
             tell(folder.resolve(name));
+          } else if (folder != null) {
+            // Too much happened at once for the system to say what.
+            changed.accept(folder);
           }
         }
         key.reset();

@@ -81,7 +81,7 @@ final class KeptSummaries {
       new SummaryReader(ByteBuffer.wrap(all, read, all.length - read))
           .readAll((name, summary) -> kept.put(folder.resolve(name), summary));
       return kept;
-    } catch (IOException passedOver) {
+    } catch (IOException | RuntimeException passedOver) {
       return Map.of();
     }
   }

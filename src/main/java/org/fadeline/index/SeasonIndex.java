@@ -7,12 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,9 +29,12 @@ import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.index.SeasonFolder.Bad;
 import org.fadeline.index.SeasonFolder.Good;
 import org.fadeline.index.SeasonFolder.Looked;
+import org.fadeline.io.FileText;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
+import org.fadeline.io.Refused;
+import org.fadeline.io.SessionWriter;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
@@ -219,7 +219,7 @@ public final class SeasonIndex {
   }
 
   static boolean isSession(Path file) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    String name = FileText.nameOf(file).toLowerCase(Locale.ROOT);
     return !name.startsWith(".") && (name.endsWith(".session.json") || name.endsWith(".csv"));
   }
 
@@ -229,7 +229,7 @@ public final class SeasonIndex {
       long size = Files.size(file);
       long changed = Files.getLastModifiedTime(file).toMillis();
       KeptSummary known = kept.get(file);
-      String hash = hash(file);
+      String hash = SessionWriter.hashOf(FileText.bytes(file, () -> {}));
       if (known != null && known.hash().equals(hash) && known.tells(depth)) {
         KeptSummary same =
             new KeptSummary(
@@ -239,7 +239,7 @@ public final class SeasonIndex {
       }
       ReadResult result = SessionFiles.read(file, options);
       if (result.session().isEmpty() || result.report().hasErrors()) {
-        kept.remove(file);
+        forget(file);
         return new Bad(file, result.report().problems());
       }
       Session session = result.session().get();
@@ -256,7 +256,11 @@ public final class SeasonIndex {
                   .toList());
       keep(file, fresh);
       return fresh.good(file);
+    } catch (Refused e) {
+      forget(file);
+      return new Bad(file, List.of(Problem.ofFile(FileText.nameOf(file), e.what(), e.whatToDo())));
     } catch (IOException e) {
+      forget(file);
       return new Bad(file, List.of(unreadable(file, e)));
     }
   }
@@ -264,6 +268,12 @@ public final class SeasonIndex {
   private void keep(Path file, KeptSummary summary) {
     kept.put(file, summary);
     unsaved = true;
+  }
+
+  private void forget(Path file) {
+    if (kept.remove(file) != null) {
+      unsaved = true;
+    }
   }
 
   private SessionSummary summary(Session session, Depth depth) {
@@ -274,18 +284,9 @@ public final class SeasonIndex {
 
   private static Problem unreadable(Path file, IOException e) {
     return Problem.ofFile(
-        String.valueOf(file.getFileName()),
+        FileText.nameOf(file),
         "cannot be read (" + e.getMessage() + ")",
         "check that you may read it");
-  }
-
-  private static String hash(Path file) throws IOException {
-    try {
-      return HexFormat.of()
-          .formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 
   /**

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -20,6 +22,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.zip.CRC32C;
 import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.Review.WeightFrom;
@@ -264,5 +267,33 @@ class SeasonIndexTest {
     SeasonIndex none =
         new SeasonIndex(folder.resolve("none"), ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
     assertThrows(IOException.class, () -> none.read(Depth.WITHOUT_FADES, Watcher.NONE));
+  }
+
+  @Test
+  void aFileTooLargeToReadIsListedNotInTheWay() throws IOException {
+    Path huge = folder.resolve("huge.csv");
+    try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+      // Mostly a hole: it takes no room on the disk.
+      file.setLength(3L << 30);
+    }
+    SeasonFolder found = index().read(Depth.WITHOUT_FADES, Watcher.NONE);
+    assertEquals(2, found.entries().size());
+    SeasonFolder.Broken broken =
+        found.broken().stream().filter(b -> b.file().equals(huge)).findFirst().orElseThrow();
+    assertTrue(broken.problems().get(0).what().contains("larger than"), broken.toString());
+  }
+
+  @Test
+  void aKeptFileThatMeansSomethingElseIsPassedOver() throws IOException {
+    Path file = folder.resolve(".index");
+    KeptSummaries.write(file, folder, "basis", Map.of());
+    byte[] bytes = Files.readAllBytes(file);
+    // One summary more than there are bytes for, under a check sum that is right.
+    byte[] longer = Arrays.copyOf(bytes, bytes.length + 4);
+    CRC32C sum = new CRC32C();
+    sum.update(longer, 20, longer.length - 20);
+    ByteBuffer.wrap(longer).putLong(12, sum.getValue());
+    Files.write(file, longer);
+    assertEquals(Map.of(), KeptSummaries.read(file, folder, "basis"));
   }
 }
