@@ -223,7 +223,6 @@ final class EffortBuilder {
   /** A fish being played at the whistle joins the last spell where the match counts it. */
   private void takeAfterAllOut(SessionEvent event) {
     EventKind kind = event.kind();
-    boolean outcome = kind == EventKind.LANDED || kind == EventKind.LOST || kind == EventKind.FOUL;
     if (kind.group() != EventKind.Group.WATER) {
       return;
     }
@@ -232,7 +231,7 @@ final class EffortBuilder {
     boolean inTime = event.at() <= session.match().allOut() + Math.round(extra * 60_000);
     boolean sameLine =
         spell != null && (event.lineId() == null || event.lineId().equals(spell.lineId()));
-    if (spell != null && outcome && inTime && sameLine) {
+    if (spell != null && kind.isOutcome() && inTime && sameLine) {
       spell.add(event);
       atWhistle = null;
     } else {

@@ -17,9 +17,6 @@ import org.fadeline.model.SessionEvent;
 
 /** Turns the drafts of one line into spells, bites and fish. */
 final class LineMarks {
-  /** A bite at most this long before a hook-up is the same bite. */
-  static final long SAME_BITE_MILLIS = 10_000;
-
   private final Session session;
   private final Line line;
   private final List<SpellDraft> drafts;
@@ -95,7 +92,7 @@ final class LineMarks {
     int last = bites.size() - 1;
     if (last >= firstBite
         && bites.get(last).became() == Became.MISSED
-        && hooked.at() - bites.get(last).at() <= SAME_BITE_MILLIS) {
+        && hooked.at() - bites.get(last).at() <= SessionEvent.Bite.SAME_AS_HOOKED_MILLIS) {
       bites.remove(last);
     }
   }

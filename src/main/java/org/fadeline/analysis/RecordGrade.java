@@ -50,7 +50,7 @@ public final class RecordGrade {
           if (castSeen.getOrDefault(line, false)) {
             covered++;
           }
-          if (isOutcome(kind)) {
+          if (kind.isOutcome()) {
             castSeen.put(line, false);
           }
         }
@@ -64,10 +64,6 @@ public final class RecordGrade {
       return Grade.FULL;
     }
     return leavings ? Grade.MOVES_AND_FISH : Grade.FISH_ONLY;
-  }
-
-  private static boolean isOutcome(EventKind kind) {
-    return kind == EventKind.LANDED || kind == EventKind.LOST || kind == EventKind.FOUL;
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fadeline.model.CompassText;
 import org.fadeline.model.Line;
 import org.fadeline.model.Venue;
 import org.fadeline.model.WeatherNote;
@@ -17,6 +18,7 @@ final class PegWeather {
   /** Height of a pole's tip above the water while fishing, metres (common practice). */
   static final double TIP_HEIGHT_M = 2;
 
+  /** The Beaufort scale in words, from force 0 to 12 (World Meteorological Organization). */
   private static final String[] FORCES = {
     "calm",
     "light air",
@@ -26,11 +28,11 @@ final class PegWeather {
     "fresh breeze",
     "strong breeze",
     "near gale",
-    "gale"
-  };
-  private static final String[] WINDS = {
-    "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW",
-    "NNW"
+    "gale",
+    "strong gale",
+    "storm",
+    "violent storm",
+    "hurricane"
   };
 
   private final PegLayout layout;
@@ -133,9 +135,9 @@ final class PegWeather {
             wind -> {
               Integer force = wind.force();
               rows.add(
-                  (force == null ? "wind" : FORCES[Math.min(force, FORCES.length - 1)])
+                  (force == null ? "wind" : FORCES[force])
                       + " from "
-                      + compass(wind.fromDegrees()));
+                      + CompassText.nearestPoint(wind.fromDegrees()));
             });
     Double air = temperature(false);
     Double water = temperature(true);
@@ -168,10 +170,6 @@ final class PegWeather {
     return "pole's shadow "
         + layout.words.units().distance(Math.abs(across))
         + (across < 0 ? " left" : " right");
-  }
-
-  static String compass(double degrees) {
-    return WINDS[(int) Math.floorMod(Math.round(degrees / 22.5), 16L)];
   }
 
   void paint(Pen pen) {

@@ -88,17 +88,17 @@ public final class OccasionJson {
     if (fields == null) {
       return Venue.UNKNOWN;
     }
-    Venue venue =
-        new Venue(
-            fields.text("name"),
-            fields.number("latitude", -90, 90),
-            fields.number("longitude", -180, 180));
+    String name = fields.text("name");
+    Double latitude = fields.number("latitude", -90, 90);
+    Double longitude = fields.number("longitude", -180, 180);
     if (fields.isMissing("latitude") != fields.isMissing("longitude")) {
       fields.error(
           "latitude", "latitude and longitude belong together", "write both, or leave both out");
     }
     fields.keepRest("/venue");
-    return venue;
+    return latitude == null || longitude == null
+        ? new Venue(name, null, null)
+        : new Venue(name, latitude, longitude);
   }
 
   private static Peg peg(@Nullable JsonFields fields) {

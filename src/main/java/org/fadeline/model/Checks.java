@@ -3,10 +3,16 @@ package org.fadeline.model;
 import org.jspecify.annotations.Nullable;
 
 /** Range checks that say what is allowed, so that NaN fails. */
-final class Checks {
+public final class Checks {
   private Checks() {}
 
-  static void between(String what, double value, double low, double high) {
+  /**
+   * Checks a number.
+   *
+   * @param what its name in the message
+   * @throws IllegalArgumentException if it lies outside [low, high]
+   */
+  public static void between(String what, double value, double low, double high) {
     if (!(value >= low && value <= high)) {
       throw new IllegalArgumentException(
           what + " must be between " + low + " and " + high + ": " + value);

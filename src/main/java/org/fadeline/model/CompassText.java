@@ -33,11 +33,15 @@ public final class CompassText {
     return Double.parseDouble(typed) % 360;
   }
 
+  /** Returns the compass point nearest to a direction in degrees, any finite number of them. */
+  public static String nearestPoint(double degrees) {
+    return POINTS.get(Math.floorMod(Math.round(degrees / STEP), POINTS.size()));
+  }
+
   /** Returns a direction as a compass point where it is one exactly, else as degrees. */
   public static String format(double degrees) {
-    double points = degrees / STEP;
-    if (points == Math.rint(points)) {
-      return POINTS.get((int) Math.floorMod((long) points, (long) POINTS.size()));
+    if (degrees % STEP == 0) {
+      return nearestPoint(degrees);
     }
     return String.format(Locale.ROOT, "%.1f", degrees).replaceFirst("\\.0$", "") + "°";
   }

@@ -88,19 +88,6 @@ public record Edit(
   }
 
   /**
-   * Returns the edit that removes one event.
-   *
-   * @throws IllegalArgumentException if there is none with the id
-   */
-  public static Edit remove(String name, Session session, String eventId) {
-    List<SessionEvent> events = new ArrayList<>(session.events());
-    if (!events.removeIf(e -> e.id().equals(eventId))) {
-      throw new IllegalArgumentException("there is no event " + eventId);
-    }
-    return between(name, session, session.withEvents(events));
-  }
-
-  /**
    * Returns the edit that puts an event in the place of the one with the same id.
    *
    * @throws IllegalArgumentException if there is none with the id

@@ -88,6 +88,11 @@ public enum EventKind {
     return group;
   }
 
+  /** Returns whether it says what became of a hooked fish. */
+  public boolean isOutcome() {
+    return this == LANDED || this == LOST || this == FOUL;
+  }
+
   /** Returns the kind with the given word, exactly as files write it, or empty. */
   public static Optional<EventKind> ofWord(String word) {
     return Optional.ofNullable(BY_WORD.get(word));

@@ -22,11 +22,6 @@ public record Match(long allIn, long allOut, MatchRules rules) {
     return allOut - allIn;
   }
 
-  /** Returns this frame with another start. */
-  public Match withAllIn(long newAllIn) {
-    return new Match(newAllIn, allOut, rules);
-  }
-
   /** Returns this frame with another finish. */
   public Match withAllOut(long newAllOut) {
     return new Match(allIn, newAllOut, rules);

@@ -31,11 +31,6 @@ public record Occasion(
     return new Occasion(title, newDate, zone, venue, peg, weather);
   }
 
-  /** Returns this occasion with another time zone. */
-  public Occasion withZone(ZoneId newZone) {
-    return new Occasion(title, date, newZone, venue, peg, weather);
-  }
-
   /** Returns this occasion with another water. */
   public Occasion withVenue(Venue newVenue) {
     return new Occasion(title, date, zone, newVenue, peg, weather);

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * The drawn peg.
  *
  * @param number as painted on it, or null
- * @param facingDegrees compass direction straight out from the bank, in [0, 360), or null
+ * @param facingDegrees compass direction straight out from the bank, in [0, 360], or null
  * @param bankHeightM height of the bank above the water in metres, in [0, 20], or null
  * @param features what stands in or beside the swim
  */

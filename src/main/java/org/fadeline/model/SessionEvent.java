@@ -72,6 +72,9 @@ public sealed interface SessionEvent {
    * @param stamp what every event carries
    */
   record Bite(Stamp stamp) implements SessionEvent {
+    /** A bite at most this long before a hook-up on the same line is the same bite. */
+    public static final long SAME_AS_HOOKED_MILLIS = 10_000;
+
     @Override
     public EventKind kind() {
       return EventKind.BITE;

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,17 +43,6 @@ public final class ShotTable {
   /** Returns the sizes the table knows, largest first: "SSG", "AAA", "BB", "1", …, "13". */
   public static List<String> sizes() {
     return List.copyOf(GRAMS.keySet());
-  }
-
-  /**
-   * Returns the weight of one shot in grams, or empty for a size the table lacks.
-   *
-   * @param size such as "BB", "8" or "No.8"
-   */
-  public static OptionalDouble gramsOf(String size) {
-    String bare = size.strip().toUpperCase(Locale.ROOT).replaceFirst("^NO\\.?\\s*", "");
-    Double grams = GRAMS.get(bare);
-    return grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
   }
 
   /**

@@ -13,9 +13,12 @@ public record Venue(@Nullable String name, @Nullable Double latitude, @Nullable 
   /** A venue of which nothing is known. */
   public static final Venue UNKNOWN = new Venue(null, null, null);
 
-  /** Checks the ranges. */
+  /** Checks the ranges, and that no half of a place is given. */
   public Venue {
     Checks.optionalBetween("latitude", latitude, -90, 90);
     Checks.optionalBetween("longitude", longitude, -180, 180);
+    if ((latitude == null) != (longitude == null)) {
+      throw new IllegalArgumentException("latitude and longitude belong together");
+    }
   }
 }

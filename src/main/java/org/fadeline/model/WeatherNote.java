@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The weather at one instant; each part may be missing.
  *
- * @param at epoch milliseconds
+ * @param at epoch milliseconds, in the years 1900 to 2199
  * @param wind the wind, or null
  * @param cloudOktas eighths of the sky covered, in [0, 8], or null
  * @param airC air temperature in degrees Celsius, in [-60, 60], or null

@@ -22,9 +22,6 @@ import org.jspecify.annotations.Nullable;
  * search for each frame.
  */
 public final class ReplayTrack {
-  /** A bite at most this long before a hook-up on the same line is the same bite. */
-  private static final long SAME_BITE_MILLIS = 10_000;
-
   private final Session session;
   private final long[] at;
   private final Phase[] phaseAfter;
@@ -281,7 +278,8 @@ public final class ReplayTrack {
           lastMissed = event.at();
         }
         case HOOKED -> {
-          if (lastMissed == null || event.at() - lastMissed > SAME_BITE_MILLIS) {
+          if (lastMissed == null
+              || event.at() - lastMissed > SessionEvent.Bite.SAME_AS_HOOKED_MILLIS) {
             bites.add(event.at(), 1, 0);
           }
           lastMissed = null;

@@ -43,8 +43,8 @@ class ShotTableTest {
 
   @Test
   void knowsTheSizesInBothSpellings() {
-    assertEquals(0.06, ShotTable.gramsOf("No.8").orElseThrow());
-    assertEquals(0.4, ShotTable.gramsOf("bb").orElseThrow());
-    assertTrue(ShotTable.gramsOf("7").isEmpty());
+    assertEquals(0.06, ShotTable.load("No.8").grams());
+    assertEquals(0.4, ShotTable.load("bb").grams());
+    assertThrows(IllegalArgumentException.class, () -> ShotTable.load("No.7"));
   }
 }

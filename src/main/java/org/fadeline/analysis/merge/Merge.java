@@ -149,8 +149,8 @@ public final class Merge {
     }
     Pairing.Likeness rest =
         (a, b) ->
-            isFate(a.kind())
-                && isFate(b.kind())
+            a.kind().isOutcome()
+                && b.kind().isOutcome()
                 && a.kind() != b.kind()
                 && Pairing.linesAgree(a, b)
                 && !partner.containsKey(own.indexOf(a))
@@ -180,10 +180,6 @@ public final class Merge {
     clashes.sort(Comparator.comparingLong(c -> c.theirs().at()));
   }
 
-  private static boolean isFate(EventKind kind) {
-    return kind == EventKind.LANDED || kind == EventKind.LOST || kind == EventKind.FOUL;
-  }
-
   /**
    * Returns the first record's event, filled in from the second; notes a clash where they differ.
    */
@@ -208,7 +204,7 @@ public final class Merge {
     if (one.kind() != other.kind()) {
       return Clash.Kind.FATE;
     }
-    if (isFate(one.kind()) && Math.abs(one.at() - other.at()) > SURELY_ONE) {
+    if (one.kind().isOutcome() && Math.abs(one.at() - other.at()) > SURELY_ONE) {
       return Clash.Kind.TWICE;
     }
     Fish fish = one.fishOrNull();

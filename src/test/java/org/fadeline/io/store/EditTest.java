@@ -23,6 +23,7 @@ import org.fadeline.model.Occasion;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
 import org.junit.jupiter.api.Test;
 
 class EditTest {
@@ -86,7 +87,7 @@ class EditTest {
     SessionEvent bite = new SessionEvent.Bite(Sessions.stamp("new", "10:04:00", "short"));
     Edit edit = Edit.add("Add bite", session, bite);
     assertEquals(List.of(new Edit.EventRun(4, List.of(), 4, List.of(bite))), edit.events());
-    assertEquals(session, Edit.remove("x", edit.apply(session), "new").apply(edit.apply(session)));
+    assertEquals(session, edit.inverse().apply(edit.apply(session)));
   }
 
   @Test
@@ -102,12 +103,18 @@ class EditTest {
   @Test
   void anEditRefusesAStateItDoesNotStartFrom() {
     Session session = Sessions.small();
-    Edit edit = Edit.remove("Remove", session, "e5");
+    Edit edit = Edit.replace("Note", session, noted(session.events().get(5)));
     Session other = edit.apply(session);
     assertThrows(IllegalArgumentException.class, () -> edit.apply(other));
     Edit outcome = Edit.between("x", session, session.withOutcome(Outcome.UNKNOWN));
     assertThrows(
         IllegalArgumentException.class, () -> outcome.apply(session.withOutcome(Outcome.UNKNOWN)));
-    assertThrows(IllegalArgumentException.class, () -> Edit.remove("x", session, "none"));
+    SessionEvent unknown = new SessionEvent.Bite(Sessions.stamp("none", "10:04:00", "short"));
+    assertThrows(IllegalArgumentException.class, () -> Edit.replace("x", session, unknown));
+  }
+
+  private static SessionEvent noted(SessionEvent event) {
+    Stamp was = event.stamp();
+    return event.withStamp(new Stamp(was.id(), was.at(), was.lineId(), "bumped off at the net"));
   }
 }
