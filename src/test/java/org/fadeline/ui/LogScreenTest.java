@@ -85,6 +85,37 @@ class LogScreenTest extends WindowHarness {
   }
 
   @Test
+  void whateverWasPressedLastTheKeysAreThePads() throws Exception {
+    robot.clickOn(toggle("As it happens")).clickOn(toggle("From a recording"));
+    robot.push(KeyCode.SPACE);
+    waitUntil(() -> node("log-play", Button.class).getText().equals("Pause"));
+    robot.clickOn("#log-play");
+    robot.push(KeyCode.DIGIT6);
+    robot.push(KeyCode.ENTER);
+    waitUntil(() -> node("log-detail", TextField.class).isFocused());
+  }
+
+  @Test
+  void aKeyHeldDownIsOneEvent() {
+    // What a held key sends: pressed again and again, let go once.
+    robot.press(KeyCode.DIGIT1).press(KeyCode.DIGIT1).release(KeyCode.DIGIT1);
+    robot.interact(
+        () -> {
+          for (int i = 0; i < 5; i++) {
+            fire(javafx.scene.input.KeyEvent.KEY_PRESSED);
+          }
+          fire(javafx.scene.input.KeyEvent.KEY_RELEASED);
+        });
+    assertEquals(before + 2, session().events().size(), "two presses");
+  }
+
+  private void fire(javafx.event.EventType<javafx.scene.input.KeyEvent> type) {
+    var screen = screen("Log").view();
+    screen.fireEvent(
+        new javafx.scene.input.KeyEvent(type, "", "", KeyCode.DIGIT2, false, false, false, false));
+  }
+
+  @Test
   void theEventInHandIsMovedPutOnAnotherLineAndTakenOut() {
     robot.push(KeyCode.DIGIT2);
     String first = added().lineId();

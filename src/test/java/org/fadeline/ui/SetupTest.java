@@ -64,6 +64,20 @@ class SetupTest extends WindowHarness {
   }
 
   @Test
+  void aNewMatchIsNotKeptAmongTheSamples(@TempDir Path folder) throws Exception {
+    Path samples = Files.createDirectories(folder.resolve("sample-sessions"));
+    Path own = Files.createDirectories(folder.resolve("matches"));
+    robot.interact(
+        () -> {
+          preferences.change(p -> p.withRecent(own.resolve("b.session.json").toString()));
+          preferences.change(p -> p.withRecent(samples.resolve("a.session.json").toString()));
+          window.showScreen("Set up");
+        });
+    String offered = node("begin-path", TextField.class).getText();
+    assertEquals(own, Path.of(offered).getParent());
+  }
+
+  @Test
   void aMatchTakesTheLinesOfAnEarlierOne() throws Exception {
     robot.interact(() -> window.showScreen("Set up"));
     choose("begin-lines-from", FILE);

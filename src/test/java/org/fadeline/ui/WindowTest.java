@@ -180,7 +180,8 @@ class WindowTest extends WindowHarness {
     robot.write("1230");
     robot.push(KeyCode.ENTER);
     assertEquals(minute(150), at());
-    robot.push(KeyCode.ESCAPE);
+    assertFalse(field.isFocused(), "once gone to, the keys are the screen's again");
+    robot.push(KeyCode.G).push(KeyCode.ESCAPE);
     assertFalse(field.isFocused());
   }
 

@@ -14,7 +14,9 @@ import java.util.stream.Stream;
 
 /** The sample sessions that come with the program. */
 public final class SampleSessions {
-  private static final String FOLDER = "sample-sessions";
+  /** Name of the folder they lie in, in the working folder or beside the program. */
+  public static final String FOLDER = "sample-sessions";
+
   private static final int FOLDERS_UP = 3;
 
   private SampleSessions() {}

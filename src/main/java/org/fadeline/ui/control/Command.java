@@ -11,10 +11,16 @@ import javafx.scene.input.KeyCombination;
  * @param title what it does, in a few words
  * @param keys its keys; may be empty
  * @param inFields whether its keys work while text is being typed too
+ * @param oncePerPress whether a key held down does it only once
  * @param action does it
  */
 public record Command(
-    String group, String title, List<KeyCombination> keys, boolean inFields, Runnable action) {
+    String group,
+    String title,
+    List<KeyCombination> keys,
+    boolean inFields,
+    boolean oncePerPress,
+    Runnable action) {
   /** Copies the list. */
   public Command {
     keys = List.copyOf(keys);
@@ -22,12 +28,17 @@ public record Command(
 
   /** Makes a command whose keys are left alone while text is being typed. */
   public static Command of(String group, String title, Runnable action, String... keys) {
-    return new Command(group, title, parse(keys), false, action);
+    return new Command(group, title, parse(keys), false, false, action);
   }
 
   /** Makes a command whose keys work everywhere. */
   public static Command everywhere(String group, String title, Runnable action, String... keys) {
-    return new Command(group, title, parse(keys), true, action);
+    return new Command(group, title, parse(keys), true, false, action);
+  }
+
+  /** Returns the same done once for each press, however long its key is held. */
+  public Command once() {
+    return new Command(group, title, keys, inFields, true, action);
   }
 
   private static List<KeyCombination> parse(String... keys) {

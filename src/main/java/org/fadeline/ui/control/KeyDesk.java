@@ -19,6 +19,8 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Gives keys to commands, and leaves them to the control in focus where that needs them: letters
@@ -51,6 +53,7 @@ public final class KeyDesk {
   private final BooleanSupplier covered;
   private final Runnable leaveField;
   private Supplier<List<Command>> screen = List::of;
+  private @Nullable KeyCode down;
   private boolean taken;
 
   /**
@@ -69,6 +72,12 @@ public final class KeyDesk {
   /** Listens to a scene's keys. */
   public void listenTo(Scene scene) {
     scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> take(event, scene.getFocusOwner()));
+    scene.addEventFilter(KeyEvent.KEY_RELEASED, event -> down = null);
+    // Where another window has the keys, this one does not hear of a key let go.
+    scene
+        .windowProperty()
+        .flatMap(Window::focusedProperty)
+        .addListener((property, before, now) -> down = null);
     // A command may lead into a field: the letter of its own key must not be typed there.
     scene.addEventFilter(
         KeyEvent.KEY_TYPED,
@@ -93,6 +102,8 @@ public final class KeyDesk {
 
   private void take(KeyEvent event, EventTarget focus) {
     taken = false;
+    boolean held = event.getCode() == down;
+    down = event.getCode();
     if (covered.getAsBoolean()) {
       return;
     }
@@ -106,7 +117,9 @@ public final class KeyDesk {
       if (matches && !leftTo(focus, event, command)) {
         event.consume();
         taken = true;
-        command.action().run();
+        if (!(held && command.oncePerPress())) {
+          command.action().run();
+        }
         return;
       }
     }
@@ -114,7 +127,7 @@ public final class KeyDesk {
 
   private static boolean leftTo(EventTarget focus, KeyEvent event, Command command) {
     if (isText(focus) || isWithin(focus, Spinner.class)) {
-      return !command.inFields();
+      return !command.inFields() && !(isUndo(event) && !hasUndo(focus));
     }
     if (focus instanceof OwnKeys own && own.uses(event)) {
       return true;
@@ -144,6 +157,15 @@ public final class KeyDesk {
   private static boolean isText(EventTarget focus) {
     return focus instanceof TextInputControl
         || (focus instanceof ComboBoxBase<?> box && box.isEditable());
+  }
+
+  private static boolean isUndo(KeyEvent event) {
+    return event.isShortcutDown() && event.getCode() == KeyCode.Z && !event.isShiftDown();
+  }
+
+  /** A field where nothing was typed has nothing to take back: the record's own step is meant. */
+  private static boolean hasUndo(EventTarget focus) {
+    return !(focus instanceof TextInputControl field) || field.isUndoable();
   }
 
   private static boolean isWithin(EventTarget target, Class<?> kind) {

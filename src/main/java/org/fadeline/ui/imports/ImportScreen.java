@@ -2,6 +2,7 @@ package org.fadeline.ui.imports;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Insets;
@@ -18,6 +19,7 @@ import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 
@@ -27,6 +29,7 @@ public final class ImportScreen implements Screen {
   private static final String NOTES = "Captions and notes";
   private static final String SECOND = "A second record";
 
+  private final Workbench bench;
   private final BorderPane view = new BorderPane();
   private final TablePane table;
   private final NotesPane notes;
@@ -37,6 +40,7 @@ public final class ImportScreen implements Screen {
 
   /** Makes the screen. */
   public ImportScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this.bench = bench;
     Landing landing = new Landing(bench, navigation);
     table = new TablePane(bench, landing);
     notes = new NotesPane(bench, preferences, landing);
@@ -162,6 +166,12 @@ public final class ImportScreen implements Screen {
 
   @Override
   public List<Command> commands() {
+    List<Command> all = new ArrayList<>(ownCommands());
+    all.addAll(Undoing.of(title(), bench));
+    return all;
+  }
+
+  private List<Command> ownCommands() {
     return List.of(
         Command.of("Import", "Choose a file", this::choose, "F"),
         Command.of("Import", "Keep yours", () -> second.keep(Choice.MINE), "1"),

@@ -37,7 +37,7 @@ final class ClockPane {
       "Keep 30 m from power lines; pole down in lightning; mind the bank.";
 
   private final LogDesk desk;
-  private final Runnable aligned;
+  private final Runnable done;
   private final Label time = new Label();
   private final Label place = new Label();
   private final Label caution = new Label();
@@ -55,11 +55,11 @@ final class ClockPane {
   /**
    * The clock of a desk.
    *
-   * @param aligned gives the keys back to the pads once a moment was taken
+   * @param done gives the keys back to the pads once something was chosen or pressed here
    */
-  ClockPane(LogDesk desk, Runnable aligned) {
+  ClockPane(LogDesk desk, Runnable done) {
     this.desk = desk;
-    this.aligned = aligned;
+    this.done = done;
     time.getStyleClass().add("log-clock");
     time.setMinWidth(Region.USE_PREF_SIZE);
     time.setId("log-clock");
@@ -71,7 +71,7 @@ final class ClockPane {
             s -> s == LogClock.Source.LIVE ? "As it happens" : "From a recording",
             this::choose);
     play.setId("log-play");
-    play.setOnAction(e -> togglePlay());
+    play.setOnAction(e -> pressed(this::togglePlay));
     seen.setPromptText("true time, 11:42:10");
     seen.setId("log-seen");
     seen.setPrefColumnCount(11);
@@ -113,15 +113,21 @@ final class ClockPane {
     return view;
   }
 
+  /** A button keeps Space and Enter to itself while it has the focus, which are the pads' keys. */
+  private void pressed(Runnable action) {
+    action.run();
+    done.run();
+  }
+
   private Button jump(String words, long millis) {
     Button button = new Button(words);
-    button.setOnAction(e -> jump(millis));
+    button.setOnAction(e -> pressed(() -> jump(millis)));
     return button;
   }
 
   private Button speed(String words, double factor) {
     Button button = new Button(words);
-    button.setOnAction(e -> faster(factor));
+    button.setOnAction(e -> pressed(() -> faster(factor)));
     return button;
   }
 
@@ -142,6 +148,7 @@ final class ClockPane {
 
   private void choose(LogClock.Source chosen) {
     desk.turn((c, now) -> chosen == LogClock.Source.LIVE ? c.live(now) : c.fromRecording(now));
+    done.run();
   }
 
   /** Takes the moment now seen as one of the typed time; the second such moment tells the drift. */
@@ -159,7 +166,7 @@ final class ClockPane {
     tell(problem);
     if (problem == null) {
       seen.clear();
-      aligned.run();
+      done.run();
     } else if (points.size() == 2) {
       points.remove(1);
     }

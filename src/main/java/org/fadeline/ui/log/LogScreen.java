@@ -214,8 +214,9 @@ public final class LogScreen implements Screen {
     OpenSession open = Objects.requireNonNull(bench.state().open());
     String of =
         pad.line() == Pad.AROUND ? "The match" : open.session().lines().get(pad.line()).name();
-    return Command.of(
-        "Pads: " + of, Say.capital(PadGrid.word(pad.kind())), () -> desk.press(pad), key);
+    // A cold or gloved hand holds a key too long: that is still one event.
+    return Command.of("Pads: " + of, Say.capital(PadGrid.word(pad.kind())), () -> press(pad), key)
+        .once();
   }
 
   private List<Command> ownCommands() {
@@ -234,7 +235,7 @@ public final class LogScreen implements Screen {
         Command.of(GROUP, "Take the event after in hand", () -> walk(-1), "Up"),
         Command.of(GROUP, "Keys of the pads", this::changeKeys),
         Command.everywhere(GROUP, "Undo", bench.editing()::undo, "Shortcut+Z"),
-        Command.everywhere(GROUP, "Do again", bench.editing()::redo, "Shortcut+Y"));
+        Command.everywhere(GROUP, "Redo", bench.editing()::redo, "Shortcut+Y"));
   }
 
   private void walk(int step) {

@@ -1,11 +1,13 @@
 package org.fadeline.ui.replay;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.EventEdits;
+import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Transport;
 import org.fadeline.ui.state.Workbench;
@@ -29,6 +31,12 @@ final class ReplayCommands {
   }
 
   List<Command> all() {
+    List<Command> all = new ArrayList<>(own());
+    all.addAll(Undoing.of(EDIT, bench));
+    return all;
+  }
+
+  private List<Command> own() {
     Transport t = bench.transport();
     return List.of(
         Command.of(PLAY, "Play or pause", t::toggle, "Space"),
@@ -72,8 +80,6 @@ final class ReplayCommands {
             () -> pickEverything(bench.state().playhead().at()),
             "Shortcut+Shift+A"),
         Command.of(PICK, "Pick nothing", () -> bench.picking().none(), "Esc"),
-        Command.of(EDIT, "Undo", () -> bench.editing().undo(), "Shortcut+Z"),
-        Command.of(EDIT, "Redo", () -> bench.editing().redo(), "Shortcut+Shift+Z", "Shortcut+Y"),
         Command.of(EDIT, "Delete what is picked", this::delete, "Delete", "Back_Space"),
         Command.of(EDIT, "A second later", () -> shift(1000), "Alt+Right"),
         Command.of(EDIT, "A second earlier", () -> shift(-1000), "Alt+Left"),

@@ -75,7 +75,7 @@ public final class ReplayScreen implements Screen {
     turns = new TurningList(bench);
     peg = new PegPane(bench);
     inspector = new Inspector(bench, preferences, timeline::requestFocus);
-    transport = new TransportBar(bench, preferences, commands::toggleLoop);
+    transport = new TransportBar(bench, preferences, commands::toggleLoop, this::takeFocus);
     timeline.layoutProperty().addListener((p, before, after) -> cards.follow(after));
     timeline
         .heightProperty()

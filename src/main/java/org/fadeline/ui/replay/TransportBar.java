@@ -42,10 +42,17 @@ final class TransportBar {
   private final TextField time = new TextField();
   private final Label between = new Label();
   private final Segments<Integer> speeds;
+  private final Runnable wentTo;
   private boolean following;
 
-  TransportBar(Workbench bench, PreferenceStore preferences, Runnable toggleLoop) {
+  /**
+   * Makes the bar.
+   *
+   * @param wentTo gives the keys back to the screen once a typed time was gone to
+   */
+  TransportBar(Workbench bench, PreferenceStore preferences, Runnable toggleLoop, Runnable wentTo) {
     this.bench = bench;
+    this.wentTo = wentTo;
     this.preferences = preferences;
     Transport t = bench.transport();
     speeds = new Segments<>("Speed", Transport.SPEEDS, v -> v + "×", t::speed);
@@ -171,6 +178,7 @@ final class TransportBar {
     if (at.isPresent()) {
       bench.transport().seek(at.get());
       time.clear();
+      wentTo.run();
     } else {
       bench.tell("“" + time.getText() + "” is not a clock time; type it as 12:48 or 12:48:30");
     }

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.WhenShown;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
@@ -28,10 +29,12 @@ public final class ReviewScreen implements Screen {
           "The record",
           "Settings");
 
+  private final Workbench bench;
   private final WhenShown<ReviewBody> body;
 
   /** Makes the screen. */
   public ReviewScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+    this.bench = bench;
     this.body =
         new WhenShown<>(() -> new ReviewBody(bench, preferences, navigation), ReviewBody::view);
   }
@@ -57,7 +60,8 @@ public final class ReviewScreen implements Screen {
                             PAGES.get(i),
                             () -> body.get().open(PAGES.get(i)),
                             "Alt+" + (i + 1))),
-            body.get().pictureCommands().stream())
+            Stream.concat(
+                body.get().pictureCommands().stream(), Undoing.of("Review", bench).stream()))
         .toList();
   }
 

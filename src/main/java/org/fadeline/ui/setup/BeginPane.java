@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Entry;
 import org.fadeline.ui.control.EntryBox;
@@ -102,10 +103,12 @@ final class BeginPane {
     }
   }
 
+  /** Returns where matches of one's own were lately; the samples' folder is not one of them. */
   private Path folder() {
     return recent().stream()
         .map(Path::getParent)
         .filter(p -> p != null && Files.isDirectory(p) && Files.isWritable(p))
+        .filter(p -> !p.endsWith(SampleSessions.FOLDER))
         .findFirst()
         .orElse(Path.of(System.getProperty("user.home", ".")));
   }

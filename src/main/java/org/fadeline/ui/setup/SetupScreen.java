@@ -24,6 +24,7 @@ import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Kind;
 import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
@@ -118,7 +119,7 @@ public final class SetupScreen implements Screen {
 
   @Override
   public List<Command> commands() {
-    return List.of();
+    return Undoing.of(title(), bench);
   }
 
   @Override

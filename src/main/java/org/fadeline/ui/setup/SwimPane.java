@@ -106,6 +106,8 @@ final class SwimPane extends Pane {
   }
 
   private void press(MouseEvent e) {
+    // A field that was being typed in is done with, and Ctrl+Z means the step made here.
+    requestFocus();
     dragged = at(e).orElseGet(this::unplaced);
     if (dragged != null && !dragged.equals(picked)) {
       picks.accept(dragged);

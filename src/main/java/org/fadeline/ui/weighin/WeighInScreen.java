@@ -1,5 +1,6 @@
 package org.fadeline.ui.weighin;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import org.fadeline.model.Session;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
@@ -109,7 +111,9 @@ public final class WeighInScreen implements Screen {
 
   @Override
   public List<Command> commands() {
-    return List.of(Command.of("Weigh-in", "Add a net", addNet::fire, "N"));
+    List<Command> all = new ArrayList<>(Undoing.of(title(), bench));
+    all.add(0, Command.of(title(), "Add a net", addNet::fire, "N"));
+    return all;
   }
 
   @Override
