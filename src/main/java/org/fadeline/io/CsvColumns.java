@@ -1,6 +1,7 @@
 package org.fadeline.io;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Names of the event CSV's columns. */
 final class CsvColumns {
@@ -36,7 +37,7 @@ final class CsvColumns {
 
   /** All columns that can be read. */
   static final List<String> ALL =
-      java.util.stream.Stream.of(WRITTEN, WRITTEN_IF_USED, READ_TOO).flatMap(List::stream).toList();
+      Stream.of(WRITTEN, WRITTEN_IF_USED, READ_TOO).flatMap(List::stream).toList();
 
   private CsvColumns() {}
 }

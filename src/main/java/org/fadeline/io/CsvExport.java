@@ -24,12 +24,14 @@ import org.jspecify.annotations.Nullable;
 final class CsvExport {
   private final Session session;
   private final ZoneId zone;
+  private final UnknownFields unknown;
   private final Map<String, Line> lines = new HashMap<>();
   private final Set<String> sharedSlugs = new HashSet<>();
 
   private CsvExport(Session session) {
     this.session = session;
     this.zone = session.occasion().zone();
+    this.unknown = new UnknownFields(session.document().unknown());
     Set<String> slugs = new HashSet<>();
     for (Line line : session.lines()) {
       lines.put(line.id(), line);
@@ -126,7 +128,7 @@ final class CsvExport {
       putLine(row, lineId);
     }
     text(row, "note", event.note());
-    text(row, "other", SessionWriter.unknownOf(session, event.id()));
+    text(row, "other", unknown.ofEvent(event.id()));
     putOwn(row, event);
     return row;
   }

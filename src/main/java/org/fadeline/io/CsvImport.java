@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,7 +26,7 @@ import org.fadeline.model.Venue;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a session of a table of events: its rows, its events and where what is wrong stands. */
-final class CsvImport implements SessionRules.Places {
+final class CsvImport implements SessionRules.ProblemPlaces {
   private static final int ROWS_BETWEEN_LOOKS = 500;
   private final CsvTable table;
   private final ReadOptions options;
@@ -116,7 +117,7 @@ final class CsvImport implements SessionRules.Places {
       row.error("event", "the row has no event", "write one of " + EventJson.words());
       return null;
     }
-    String word = cell.toLowerCase(java.util.Locale.ROOT);
+    String word = cell.toLowerCase(Locale.ROOT);
     EventKind kind = mapping.events().get(word);
     if (kind == null) {
       kind = EventKind.ofWord(word.replaceAll("[\\s_]+", "-")).orElse(null);

@@ -2,8 +2,10 @@ package org.fadeline.io;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -32,10 +34,12 @@ public record CsvMapping(
   /** Value of the field {@code format} of a mapping file. */
   public static final String FORMAT = "fadeline-csv-mapping";
 
+  private static final String KIND = "CSV mapping";
+
   /** Copies the maps, in order of their names. */
   public CsvMapping {
-    columns = java.util.Collections.unmodifiableMap(new TreeMap<>(columns));
-    events = java.util.Collections.unmodifiableMap(new TreeMap<>(events));
+    columns = Collections.unmodifiableMap(new TreeMap<>(columns));
+    events = Collections.unmodifiableMap(new TreeMap<>(events));
   }
 
   /** Order of day, month and year, such as 15/08/2026. */
@@ -113,28 +117,14 @@ public record CsvMapping(
   }
 
   private static Loaded parse(String name, String text, ImportReport.Collector problems) {
-    Json json = JsonParse.parse(name, text, problems);
-    CsvMapping mapping = null;
-    if (json instanceof Json.Obj root) {
-      mapping =
-          read(
-              new JsonFields(
-                  new JsonFields.Scope(name, problems, new LinkedHashMap<>()), root, ""));
-    } else if (json != null) {
-      problems.add(Problem.ofFile(name, "a mapping is an object {…}", "choose a mapping file"));
-    }
+    Json.Obj root = JsonParse.object(name, text, KIND, problems);
+    CsvMapping mapping = root == null ? null : read(JsonFields.of(name, root, problems));
     return new Loaded(
         problems.errors() > 0 ? Optional.empty() : Optional.ofNullable(mapping), problems.report());
   }
 
   private static CsvMapping read(JsonFields fields) {
-    if (!FORMAT.equals(fields.text("format"))) {
-      fields.error("format", "this is no CSV mapping", "write \"format\": \"" + FORMAT + "\"");
-    }
-    if (fields.isMissing("version")) {
-      fields.error("version", "the field \"version\" is missing", "write \"version\": 1");
-    }
-    Integer version = fields.whole("version", 1, Integer.MAX_VALUE);
+    Integer version = fields.version(FORMAT, KIND);
     if (version != null && version > 1) {
       fields.error(
           "version",
@@ -193,7 +183,7 @@ public record CsvMapping(
         String word = fields.text(theirs);
         Optional<EventKind> kind = word == null ? Optional.empty() : EventKind.ofWord(word);
         if (kind.isPresent()) {
-          events.put(theirs.strip().toLowerCase(java.util.Locale.ROOT), kind.get());
+          events.put(theirs.strip().toLowerCase(Locale.ROOT), kind.get());
         } else if (word != null) {
           fields.error(
               theirs,

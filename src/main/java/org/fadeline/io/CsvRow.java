@@ -27,16 +27,8 @@ final class CsvRow {
     this.problems = problems;
   }
 
-  int number() {
-    return row.number();
-  }
-
   List<String> cells() {
     return row.cells();
-  }
-
-  ImportReport.Collector problems() {
-    return problems;
   }
 
   /** Returns whether something in the row cannot be used. */
@@ -54,7 +46,7 @@ final class CsvRow {
   }
 
   boolean has(String name) {
-    return !CsvText.isBlank(cell(name));
+    return !cell(name).isBlank();
   }
 
   /** Returns a cell of words or figures without outer white space, or null where blank. */
@@ -69,7 +61,7 @@ final class CsvRow {
     asked.add(name);
     String cell = cell(name);
     // A lone tab or line end may be guarded text; other blank cells say nothing.
-    if (CsvText.isBlank(cell)) {
+    if (cell.isBlank()) {
       return null;
     }
     if (cell.length() > JsonParse.LONGEST_TEXT) {

@@ -59,7 +59,7 @@ record CsvTable(
     List<String> header = rows.get(0).cells;
     if (delimiter != ',' && mapping.delimiter() == null) {
       problems.add(
-          at(
+          new Problem(
               file,
               1,
               1,
@@ -74,7 +74,7 @@ record CsvTable(
     for (String needed : List.of("time", "event")) {
       if (!columns.containsKey(needed)) {
         problems.add(
-            at(
+            new Problem(
                 file,
                 1,
                 1,
@@ -91,17 +91,6 @@ record CsvTable(
     return columns.containsKey("time") && columns.containsKey("event")
         ? new CsvTable(file, header, columns, body, delimiter)
         : null;
-  }
-
-  private static Problem at(
-      String file,
-      int row,
-      int column,
-      @Nullable String field,
-      Severity severity,
-      String what,
-      String whatToDo) {
-    return new Problem(file, row, column, field, severity, what, whatToDo);
   }
 
   /** Returns the mapping's delimiter, or the one that makes the header name the columns needed. */
@@ -140,7 +129,7 @@ record CsvTable(
         int number = rows.size() + 1;
         if (number > MOST_ROWS) {
           problems.add(
-              at(
+              new Problem(
                   file,
                   number,
                   1,
@@ -152,7 +141,7 @@ record CsvTable(
         }
         if (record.size() > MOST_CELLS_IN_ROW) {
           problems.add(
-              at(
+              new Problem(
                   file,
                   number,
                   MOST_CELLS_IN_ROW,
@@ -167,7 +156,7 @@ record CsvTable(
     } catch (IOException | UncheckedIOException e) {
       // Thrown for a quote that is not closed, or text after a closing quote.
       problems.add(
-          at(
+          new Problem(
               file,
               rows.size() + 1,
               1,
@@ -192,7 +181,7 @@ record CsvTable(
       String name = ours.get(normal(cell));
       if (cell.isBlank()) {
         problems.add(
-            at(
+            new Problem(
                 file,
                 1,
                 i + 1,
@@ -202,7 +191,7 @@ record CsvTable(
                 "name it, or take it out; it is not read"));
       } else if (name == null) {
         problems.add(
-            at(
+            new Problem(
                 file,
                 1,
                 i + 1,
@@ -212,7 +201,7 @@ record CsvTable(
                 "check its spelling or map it; it is not read"));
       } else if (columns.putIfAbsent(name, i) != null) {
         problems.add(
-            at(
+            new Problem(
                 file,
                 1,
                 i + 1,
@@ -228,7 +217,7 @@ record CsvTable(
             (name, theirs) -> {
               if (!columns.containsKey(name)) {
                 problems.add(
-                    at(
+                    new Problem(
                         file,
                         1,
                         1,

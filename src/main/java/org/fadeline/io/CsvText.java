@@ -25,11 +25,7 @@ final class CsvText {
     return cell.strip();
   }
 
-  /** Whether a blank cell, so that nothing was said. */
-  static boolean isBlank(String cell) {
-    return cell.isBlank();
-  }
-
+  /** Returns whether a spreadsheet would take a cell for a formula. */
   static boolean startsLikeFormula(String cell) {
     return !cell.isEmpty() && SIGNS.indexOf(cell.charAt(0)) >= 0;
   }

@@ -14,14 +14,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what each kind of event carries from the cells of its row. */
 final class EventCells {
-  private static final double MOST = 1e6;
-
   private EventCells() {}
 
   /** Reads an event; where a cell is bad, its problem is added and the value is not to be used. */
   static SessionEvent read(
       EventKind kind, Stamp stamp, CsvRow row, CsvTimes times, Map<String, String> unknown) {
-    other(row, "/events/" + JsonFields.escape(stamp.id()) + "/", unknown);
+    other(row, EventJson.place(stamp.id()) + "/", unknown);
     return switch (kind) {
       case CAST -> new SessionEvent.Cast(stamp);
       case BITE -> new SessionEvent.Bite(stamp);
@@ -72,7 +70,7 @@ final class EventCells {
   }
 
   private static Fish fish(CsvRow row, int fewest, int otherwise) {
-    Integer count = row.whole("count", fewest, 100_000);
+    Integer count = row.whole("count", fewest, EventJson.MOST_FISH);
     return new Fish(
         count == null ? otherwise : count, row.text("species"), grams(row), weighed(row));
   }
@@ -97,8 +95,8 @@ final class EventCells {
   }
 
   private static @Nullable Double grams(CsvRow row) {
-    Double grams = row.number("weight_g", 0, MOST);
-    Double kilograms = row.number("weight_kg", 0, MOST / 1000);
+    Double grams = row.number("weight_g", 0, EventJson.MOST_GRAMS);
+    Double kilograms = row.number("weight_kg", 0, EventJson.MOST_GRAMS / 1000);
     Double imperial = imperial(row);
     Double said = said(row);
     int given = 0;
@@ -140,7 +138,7 @@ final class EventCells {
   }
 
   private static Feed feed(CsvRow row, CsvTimes times) {
-    Double value = row.number("amount", Double.MIN_VALUE, MOST);
+    Double value = row.number("amount", Double.MIN_VALUE, EventJson.MOST_FEED);
     String word = row.plain("unit");
     Feed.Unit unit =
         word == null ? null : Feed.Unit.ofWord(word.toLowerCase(Locale.ROOT)).orElse(null);
@@ -158,7 +156,7 @@ final class EventCells {
     }
     if (!row.has("amount")) {
       // "fed, 10" with the number under count: that many pieces.
-      value = row.number("count", Double.MIN_VALUE, MOST);
+      value = row.number("count", Double.MIN_VALUE, EventJson.MOST_FEED);
       unit = word == null ? Feed.Unit.PIECES : unit;
     }
     Double every = row.number("every_s", Double.MIN_VALUE, 86_400);

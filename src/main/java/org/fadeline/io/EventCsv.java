@@ -83,14 +83,8 @@ public final class EventCsv {
     if (zero >= 0) {
       int row = 1 + (int) text.substring(0, zero).chars().filter(c -> c == '\n').count();
       problems.add(
-          new Problem(
-              name,
-              row,
-              1,
-              null,
-              Problem.Severity.WARNING,
-              "there is a NUL sign in the text",
-              "check the row; it is kept as it is"));
+          Problem.warning(
+              name, row, "there is a NUL sign in the text", "check the row; it is kept as it is"));
     }
     CsvMapping mapping = options.mapping();
     CsvTable table =

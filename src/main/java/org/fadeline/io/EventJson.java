@@ -2,6 +2,7 @@ package org.fadeline.io;
 
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
@@ -12,11 +13,29 @@ import org.jspecify.annotations.Nullable;
 
 /** One event as a JSON object, both ways. */
 public final class EventJson {
-  private static final double MOST = 1e6;
+  /** Largest weight a file may hold, grams. */
+  public static final double MOST_GRAMS = 1e6;
+
+  /** Largest amount of feed, in its unit. */
+  public static final double MOST_FEED = 1e6;
+
+  /** Most fish of one event. */
+  static final int MOST_FISH = 100_000;
 
   private EventJson() {}
 
-  public static Json.Obj write(SessionEvent event, ZoneId zone) {
+  /** Returns where the unknown fields of an event belong. */
+  static String place(String eventId) {
+    return "/events/" + JsonFields.escape(eventId);
+  }
+
+  /** Returns events with their unknown fields, times with the zone's offsets. */
+  public static Json.Arr write(List<SessionEvent> events, ZoneId zone, UnknownFields unknown) {
+    return Json.Arr.of(
+        events.stream().map(e -> unknown.addTo(write(e, zone), place(e.id()))).toList());
+  }
+
+  private static Json.Obj write(SessionEvent event, ZoneId zone) {
     Json.Obj out =
         Json.Obj.make()
             .put("id", event.id())
@@ -100,6 +119,7 @@ public final class EventJson {
     return fields.scope().problems().errors() > before ? null : event;
   }
 
+  /** Returns the words of all kinds, for messages. */
   public static String words() {
     return Arrays.stream(EventKind.values()).map(EventKind::word).collect(Collectors.joining(", "));
   }
@@ -141,7 +161,7 @@ public final class EventJson {
 
   private static Fish readFish(JsonFields fields, int fewest) {
     fields.notNull("count");
-    Integer count = fields.whole("count", fewest, 100_000);
+    Integer count = fields.whole("count", fewest, MOST_FISH);
     String from = fields.text("weightFrom");
     if (from != null && !from.equals("weighed") && !from.equals("estimated")) {
       fields.error(
@@ -152,12 +172,12 @@ public final class EventJson {
     return new Fish(
         count == null ? 1 : count,
         fields.text("species"),
-        fields.number("weightG", 0, MOST),
+        fields.number("weightG", 0, MOST_GRAMS),
         "weighed".equals(from));
   }
 
   private static Feed readFeed(JsonFields fields, ZoneId zone) {
-    Double value = fields.number("amount", Double.MIN_VALUE, MOST);
+    Double value = fields.number("amount", Double.MIN_VALUE, MOST_FEED);
     String word = fields.text("unit");
     Feed.Unit unit = word == null ? null : Feed.Unit.ofWord(word).orElse(null);
     if (word != null && unit == null) {

@@ -135,12 +135,9 @@ public final class FileText {
     if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
       from = 3;
       problems.add(
-          new Problem(
+          Problem.warning(
               name,
               1,
-              1,
-              null,
-              Severity.WARNING,
               "the file starts with a byte order mark, as spreadsheets write it",
               "nothing need be done; it is left out when saved"));
     }

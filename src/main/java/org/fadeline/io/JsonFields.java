@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +23,20 @@ public final class JsonFields {
   private final String pointer;
   private final Set<String> asked = new HashSet<>();
 
-  public JsonFields(Scope scope, Json.Obj object, String pointer) {
+  private JsonFields(Scope scope, Json.Obj object, String pointer) {
     this.scope = scope;
     this.object = object;
     this.pointer = pointer;
+  }
+
+  /** Returns the fields of the root of a file whose unknown fields are not written back. */
+  public static JsonFields of(String file, Json.Obj root, ImportReport.Collector problems) {
+    return of(new Scope(file, problems, new HashMap<>()), root);
+  }
+
+  /** Returns the fields of the root of a file. */
+  static JsonFields of(Scope scope, Json.Obj root) {
+    return new JsonFields(scope, root, "");
   }
 
   /**
@@ -35,7 +46,7 @@ public final class JsonFields {
    * @param problems where problems go
    * @param unknown place to JSON text of fields that this version does not know
    */
-  public record Scope(String file, ImportReport.Collector problems, Map<String, String> unknown) {}
+  record Scope(String file, ImportReport.Collector problems, Map<String, String> unknown) {}
 
   Scope scope() {
     return scope;
@@ -62,22 +73,52 @@ public final class JsonFields {
     return value instanceof Json.Null ? null : value;
   }
 
+  /** Reads a text, possibly empty. */
   public @Nullable String text(String name) {
     Json value = value(name);
-    if (value == null) {
-      return null;
-    }
+    return value == null ? null : text(value, pointerTo(name));
+  }
+
+  private @Nullable String text(Json value, String at) {
     if (!(value instanceof Json.Text text)) {
-      error(name, "a text is needed here, not " + value.kindWord(), "put it in quotes");
+      String what = "a text is needed here, not " + value.kindWord();
+      add(value, at, Severity.ERROR, what, "put it in quotes");
       return null;
     }
     if (hasLoneSurrogate(text.value())) {
-      error(name, "the text holds half a character (a lone surrogate)", "type the text again");
+      String what = "the text holds half a character (a lone surrogate)";
+      add(value, at, Severity.ERROR, what, "type the text again");
       return null;
     }
     return text.value();
   }
 
+  /**
+   * Reads which version of a format the file is in.
+   *
+   * @param format the value its field {@code format} must have
+   * @param kind what such a file is called in messages
+   * @return the version, 1 or later, or null after adding an error
+   */
+  @Nullable Integer version(String format, String kind) {
+    String found = text("format");
+    if (!format.equals(found)) {
+      error(
+          "format",
+          found == null
+              ? "this is no " + kind + ": the field \"format\" is missing"
+              : "this is no " + kind + " but " + Shown.value(found),
+          "choose a " + kind + " file, or write \"format\": \"" + format + "\"");
+      return null;
+    }
+    if (isMissing("version")) {
+      error("version", "the field \"version\" is missing", "write \"version\": 1");
+      return null;
+    }
+    return whole("version", 1, Integer.MAX_VALUE);
+  }
+
+  /** Reads a text, adding an error that says what to do where it is absent or empty. */
   @Nullable String requiredText(String name, String todo) {
     String text = text(name);
     if (text == null ? isMissing(name) : text.isEmpty()) {
@@ -87,11 +128,12 @@ public final class JsonFields {
     return text;
   }
 
-  /** Adds an error where a field without which nothing can be said is absent or null. */
+  /** Returns whether a field is absent or null. */
   boolean isMissing(String name) {
     return value(name) == null;
   }
 
+  /** Reads a number from low to high; {@link Double#MIN_VALUE} stands for "above 0". */
   @Nullable Double number(String name, double low, double high) {
     Json value = value(name);
     if (value == null) {
@@ -111,11 +153,22 @@ public final class JsonFields {
     return read;
   }
 
+  /** Reads a number, adding an error where it is absent. */
+  @Nullable Double requiredNumber(String name, double low, double high) {
+    if (isMissing(name)) {
+      error(name, "the field \"" + name + "\" is missing", "write a number");
+      return null;
+    }
+    return number(name, low, high);
+  }
+
+  /** Reads a whole number from low to high. */
   public @Nullable Integer whole(String name, int low, int high) {
     Long read = wholeLong(name, low, high);
     return read == null ? null : Math.toIntExact(read);
   }
 
+  /** Reads a whole number from low to high, each at most 2⁵³ from 0. */
   public @Nullable Long wholeLong(String name, long low, long high) {
     if (number(name, (double) low, (double) high) == null
         || !(value(name) instanceof Json.Num num)) {
@@ -163,6 +216,7 @@ public final class JsonFields {
     }
   }
 
+  /** Reads a date and time, with offset or on the zone's clock, as epoch milliseconds. */
   public @Nullable Long instant(String name, ZoneId zone) {
     String text = text(name);
     if (text == null) {
@@ -176,6 +230,7 @@ public final class JsonFields {
     }
   }
 
+  /** Reads a date and time, adding an error where it is absent. */
   @Nullable Long requiredInstant(String name, ZoneId zone) {
     if (isMissing(name)) {
       error(name, "the field \"" + name + "\" is missing", "write a date and time");
@@ -184,6 +239,7 @@ public final class JsonFields {
     return instant(name, zone);
   }
 
+  /** Reads a date. */
   @Nullable LocalDate date(String name) {
     String text = text(name);
     try {
@@ -194,6 +250,7 @@ public final class JsonFields {
     }
   }
 
+  /** Reads an object. */
   public @Nullable JsonFields object(String name) {
     Json value = value(name);
     if (value == null) {
@@ -203,86 +260,75 @@ public final class JsonFields {
       error(name, "an object {…} is needed here, not " + value.kindWord(), "correct the field");
       return null;
     }
-    return new JsonFields(scope, obj, pointer + "/" + escape(name));
+    return new JsonFields(scope, obj, pointerTo(name));
   }
 
-  public List<JsonFields> objects(String name) {
+  /** Returns the items of a list; absent is an empty list. */
+  private List<Json> items(String name) {
     Json value = value(name);
-    List<JsonFields> items = new ArrayList<>();
-    if (value == null) {
-      return items;
-    }
-    if (!(value instanceof Json.Arr arr)) {
-      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
-      return items;
-    }
-    int index = 0;
-    for (Json item : arr.items()) {
-      String at = pointer + "/" + escape(name) + "/" + index++;
-      if (item instanceof Json.Obj obj) {
-        items.add(new JsonFields(scope, obj, at));
-      } else {
-        add(
-            item,
-            at,
-            Severity.ERROR,
-            "an object {…} is needed here, not " + item.kindWord(),
-            "correct or remove it");
-      }
-    }
-    return items;
-  }
-
-  /** Reads a list of texts; absent is an empty list. */
-  List<String> texts(String name) {
-    Json value = value(name);
-    List<String> items = new ArrayList<>();
-    if (value == null) {
-      return items;
-    }
-    if (!(value instanceof Json.Arr arr)) {
-      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
-      return items;
-    }
-    int index = 0;
-    for (Json item : arr.items()) {
-      String at = pointer + "/" + escape(name) + "/" + index++;
-      if (!(item instanceof Json.Text text)) {
-        String what = "a text is needed here, not " + item.kindWord();
-        add(item, at, Severity.ERROR, what, "put it in quotes");
-      } else if (hasLoneSurrogate(text.value())) {
-        String what = "the text holds half a character (a lone surrogate)";
-        add(item, at, Severity.ERROR, what, "type the text again");
-      } else {
-        items.add(text.value());
-      }
-    }
-    return items;
-  }
-
-  /** Returns the whole numbers of a list, each in a range; what is none is an error. */
-  List<Integer> wholes(String name, int low, int high) {
-    List<Integer> items = new ArrayList<>();
-    Json value = value(name);
-    if (value != null && !(value instanceof Json.Arr)) {
-      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
-    }
     if (value instanceof Json.Arr arr) {
-      for (Json item : arr.items()) {
-        if (item instanceof Json.Num num
-            && num.digits().matches("\\d{1,4}")
-            && Integer.parseInt(num.digits()) >= low
-            && Integer.parseInt(num.digits()) <= high) {
-          items.add(Integer.valueOf(num.digits()));
-        } else {
-          error(
-              name,
-              "whole numbers " + range((double) low, (double) high) + " are needed here",
-              "correct the list");
-        }
+      return arr.items();
+    }
+    if (value != null) {
+      error(name, "a list […] is needed here, not " + value.kindWord(), "correct the field");
+    }
+    return List.of();
+  }
+
+  private String pointerTo(String name) {
+    return pointer + "/" + escape(name);
+  }
+
+  private String pointerTo(String list, int index) {
+    return pointerTo(list) + "/" + index;
+  }
+
+  /** Reads a list of objects, passing over what is none; absent is an empty list. */
+  public List<JsonFields> objects(String name) {
+    List<JsonFields> objects = new ArrayList<>();
+    int index = 0;
+    for (Json item : items(name)) {
+      String at = pointerTo(name, index++);
+      if (item instanceof Json.Obj obj) {
+        objects.add(new JsonFields(scope, obj, at));
+      } else {
+        String what = "an object {…} is needed here, not " + item.kindWord();
+        add(item, at, Severity.ERROR, what, "correct or remove it");
       }
     }
-    return items;
+    return objects;
+  }
+
+  /** Reads a list of texts, passing over what is none; absent is an empty list. */
+  List<String> texts(String name) {
+    List<String> texts = new ArrayList<>();
+    int index = 0;
+    for (Json item : items(name)) {
+      String text = text(item, pointerTo(name, index++));
+      if (text != null) {
+        texts.add(text);
+      }
+    }
+    return texts;
+  }
+
+  /** Reads a list of whole numbers from low to high, each below 10,000; absent is an empty list. */
+  List<Integer> wholes(String name, int low, int high) {
+    List<Integer> wholes = new ArrayList<>();
+    for (Json item : items(name)) {
+      if (item instanceof Json.Num num
+          && num.digits().matches("\\d{1,4}")
+          && Integer.parseInt(num.digits()) >= low
+          && Integer.parseInt(num.digits()) <= high) {
+        wholes.add(Integer.valueOf(num.digits()));
+      } else {
+        error(
+            name,
+            "whole numbers " + range((double) low, (double) high) + " are needed here",
+            "correct the list");
+      }
+    }
+    return wholes;
   }
 
   /** Refuses the fields nobody asked for, where they could not be written back. */
@@ -326,19 +372,11 @@ public final class JsonFields {
   /** Adds a problem at a field, or at the object where the field is absent. */
   void add(String name, Severity severity, String what, String todo) {
     Json value = object.members().get(name);
-    add(value == null ? object : value, pointer + "/" + escape(name), severity, what, todo);
+    add(value == null ? object : value, pointerTo(name), severity, what, todo);
   }
 
   private void add(Json at, String atPointer, Severity severity, String what, String todo) {
-    scope.problems.add(
-        new Problem(
-            scope.file,
-            Math.max(1, at.line()),
-            Math.max(1, at.column()),
-            atPointer,
-            severity,
-            what,
-            todo));
+    scope.problems.add(Problem.at(scope.file, at, atPointer, severity, what, todo));
   }
 
   /** Escapes a name for a JSON Pointer (RFC 6901, section 3). */

@@ -51,6 +51,23 @@ public final class JsonParse {
     return new JsonParse(file, problems).parse(text);
   }
 
+  /**
+   * Returns the object that a file holds, or null after adding the problem that kept it from being
+   * read.
+   *
+   * @param kind what such a file is called in messages
+   */
+  static Json.@Nullable Obj object(
+      String file, String text, String kind, ImportReport.Collector problems) {
+    Json root = parse(file, text, problems);
+    if (root != null && !(root instanceof Json.Obj)) {
+      String what = "a " + kind + " is an object {…}, not " + root.kindWord();
+      String todo = "choose a " + kind + " file";
+      problems.add(Problem.at(file, root, "", Severity.ERROR, what, todo));
+    }
+    return root instanceof Json.Obj object ? object : null;
+  }
+
   private @Nullable Json parse(String text) {
     if (text.isBlank()) {
       problems.add(

@@ -3,13 +3,14 @@ package org.fadeline.io;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fadeline.io.Problem.Severity;
 import org.fadeline.model.Line;
 import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
 /** Finds where lines and events stand in a session file. */
-final class JsonPlaces implements SessionRules.Places {
+final class JsonPlaces implements SessionRules.ProblemPlaces {
   private final String file;
   private final Json.Obj root;
   private final Map<String, Map<String, Integer>> indexes = new HashMap<>();
@@ -62,7 +63,7 @@ final class JsonPlaces implements SessionRules.Places {
         index.putIfAbsent(id, i);
       }
     }
-    FreshIds fresh = new FreshIds(java.util.Set.copyOf(index.keySet()));
+    FreshIds fresh = new FreshIds(Set.copyOf(index.keySet()));
     for (int i = 0; i < items.size(); i++) {
       if (items.get(i) instanceof Json.Obj && idOf(items.get(i)) == null) {
         index.put(fresh.next(), i);
@@ -79,13 +80,6 @@ final class JsonPlaces implements SessionRules.Places {
 
   private Problem problem(
       @Nullable Json at, String pointer, Severity severity, String what, String whatToDo) {
-    return new Problem(
-        file,
-        at == null ? 1 : Math.max(1, at.line()),
-        at == null ? 1 : Math.max(1, at.column()),
-        pointer,
-        severity,
-        what,
-        whatToDo);
+    return Problem.at(file, at, pointer, severity, what, whatToDo);
   }
 }

@@ -1,6 +1,6 @@
 package org.fadeline.io;
 
-import java.util.function.UnaryOperator;
+import java.util.List;
 import org.fadeline.model.Line;
 import org.jspecify.annotations.Nullable;
 
@@ -8,8 +8,17 @@ import org.jspecify.annotations.Nullable;
 public final class LineJson {
   private LineJson() {}
 
-  static Json.Obj write(
-      Line line, UnaryOperator<Json.Obj> finishRig, UnaryOperator<Json.Obj> finish) {
+  /** Returns lines with their unknown fields. */
+  public static Json.Arr write(List<Line> lines, UnknownFields unknown) {
+    return Json.Arr.of(lines.stream().map(line -> write(line, unknown)).toList());
+  }
+
+  private static String place(String lineId) {
+    return "/lines/" + JsonFields.escape(lineId);
+  }
+
+  private static Json.Obj write(Line line, UnknownFields unknown) {
+    String where = place(line.id());
     Line.Place place = line.place();
     Json.Obj out =
         Json.Obj.make().put("id", line.id()).put("name", line.name()).put("kind", line.kind());
@@ -22,18 +31,19 @@ public final class LineJson {
         .put("depthM", place.depthM());
     Line.Rig rig = line.rig();
     Json.Obj rigOut =
-        finishRig.apply(
+        unknown.addTo(
             Json.Obj.make()
                 .put("floatG", rig.floatG())
                 .put("shotting", rig.shotting())
                 .put("mainLineMm", rig.mainLineMm())
                 .put("hooklengthMm", rig.hooklengthMm())
                 .put("hookSize", rig.hookSize())
-                .put("hookbait", rig.hookbait()));
+                .put("hookbait", rig.hookbait()),
+            where + "/rig");
     if (!rigOut.members().isEmpty()) {
       out.put("rig", rigOut);
     }
-    return finish.apply(out);
+    return unknown.addTo(out, where);
   }
 
   /** Reads a line, or returns null after adding its problems. */
@@ -64,7 +74,7 @@ public final class LineJson {
     if (id == null) {
       return null;
     }
-    String where = "/lines/" + JsonFields.escape(id);
+    String where = place(id);
     if (rigFields != null) {
       rigFields.keepRest(where + "/rig");
     }

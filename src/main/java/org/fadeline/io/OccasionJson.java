@@ -4,68 +4,85 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.model.Match;
-import org.fadeline.model.MatchRules;
 import org.fadeline.model.Occasion;
 import org.fadeline.model.Peg;
 import org.fadeline.model.Venue;
 import org.fadeline.model.WeatherNote;
 import org.jspecify.annotations.Nullable;
 
-/** Reads when and where, the frame and the rules. */
+/** When and where a session was fished, as fields of its JSON object, both ways. */
 public final class OccasionJson {
-  private static final double MOST = 1e6;
-
   private OccasionJson() {}
 
-  public static @Nullable Match match(JsonFields root, ZoneId zone) {
-    JsonFields fields = root.object("match");
-    if (fields == null) {
-      if (root.isMissing("match")) {
-        root.error("match", "the field \"match\" is missing", "write it with allIn and allOut");
-      }
-      return null;
-    }
-    Long allIn = fields.requiredInstant("allIn", zone);
-    Long allOut = fields.requiredInstant("allOut", zone);
-    MatchRules rules = rules(fields);
-    fields.keepRest("/match");
-    if (allIn == null || allOut == null) {
-      return null;
-    }
-    if (allOut <= allIn) {
-      fields.error("allOut", "all out does not come after all in", "correct one of the two");
-      return null;
-    }
-    return new Match(allIn, allOut, rules);
+  /**
+   * Puts when and where into an object, with its unknown fields.
+   *
+   * @param zone whose offsets times are written with
+   */
+  public static void put(Occasion occasion, ZoneId zone, UnknownFields unknown, Json.Obj root) {
+    root.put("title", occasion.title())
+        .put("date", occasion.date().toString())
+        .put("zone", occasion.zone().getId())
+        .put("venue", venue(occasion.venue(), unknown))
+        .put("peg", peg(occasion.peg(), unknown))
+        .put("weather", weather(occasion.weather(), zone, unknown));
   }
 
-  private static MatchRules rules(JsonFields fields) {
-    fields.notNull("playingAtWhistleMinutes");
-    Double minutes = fields.number("playingAtWhistleMinutes", 0, 60);
-    MatchRules.NetLimit limit = null;
-    JsonFields net = fields.object("netLimit");
-    if (net != null) {
-      Double grams = net.number("weightG", Double.MIN_VALUE, MOST);
-      Double tolerance = net.number("toleranceG", 0, MOST);
-      if (net.isMissing("weightG")) {
-        net.error("weightG", "the net limit has no weight", "write it in grams");
-      }
-      String exceeding = net.text("exceeding");
-      if (grams != null) {
-        limit = new MatchRules.NetLimit(grams, tolerance == null ? 0 : tolerance, exceeding);
-      }
-      net.keepRest("/match/netLimit");
-    }
-    return new MatchRules(
-        minutes == null ? 0 : minutes,
-        fields.flag("foulHookedCounts", false),
-        fields.flag("liveFiguresAllowed", false),
-        limit,
-        fields.text("organiserRules"));
+  private static Json.Obj venue(Venue venue, UnknownFields unknown) {
+    return unknown.addTo(
+        Json.Obj.make()
+            .put("name", venue.name())
+            .put("latitude", venue.latitude())
+            .put("longitude", venue.longitude()),
+        "/venue");
   }
 
-  public static @Nullable Occasion occasion(
+  private static Json.Obj peg(Peg peg, UnknownFields unknown) {
+    Json.Obj out =
+        Json.Obj.make()
+            .put("number", peg.number())
+            .put("facingDegrees", peg.facingDegrees())
+            .put("bankHeightM", peg.bankHeightM());
+    List<Json> features = new ArrayList<>();
+    for (Peg.Feature feature : peg.features()) {
+      features.add(
+          unknown.addTo(
+              Json.Obj.make()
+                  .put("name", feature.name())
+                  .put("distanceM", feature.distanceM())
+                  .put("bearingDegrees", feature.bearingDegrees())
+                  .put("widthM", feature.widthM()),
+              "/peg/features/" + features.size()));
+    }
+    if (!features.isEmpty()) {
+      out.put("features", Json.Arr.of(features));
+    }
+    return unknown.addTo(out, "/peg");
+  }
+
+  private static Json.Arr weather(List<WeatherNote> notes, ZoneId zone, UnknownFields unknown) {
+    List<Json> out = new ArrayList<>();
+    for (WeatherNote note : notes) {
+      Json.Obj one = Json.Obj.make().put("at", ClockTimes.withOffset(note.at(), zone));
+      WeatherNote.Wind wind = note.wind();
+      if (wind != null) {
+        one.put("windFromDegrees", wind.fromDegrees()).put("windForce", wind.force());
+      }
+      one.put("cloudOktas", note.cloudOktas())
+          .put("airC", note.airC())
+          .put("waterC", note.waterC())
+          .put("note", note.note());
+      out.add(unknown.addTo(one, "/weather/" + out.size()));
+    }
+    return Json.Arr.of(out);
+  }
+
+  /**
+   * Reads when and where, or returns null where there is no date.
+   *
+   * @param dateOfAllIn the date where the object has none, or null
+   */
+  public static @Nullable Occasion read(
       JsonFields root, @Nullable LocalDate dateOfAllIn, ZoneId zone) {
     String title = root.text("title");
     LocalDate date = root.date("date");
@@ -109,8 +126,8 @@ public final class OccasionJson {
     int index = 0;
     for (JsonFields one : fields.objects("features")) {
       String name = one.requiredText("name", "say what it is, such as reeds");
-      Double distance = required(one, "distanceM", 0, 500);
-      Double bearing = required(one, "bearingDegrees", -180, 180);
+      Double distance = one.requiredNumber("distanceM", 0, 500);
+      Double bearing = one.requiredNumber("bearingDegrees", -180, 180);
       Double width = one.number("widthM", 0, 500);
       if (name != null && distance != null && bearing != null) {
         features.add(new Peg.Feature(name, distance, bearing, width));
@@ -150,14 +167,5 @@ public final class OccasionJson {
       one.keepRest("/weather/" + index++);
     }
     return notes;
-  }
-
-  /** Reads a number, adding an error where it is absent. */
-  static @Nullable Double required(JsonFields fields, String name, double low, double high) {
-    if (fields.isMissing(name)) {
-      fields.error(name, "the field \"" + name + "\" is missing", "write a number");
-      return null;
-    }
-    return fields.number(name, low, high);
   }
 }

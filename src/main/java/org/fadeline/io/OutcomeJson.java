@@ -5,13 +5,74 @@ import java.util.List;
 import org.fadeline.model.Outcome;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what came of a session: weigh-in, result, footage and corrected files. */
+/**
+ * What came of a session (weigh-in, result, footage and corrected files), as fields of its JSON
+ * object, both ways.
+ */
 public final class OutcomeJson {
-  private static final double MOST = 1e6;
   private static final long DAY = 86_400_000;
 
   private OutcomeJson() {}
 
+  /** Puts what came of a session into an object, with its unknown fields. */
+  public static void put(Outcome outcome, UnknownFields unknown, Json.Obj root) {
+    List<Json> nets = new ArrayList<>();
+    for (Outcome.NetWeight net : outcome.weighIn()) {
+      nets.add(
+          unknown.addTo(
+              Json.Obj.make()
+                  .put("net", (long) net.net())
+                  .put("weightG", net.grams())
+                  .put("holds", net.holds()),
+              "/weighIn/" + nets.size()));
+    }
+    root.put("weighIn", Json.Arr.of(nets));
+    Outcome.Result result = outcome.result();
+    if (result != null) {
+      root.put("result", result(result, unknown));
+    }
+    List<Json> media = new ArrayList<>();
+    for (Outcome.Media one : outcome.media()) {
+      media.add(
+          unknown.addTo(
+              Json.Obj.make()
+                  .put("path", one.path())
+                  .put("offsetMs", one.offsetMillis())
+                  .put("rate", one.rate()),
+              "/media/" + media.size()));
+    }
+    root.put("media", Json.Arr.of(media));
+    List<Json> imports = new ArrayList<>();
+    for (Outcome.Imported one : outcome.imports()) {
+      imports.add(
+          unknown.addTo(
+              Json.Obj.make().put("file", one.file()).put("movedMs", one.movedMillis()),
+              "/imports/" + imports.size()));
+    }
+    if (!imports.isEmpty()) {
+      root.put("imports", Json.Arr.of(imports));
+    }
+  }
+
+  private static Json.Obj result(Outcome.Result result, UnknownFields unknown) {
+    Json.Obj out =
+        Json.Obj.make()
+            .put("position", result.position())
+            .put("section", result.section())
+            .put("sectionPosition", result.sectionPosition())
+            .put("of", result.of());
+    List<Json> neighbours = new ArrayList<>();
+    for (Outcome.NeighbourWeight one : result.neighbours()) {
+      neighbours.add(
+          unknown.addTo(
+              Json.Obj.make().put("peg", one.peg()).put("weightG", one.grams()),
+              "/result/neighbours/" + neighbours.size()));
+    }
+    out.put("neighbours", Json.Arr.of(neighbours));
+    return unknown.addTo(out, "/result");
+  }
+
+  /** Reads what came of a session; where something is bad its problem is added. */
   public static Outcome read(JsonFields root) {
     List<Outcome.NetWeight> nets = new ArrayList<>();
     int index = 0;
@@ -20,7 +81,7 @@ public final class OutcomeJson {
       if (one.isMissing("net")) {
         one.error("net", "the net has no number", "write 1 for the first");
       }
-      Double grams = OccasionJson.required(one, "weightG", 0, MOST);
+      Double grams = one.requiredNumber("weightG", 0, EventJson.MOST_GRAMS);
       String holds = one.text("holds");
       if (net != null && grams != null) {
         nets.add(new Outcome.NetWeight(net, grams, holds));
@@ -55,7 +116,7 @@ public final class OutcomeJson {
     int index = 0;
     for (JsonFields one : fields.objects("neighbours")) {
       String peg = one.requiredText("peg", "write the peg's number in quotes");
-      Double grams = OccasionJson.required(one, "weightG", 0, MOST);
+      Double grams = one.requiredNumber("weightG", 0, EventJson.MOST_GRAMS);
       if (peg != null && grams != null) {
         neighbours.add(new Outcome.NeighbourWeight(peg, grams));
       }

@@ -30,6 +30,29 @@ public record Problem(
     WARNING
   }
 
+  /** Returns a warning of a row, from 1, as a whole. */
+  public static Problem warning(String file, int row, String what, String whatToDo) {
+    return new Problem(file, row, 1, null, Severity.WARNING, what, whatToDo);
+  }
+
+  /**
+   * Returns a problem of a JSON value.
+   *
+   * @param at the value, or null for one that should be there and is not
+   * @param pointer JSON Pointer of the value
+   */
+  static Problem at(
+      String file,
+      @Nullable Json at,
+      String pointer,
+      Severity severity,
+      String what,
+      String whatToDo) {
+    int row = at == null ? 1 : Math.max(1, at.line());
+    int column = at == null ? 1 : Math.max(1, at.column());
+    return new Problem(file, row, column, pointer, severity, what, whatToDo);
+  }
+
   /** Returns a problem of the file as a whole that keeps it from being used. */
   public static Problem ofFile(String file, String what, String whatToDo) {
     return new Problem(file, 1, 1, null, Severity.ERROR, what, whatToDo);

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.fadeline.io.Problem.Severity;
 import org.fadeline.model.Document;
 import org.fadeline.model.Line;
 import org.fadeline.model.Match;
@@ -32,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * was edited by hand, or damaged.
  */
 public final class SessionReader {
+  private static final String KIND = "session";
+
   private final String file;
   private final ReadOptions options;
   private final ImportReport.Collector problems;
@@ -77,21 +78,8 @@ public final class SessionReader {
   }
 
   private ReadResult parse(String text) {
-    Json json = JsonParse.parse(file, text, problems);
-    Session session = null;
-    if (json instanceof Json.Obj root) {
-      session = root(root, text);
-    } else if (json != null) {
-      problems.add(
-          new Problem(
-              file,
-              json.line(),
-              json.column(),
-              "",
-              Severity.ERROR,
-              "a session is an object {…}, not " + json.kindWord(),
-              "choose a session file"));
-    }
+    Json.Obj root = JsonParse.object(file, text, KIND, problems);
+    Session session = root == null ? null : root(root, text);
     return new ReadResult(
         Optional.ofNullable(session), problems.report(), Optional.ofNullable(readOnly));
   }
@@ -101,8 +89,7 @@ public final class SessionReader {
     if (root == null) {
       return null;
     }
-    JsonFields.Scope scope = new JsonFields.Scope(file, problems, unknown);
-    JsonFields fields = new JsonFields(scope, root, "");
+    JsonFields fields = JsonFields.of(new JsonFields.Scope(file, problems, unknown), root);
     fields.raw("format");
     fields.raw("version");
     boolean own = hashFits(fields, root, text);
@@ -110,8 +97,8 @@ public final class SessionReader {
     Long sequence = fields.wholeLong("sequence", 0, 1L << 53);
     fields.notNull("sequence");
     ZoneId zone = zone(fields);
-    Match match = OccasionJson.match(fields, zone);
-    Occasion occasion = OccasionJson.occasion(fields, dateOf(match, zone), zone);
+    Match match = MatchJson.read(fields, zone);
+    Occasion occasion = OccasionJson.read(fields, dateOf(match, zone), zone);
     List<Line> lines = lines(fields);
     int errorsBefore = problems.errors();
     List<SessionEvent> events = events(fields, zone);
@@ -148,22 +135,8 @@ public final class SessionReader {
 
   /** Returns the root in the current version, or null where it is no session. */
   private Json.@Nullable Obj migrated(Json.Obj root) {
-    JsonFields fields = new JsonFields(new JsonFields.Scope(file, problems, unknown), root, "");
-    String format = fields.text("format");
-    if (!SessionWriter.FORMAT.equals(format)) {
-      fields.error(
-          "format",
-          format == null
-              ? "this is no session: the field \"format\" is missing"
-              : "this is no session but " + Shown.value(format),
-          "choose a session file, or write \"format\": \"" + SessionWriter.FORMAT + "\"");
-      return null;
-    }
-    if (fields.isMissing("version")) {
-      fields.error("version", "the field \"version\" is missing", "write \"version\": 1");
-      return null;
-    }
-    Integer version = fields.whole("version", 1, Integer.MAX_VALUE);
+    JsonFields fields = JsonFields.of(file, root, problems);
+    Integer version = fields.version(SessionWriter.FORMAT, KIND);
     if (version == null) {
       return null;
     }
@@ -270,7 +243,7 @@ public final class SessionReader {
       String given = one.raw("id") instanceof Json.Text text ? text.value() : null;
       String id = given == null ? fresh.next() : given;
       SessionEvent event = EventJson.read(one, id, zone);
-      one.keepRest("/events/" + JsonFields.escape(id));
+      one.keepRest(EventJson.place(id));
       if (event != null && used.add(id)) {
         events.add(event);
       }

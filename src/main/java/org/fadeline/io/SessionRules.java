@@ -26,15 +26,16 @@ final class SessionRules {
 
   private final Session session;
   private final List<SessionEvent> inFile;
-  private final Places places;
+  private final ProblemPlaces places;
   private final Severity grave;
   private final ImportReport.Collector problems;
+  private final Map<String, Line> lineById = new HashMap<>();
   private final Set<String> bad = new HashSet<>();
 
   private SessionRules(
       Session session,
       List<SessionEvent> inFile,
-      Places places,
+      ProblemPlaces places,
       boolean own,
       ImportReport.Collector problems) {
     this.session = session;
@@ -42,10 +43,11 @@ final class SessionRules {
     this.places = places;
     this.grave = own ? Severity.WARNING : Severity.ERROR;
     this.problems = problems;
+    session.lines().forEach(line -> lineById.put(line.id(), line));
   }
 
   /** Makes problems at the places where parts of the session stand in its file. */
-  interface Places {
+  interface ProblemPlaces {
     /** Returns a problem of an event. */
     Problem atEvent(
         SessionEvent event, String field, Severity severity, String what, String whatToDo);
@@ -67,7 +69,7 @@ final class SessionRules {
   static Set<String> check(
       Session session,
       List<SessionEvent> inFile,
-      Places places,
+      ProblemPlaces places,
       boolean own,
       ImportReport.Collector problems) {
     SessionRules rules = new SessionRules(session, inFile, places, own, problems);
@@ -94,10 +96,8 @@ final class SessionRules {
               "there are " + count + " lines; a match has a handful",
               "check that the line names are right"));
     }
-    Map<String, Line> byId = new HashMap<>();
-    session.lines().forEach(line -> byId.put(line.id(), line));
     for (Line line : session.lines()) {
-      Line owner = byId.get(line.spot());
+      Line owner = lineById.get(line.spot());
       if (owner != null && !owner.spot().equals(owner.id())) {
         problems.add(
             places.atLine(
@@ -149,13 +149,11 @@ final class SessionRules {
   }
 
   private void checkEvents() {
-    Map<String, Line> byId = new HashMap<>();
-    session.lines().forEach(line -> byId.put(line.id(), line));
     boolean fishing = false;
     for (SessionEvent event : session.events()) {
       String line = event.lineId();
       boolean water = event.kind().group() == EventKind.Group.WATER;
-      if (line != null && !byId.containsKey(line)) {
+      if (line != null && !lineById.containsKey(line)) {
         addAt(
             event,
             "line",

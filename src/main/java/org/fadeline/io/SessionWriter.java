@@ -3,9 +3,9 @@ package org.fadeline.io;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.ZoneId;
 import java.util.HexFormat;
 import org.fadeline.model.Session;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Writes session JSON, version 1: keys in a fixed order, one line an event, so that saving without
@@ -21,17 +21,11 @@ public final class SessionWriter {
   /** Name of the field that holds the hash. */
   public static final String HASH = "sha256";
 
-  private final Session session;
-  private final SessionParts parts;
-
-  private SessionWriter(Session session) {
-    this.session = session;
-    this.parts = new SessionParts(session.occasion().zone(), session.document().unknown());
-  }
+  private SessionWriter() {}
 
   /** Returns the session as JSON text with its hash. */
   public static String toJson(Session session) {
-    Json.Obj root = new SessionWriter(session).root();
+    Json.Obj root = root(session);
     // The hash is taken over the text whose hash is empty; the file then holds it in that place.
     String empty = JsonText.pretty(root.put(HASH, ""));
     return JsonText.pretty(root.put(HASH, hashOf(empty)));
@@ -47,6 +41,7 @@ public final class SessionWriter {
     return hashOf(text.getBytes(StandardCharsets.UTF_8));
   }
 
+  /** Returns the SHA-256 (FIPS 180-4) of bytes, 64 lower-case hex digits. */
   public static String hashOf(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
@@ -55,7 +50,9 @@ public final class SessionWriter {
     }
   }
 
-  private Json.Obj root() {
+  private static Json.Obj root(Session session) {
+    ZoneId zone = session.occasion().zone();
+    UnknownFields unknown = new UnknownFields(session.document().unknown());
     Json.Obj root =
         Json.Obj.make()
             .put("format", FORMAT)
@@ -63,19 +60,11 @@ public final class SessionWriter {
             .put("id", session.document().id())
             .put("sequence", session.document().sequence())
             .put(HASH, "");
-    parts.putOccasion(session.occasion(), root);
-    root.put("match", parts.match(session.match()))
-        .put("lines", parts.lines(session.lines()))
-        .put("events", parts.events(session.events()));
-    parts.putOutcome(session.outcome(), root);
-    return parts.withUnknown(root, "");
-  }
-
-  /** Returns the JSON text of the unknown fields of one event, or null where it has none. */
-  static @Nullable String unknownOf(Session session, String eventId) {
-    Json.Obj object =
-        new SessionWriter(session)
-            .parts.withUnknown(Json.Obj.make(), "/events/" + JsonFields.escape(eventId));
-    return object.members().isEmpty() ? null : JsonText.compact(object);
+    OccasionJson.put(session.occasion(), zone, unknown, root);
+    root.put("match", MatchJson.write(session.match(), zone, unknown))
+        .put("lines", LineJson.write(session.lines(), unknown))
+        .put("events", EventJson.write(session.events(), zone, unknown));
+    OutcomeJson.put(session.outcome(), unknown, root);
+    return unknown.addTo(root, "");
   }
 }

@@ -4,12 +4,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import org.fadeline.io.Problem.Severity;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
@@ -26,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TalkReader {
   private static final String ENDING = ".talk.json";
+  private static final String KIND = "talk";
 
   private final Path folder;
   private List<Source> sources = List.of();
@@ -70,22 +69,9 @@ public final class TalkReader {
 
   private static Loaded parse(
       String name, String text, Path folder, ImportReport.Collector problems) {
-    Json json = JsonParse.parse(name, text, problems);
-    Talk talk = null;
-    if (json instanceof Json.Obj root) {
-      JsonFields.Scope scope = new JsonFields.Scope(name, problems, new LinkedHashMap<>());
-      talk = new TalkReader(folder).talk(new JsonFields(scope, root, ""));
-    } else if (json != null) {
-      problems.add(
-          new Problem(
-              name,
-              json.line(),
-              json.column(),
-              "",
-              Severity.ERROR,
-              "a talk is an object {…}, not " + json.kindWord(),
-              "choose a talk file"));
-    }
+    Json.Obj root = JsonParse.object(name, text, KIND, problems);
+    Talk talk =
+        root == null ? null : new TalkReader(folder).talk(JsonFields.of(name, root, problems));
     return new Loaded(
         problems.errors() > 0 ? Optional.empty() : Optional.ofNullable(talk), problems.report());
   }
@@ -126,21 +112,7 @@ public final class TalkReader {
   }
 
   private static boolean isOurs(JsonFields fields) {
-    String format = fields.text("format");
-    if (!TalkWriter.FORMAT.equals(format)) {
-      fields.error(
-          "format",
-          format == null
-              ? "this is no talk: the field \"format\" is missing"
-              : "this is no talk but " + Shown.value(format),
-          "choose a talk file, or write \"format\": \"" + TalkWriter.FORMAT + "\"");
-      return false;
-    }
-    if (fields.isMissing("version")) {
-      fields.error("version", "the field \"version\" is missing", "write \"version\": 1");
-      return false;
-    }
-    Integer version = fields.whole("version", 1, Integer.MAX_VALUE);
+    Integer version = fields.version(TalkWriter.FORMAT, KIND);
     if (version != null && version > TalkWriter.VERSION) {
       fields.error(
           "version",

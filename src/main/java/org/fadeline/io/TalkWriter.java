@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.SeasonSource;
@@ -141,7 +142,7 @@ public final class TalkWriter {
   private static String path(Path file, @Nullable Path folder) {
     Path whole = file.toAbsolutePath().normalize();
     Path shown = whole;
-    if (folder != null && java.util.Objects.equals(folder.getRoot(), whole.getRoot())) {
+    if (folder != null && Objects.equals(folder.getRoot(), whole.getRoot())) {
       shown = folder.normalize().relativize(whole);
     }
     return shown.toString().replace('\\', '/');

@@ -12,7 +12,6 @@ import java.util.Locale;
 import org.fadeline.io.FileText;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Problem;
-import org.fadeline.io.Problem.Severity;
 import org.fadeline.io.Refused;
 import org.jspecify.annotations.Nullable;
 
@@ -32,21 +31,16 @@ public final class CaptionReader {
   public static Captions read(Path file) {
     ImportReport.Collector problems = new ImportReport.Collector();
     String name = FileText.nameOf(file);
-    List<Cue> cues = new ArrayList<>();
     String text = isSrt(name) ? srtText(file, problems) : FileText.read(file, problems);
-    if (text != null) {
-      if (isSrt(name)) {
-        SrtParser.parse(name, text, cues, problems);
-      } else {
-        new WebVttParser(name, text, cues, problems).parse();
-      }
-    }
-    return new Captions(cues, problems.report());
+    return text == null ? new Captions(List.of(), problems.report()) : parse(name, text, problems);
   }
 
   /** Reads captions from text, as the name ends. */
   public static Captions parse(String name, String text) {
-    ImportReport.Collector problems = new ImportReport.Collector();
+    return parse(name, text, new ImportReport.Collector());
+  }
+
+  private static Captions parse(String name, String text, ImportReport.Collector problems) {
     List<Cue> cues = new ArrayList<>();
     if (isSrt(name)) {
       SrtParser.parse(name, text, cues, problems);
@@ -84,12 +78,9 @@ public final class CaptionReader {
           .decode(ByteBuffer.wrap(bytes));
     } catch (CharacterCodingException e) {
       problems.add(
-          new Problem(
+          Problem.warning(
               name,
               1,
-              1,
-              null,
-              Severity.WARNING,
               "the file is not UTF-8 text and was read as Windows-1252",
               "check accented letters, or save it as UTF-8"));
       return new String(bytes, Charset.forName("windows-1252"));

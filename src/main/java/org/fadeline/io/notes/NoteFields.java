@@ -1,6 +1,7 @@
 package org.fadeline.io.notes;
 
 import java.util.List;
+import org.fadeline.io.EventJson;
 import org.fadeline.io.notes.Piece.Kind;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
@@ -12,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the pieces that belong to one event into the event. */
 final class NoteFields {
-  private static final double MOST_GRAMS = 1e6;
   private static final int MOST_FISH = 200;
 
   private NoteFields() {}
@@ -106,7 +106,7 @@ final class NoteFields {
       return null;
     }
     double total = each && count > 1 ? grams * count : grams;
-    return total <= MOST_GRAMS ? total : null;
+    return total <= EventJson.MOST_GRAMS ? total : null;
   }
 
   /** "All about a pound" is said of each. */
@@ -178,7 +178,7 @@ final class NoteFields {
   }
 
   private static Feed.@Nullable Amount amount(double value, String unit) {
-    if (!(value > 0 && value <= MOST_GRAMS)) {
+    if (!(value > 0 && value <= EventJson.MOST_FEED)) {
       return null;
     }
     return switch (unit) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.fadeline.io.FileText;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Problem;
-import org.fadeline.io.Problem.Severity;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.model.Session;
@@ -62,7 +61,7 @@ public final class NoteFiles {
 
   private static void warn(
       ImportReport.Collector problems, String name, String what, String whatToDo) {
-    problems.add(new Problem(name, 1, 1, null, Severity.WARNING, what, whatToDo));
+    problems.add(Problem.warning(name, 1, what, whatToDo));
   }
 
   private static Session marked(NoteSession notes) {

@@ -6,7 +6,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Problem;
-import org.fadeline.io.Problem.Severity;
 import org.fadeline.io.Shown;
 import org.jspecify.annotations.Nullable;
 
@@ -113,6 +112,6 @@ final class SrtParser {
 
   private static void warn(
       ImportReport.Collector problems, String file, int index, String what, String whatToDo) {
-    problems.add(new Problem(file, index + 1, 1, null, Severity.WARNING, what, whatToDo));
+    problems.add(Problem.warning(file, index + 1, what, whatToDo));
   }
 }

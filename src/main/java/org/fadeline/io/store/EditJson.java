@@ -1,10 +1,9 @@
 package org.fadeline.io.store;
 
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.fadeline.io.ClockTimes;
@@ -13,10 +12,11 @@ import org.fadeline.io.ImportReport;
 import org.fadeline.io.Json;
 import org.fadeline.io.JsonFields;
 import org.fadeline.io.LineJson;
+import org.fadeline.io.MatchJson;
 import org.fadeline.io.OccasionJson;
 import org.fadeline.io.OutcomeJson;
 import org.fadeline.io.Refused;
-import org.fadeline.io.SessionParts;
+import org.fadeline.io.UnknownFields;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Line;
 import org.fadeline.model.Occasion;
@@ -28,9 +28,7 @@ import org.jspecify.annotations.Nullable;
  * are in UTC, so that an edit may change the zone as well.
  */
 final class EditJson {
-  private static final ZoneId UTC = java.time.ZoneOffset.UTC;
-
-  private static final SessionParts PARTS = new SessionParts(UTC, Map.of());
+  private static final ZoneId UTC = ZoneOffset.UTC;
 
   private EditJson() {}
 
@@ -48,15 +46,27 @@ final class EditJson {
       }
       out.put("events", Json.Arr.of(runs));
     }
-    put(out, "lines", edit.lines(), (l, to) -> to.put("lines", PARTS.lines(l)));
-    put(out, "match", edit.match(), (m, to) -> to.put("match", PARTS.match(m)));
-    put(out, "occasion", edit.occasion(), PARTS::putOccasion);
-    put(out, "outcome", edit.outcome(), PARTS::putOutcome);
+    put(
+        out,
+        "lines",
+        edit.lines(),
+        (l, to) -> to.put("lines", LineJson.write(l, UnknownFields.NONE)));
+    put(
+        out,
+        "match",
+        edit.match(),
+        (m, to) -> to.put("match", MatchJson.write(m, UTC, UnknownFields.NONE)));
+    put(
+        out,
+        "occasion",
+        edit.occasion(),
+        (o, to) -> OccasionJson.put(o, UTC, UnknownFields.NONE, to));
+    put(out, "outcome", edit.outcome(), (o, to) -> OutcomeJson.put(o, UnknownFields.NONE, to));
     return out;
   }
 
   private static Json.Arr events(List<SessionEvent> events) {
-    return Json.Arr.of(events.stream().map(e -> EventJson.write(e, UTC)).toList());
+    return EventJson.write(events, UTC, UnknownFields.NONE);
   }
 
   private static <T> void put(
@@ -73,8 +83,7 @@ final class EditJson {
   /** Reads an edit that {@link #write} wrote; anything else is refused. */
   static Edit read(Json.Obj object) throws Refused {
     ImportReport.Collector problems = new ImportReport.Collector();
-    JsonFields fields =
-        new JsonFields(new JsonFields.Scope("journal", problems, new HashMap<>()), object, "");
+    JsonFields fields = JsonFields.of("journal", object, problems);
     String name = fields.text("name");
     List<Edit.EventRun> runs = new ArrayList<>();
     for (JsonFields run : fields.objects("events")) {
@@ -90,7 +99,7 @@ final class EditJson {
             name == null ? "" : name,
             runs,
             swap(fields, "lines", EditJson::lines),
-            swap(fields, "match", f -> OccasionJson.match(f, UTC)),
+            swap(fields, "match", f -> MatchJson.read(f, UTC)),
             swap(fields, "occasion", EditJson::occasion),
             swap(fields, "outcome", OutcomeJson::read));
     if (problems.errors() > 0) {
@@ -146,7 +155,7 @@ final class EditJson {
   private static @Nullable Occasion occasion(JsonFields fields) {
     String zone = fields.text("zone");
     try {
-      return zone == null ? null : OccasionJson.occasion(fields, null, ClockTimes.zone(zone));
+      return zone == null ? null : OccasionJson.read(fields, null, ClockTimes.zone(zone));
     } catch (Refused refused) {
       return null;
     }

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Json;
@@ -30,7 +29,7 @@ final class Journal {
   private long length;
   private int headerLength;
   private final List<Pending> pending = new ArrayList<>();
-  private final Places places = new Places();
+  private final EditPlaces places = new EditPlaces();
 
   private Journal(Storage storage, StoreFiles files, Header header) {
     this.storage = storage;
@@ -59,8 +58,7 @@ final class Journal {
 
     static @Nullable Header read(Json.Obj object) {
       ImportReport.Collector problems = new ImportReport.Collector();
-      JsonFields fields =
-          new JsonFields(new JsonFields.Scope("journal", problems, new HashMap<>()), object, "");
+      JsonFields fields = JsonFields.of("journal", object, problems);
       String format = fields.text("format");
       Integer version = fields.whole("version", 1, 1);
       String document = fields.text("id");

@@ -1,6 +1,6 @@
 package org.fadeline.io.store;
 
-import java.util.HashMap;
+import java.time.ZoneOffset;
 import org.fadeline.io.ClockTimes;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.Json;
@@ -52,7 +52,7 @@ record JournalRecord(
         Json.Obj.make()
             .put("do", act.word)
             .put("seq", sequence)
-            .put("at", ClockTimes.withOffset(at, java.time.ZoneOffset.UTC));
+            .put("at", ClockTimes.withOffset(at, ZoneOffset.UTC));
     if (of > 0) {
       out.put("of", of);
     }
@@ -65,11 +65,10 @@ record JournalRecord(
   /** Returns the record, or null where the object is none. */
   static @Nullable JournalRecord read(Json.Obj object) {
     ImportReport.Collector problems = new ImportReport.Collector();
-    JsonFields fields =
-        new JsonFields(new JsonFields.Scope("journal", problems, new HashMap<>()), object, "");
+    JsonFields fields = JsonFields.of("journal", object, problems);
     String word = fields.text("do");
     Long sequence = fields.wholeLong("seq", 0, 1L << 53);
-    Long at = fields.instant("at", java.time.ZoneOffset.UTC);
+    Long at = fields.instant("at", ZoneOffset.UTC);
     Long of = fields.wholeLong("of", 0, 1L << 53);
     String hash = fields.text(SessionWriter.HASH);
     if (sequence == null || at == null || problems.errors() > 0) {

@@ -1,7 +1,6 @@
 package org.fadeline.io.store;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.fadeline.io.FileText;
 import org.fadeline.io.SessionWriter;
@@ -21,7 +20,7 @@ record StoreFiles(Path document, Path side, String stem) {
     if (settings.storage().isWritable(folder)) {
       return new StoreFiles(file, folder, name);
     }
-    String hash = SessionWriter.hashOf(file.toString().getBytes(StandardCharsets.UTF_8));
+    String hash = SessionWriter.hashOf(file.toString());
     Path side = settings.appData().resolve(name + "-" + hash.substring(0, 12));
     settings.storage().createFolder(side);
     return new StoreFiles(file, side, name);

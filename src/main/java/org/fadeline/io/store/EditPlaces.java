@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Where each edit of a journal stands, in order of their sequences: twenty bytes an edit, so that a
  * day of edits without closing costs next to nothing.
  */
-final class Places {
+final class EditPlaces {
   private static final int FIRST_SIZE = 64;
 
   private long[] sequences = new long[FIRST_SIZE];
