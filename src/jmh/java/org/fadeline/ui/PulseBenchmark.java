@@ -16,6 +16,7 @@ import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -57,7 +58,7 @@ public final class PulseBenchmark {
             new ThreadTaskService(Platform::runLater, Throwable::printStackTrace),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, PathChooser.DIALOGS), PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
   }
 

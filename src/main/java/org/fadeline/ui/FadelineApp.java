@@ -11,6 +11,7 @@ import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Desk;
@@ -71,8 +72,9 @@ public final class FadelineApp extends Application {
       workbench.openWith(from.path(), "Opening ", desk -> from.held());
     }
     Navigation navigation = new Navigation();
-    screens = Screens.of(workbench, preferences, navigation);
-    MainWindow window = new MainWindow(stage, workbench, preferences, screens);
+    screens = Screens.of(workbench, preferences, navigation, PathChooser.DIALOGS);
+    MainWindow window =
+        new MainWindow(stage, workbench, preferences, screens, PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
     window.show();
     newLog.reached("window shown");

@@ -24,6 +24,7 @@ import javafx.stage.Stage;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.KeyDesk;
 import org.fadeline.ui.control.Overlay;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.help.AboutSheet;
 import org.fadeline.ui.help.HelpSheet;
@@ -60,17 +61,19 @@ public final class MainWindow {
    * Puts the window together; {@link #show} shows it.
    *
    * @param screens in the order of their tabs
+   * @param paths asks which file is meant
    */
   public MainWindow(
       Stage stage,
       Workbench bench,
       PreferenceStore preferences,
-      List<org.fadeline.ui.control.Screen> screens) {
+      List<org.fadeline.ui.control.Screen> screens,
+      PathChooser paths) {
     this.stage = stage;
     this.bench = bench;
     this.preferences = preferences;
     this.screens = List.copyOf(screens);
-    MatchChooser chooser = new MatchChooser(stage, bench, preferences);
+    MatchChooser chooser = new MatchChooser(root, bench, preferences, paths);
     start = new StartScreen(preferences, bench::open, chooser::open);
     start.offer(this.screens, this::show);
     WindowCommands commands = new WindowCommands(this, chooser, bench, preferences);

@@ -1,13 +1,11 @@
 package org.fadeline.ui;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import javafx.stage.FileChooser;
-import javafx.stage.FileChooser.ExtensionFilter;
-import javafx.stage.Window;
+import javafx.scene.Node;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
@@ -16,33 +14,33 @@ import org.fadeline.ui.state.Workbench;
 final class MatchChooser {
   private static final String ENDING = ".session.json";
 
-  private final Window owner;
+  private final Node owner;
   private final Workbench bench;
   private final PreferenceStore preferences;
+  private final PathChooser paths;
 
-  MatchChooser(Window owner, Workbench bench, PreferenceStore preferences) {
+  MatchChooser(Node owner, Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.owner = owner;
     this.bench = bench;
     this.preferences = preferences;
+    this.paths = paths;
   }
 
   /** Lets the user choose a file to open, beginning in the folder used last. */
   void open() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Open a match");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new ExtensionFilter("Sessions and event tables", "*" + ENDING, "*.csv"),
-            new ExtensionFilter("All files", "*"));
-    preferences.get().recent().stream()
-        .map(path -> Path.of(path).getParent())
-        .filter(folder -> folder != null && Files.isDirectory(folder))
-        .findFirst()
-        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
-    File chosen = chooser.showOpenDialog(owner);
+    Path near =
+        preferences.get().recent().stream()
+            .map(path -> Path.of(path).getParent())
+            .filter(folder -> folder != null && Files.isDirectory(folder))
+            .findFirst()
+            .orElse(null);
+    Path chosen =
+        paths.open(
+            Question.of("Open a match", owner)
+                .near(near)
+                .ofKinds(Kind.of("Sessions and event tables", "*" + ENDING, "*.csv"), Kind.ALL));
     if (chosen != null) {
-      bench.open(chosen.toPath());
+      bench.open(chosen);
     }
   }
 
@@ -59,14 +57,14 @@ final class MatchChooser {
     if (open == null) {
       return;
     }
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the match");
-    chooser.getExtensionFilters().add(new ExtensionFilter("Sessions", List.of("*" + ENDING)));
-    chooser.setInitialFileName(open.source().name() + ENDING);
-    File chosen = chooser.showSaveDialog(owner);
+    Path chosen =
+        paths.save(
+            Question.of("Save the match", owner)
+                .named(open.source().name() + ENDING)
+                .ofKinds(Kind.of("Sessions", "*" + ENDING)),
+            ENDING);
     if (chosen != null) {
-      boolean whole = chosen.getName().toLowerCase(Locale.ROOT).endsWith(ENDING);
-      bench.editing().saveAs(whole ? chosen.toPath() : Path.of(chosen.getPath() + ENDING));
+      bench.editing().saveAs(chosen);
     }
   }
 }

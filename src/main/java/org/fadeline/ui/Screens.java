@@ -20,20 +20,16 @@ import org.fadeline.ui.weighin.WeighInScreen;
 final class Screens {
   private Screens() {}
 
-  static List<Screen> of(Workbench bench, PreferenceStore preferences, Navigation navigation) {
-    return of(bench, preferences, navigation, PathChooser.DIALOGS);
-  }
-
   /** Returns the screens, where {@code paths} answers which file or folder is meant. */
   static List<Screen> of(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     return List.of(
-        new ReplayScreen(bench, preferences),
-        new ReviewScreen(bench, preferences, navigation),
+        new ReplayScreen(bench, preferences, paths),
+        new ReviewScreen(bench, preferences, navigation, paths),
         new CompareScreen(bench, preferences, paths),
-        new LogScreen(bench, preferences),
+        new LogScreen(bench, preferences, paths),
         new SetupScreen(bench, preferences, paths),
-        new ImportScreen(bench, preferences, navigation),
+        new ImportScreen(bench, preferences, navigation, paths),
         new WeighInScreen(bench, preferences),
         new TalkScreen(bench, preferences, paths),
         new SeasonScreen(bench, preferences, navigation, paths));

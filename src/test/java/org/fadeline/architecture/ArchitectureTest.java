@@ -175,6 +175,16 @@ class ArchitectureTest {
           .because("a command must start where there is no toolkit");
 
   @ArchTest
+  static final ArchRule ONE_PLACE_ASKS_FOR_FILES =
+      noClasses()
+          .that()
+          .doNotHaveSimpleName("DialogPathChooser")
+          .should()
+          .dependOnClassesThat()
+          .haveNameMatching("javafx\\.stage\\.(FileChooser|DirectoryChooser).*")
+          .because("a test cannot answer the system's own dialogs; it can answer a PathChooser");
+
+  @ArchTest
   static final ArchRule NULLNESS_IS_CHECKED_EVERYWHERE =
       classes()
           .should(liveInANullMarkedPackage())

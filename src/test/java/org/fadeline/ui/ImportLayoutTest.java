@@ -89,15 +89,21 @@ class ImportLayoutTest extends WindowHarness {
     choose("word-netted", "landed");
     choose("word-came-off", "lost");
     Path layout = folder.resolve("layout.json");
-    robot.interact(() -> importScreen().saveLayout(layout));
+    press("import-layout-save");
+    assertFalse(Files.exists(layout), "given up");
+    paths.answer(layout);
+    press("import-layout-save");
     CsvMapping kept = CsvMapping.load(layout).mapping().orElseThrow();
     assertEquals(EventKind.LOST, kept.events().get("came off"));
     assertEquals("Swim", kept.columns().get("line"));
     assertTrue(kept.decimalComma());
     take("next 2026-08-16.csv", WORDS);
     assertTrue(node("import-table-begin", Node.class).isDisabled());
-    robot.interact(() -> importScreen().loadLayout(layout));
-    WaitForAsyncUtils.waitForFxEvents();
+    paths.answer(null);
+    press("import-layout-load");
+    assertTrue(node("import-table-begin", Node.class).isDisabled(), "given up");
+    paths.answer(layout);
+    press("import-layout-load");
     assertFalse(node("import-table-begin", Node.class).isDisabled());
     assertEquals("lost", node("word-came-off", ComboBox.class).getValue());
   }
@@ -107,8 +113,8 @@ class ImportLayoutTest extends WindowHarness {
     take("their 2026-08-15.csv", WORDS);
     choose("word-netted", "landed");
     Path wrong = Files.writeString(folder.resolve("wrong.json"), "{\"format\": \"other\"}");
-    robot.interact(() -> importScreen().loadLayout(wrong));
-    WaitForAsyncUtils.waitForFxEvents();
+    paths.answer(wrong);
+    press("import-layout-load");
     assertTrue(shows("wrong.json cannot be used as a layout"));
     assertEquals("landed", node("word-netted", ComboBox.class).getValue());
   }

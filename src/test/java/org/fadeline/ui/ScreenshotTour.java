@@ -27,6 +27,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.season.SeasonScreen;
@@ -91,7 +92,7 @@ public final class ScreenshotTour extends Application {
         new ThreadTaskService(Platform::runLater, fault -> faults.add(doing + ": " + fault));
     bench = new Workbench(new FileDesk(folder), Reviewer::review, tasks, FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, PathChooser.DIALOGS), PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
     steps =
         new Steps(

@@ -66,9 +66,9 @@ abstract class SeasonHarness extends WindowHarness {
         new Workbench(new FileDesk(folder), Reviewer::review, tasks(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
     season = new SeasonScreen(bench, preferences, navigation, paths);
-    List<Screen> screens = new ArrayList<>(Screens.of(bench, preferences, navigation));
+    List<Screen> screens = new ArrayList<>(Screens.of(bench, preferences, navigation, paths));
     screens.replaceAll(screen -> screen instanceof SeasonScreen ? season : screen);
-    window = new MainWindow(stage, bench, preferences, screens);
+    window = new MainWindow(stage, bench, preferences, screens, paths);
     navigation.leadTo(window::showScreen);
     window.show();
   }

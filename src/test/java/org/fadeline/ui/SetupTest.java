@@ -259,7 +259,7 @@ class SetupTest extends WindowHarness {
     Path sheet = folder.resolve("sheet.pdf");
     paths.answer(sheet);
     press("print-sheet");
-    assertTrue(shows("The bank sheet was saved as sheet.pdf"));
+    assertTrue(shows("sheet.pdf is written"));
     try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("Write for the line"), text);
@@ -269,7 +269,7 @@ class SetupTest extends WindowHarness {
     }
     paths.answer(Files.writeString(folder.resolve("a file"), "x").resolve("sheet.pdf"));
     press("print-sheet");
-    assertTrue(shows("The bank sheet was not saved"));
+    assertTrue(shows("sheet.pdf was not written"));
     assertTrue(desk.kept.isEmpty());
   }
 

@@ -48,6 +48,7 @@ import org.testfx.util.WaitForAsyncUtils;
 class TalkScreenTest {
   private static final Path FILE = Path.of("hand.session.json");
 
+  private final FakePaths paths = new FakePaths();
   private Workbench bench;
   private MainWindow window;
 
@@ -59,7 +60,7 @@ class TalkScreenTest {
     bench =
         new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation));
+    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, paths), paths);
     navigation.leadTo(window::showScreen);
     window.show();
     bench.open(FILE);

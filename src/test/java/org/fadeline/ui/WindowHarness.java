@@ -74,7 +74,7 @@ public abstract class WindowHarness {
     Navigation navigation = new Navigation();
     window =
         new MainWindow(
-            stage, bench, preferences, Screens.of(bench, preferences, navigation, paths));
+            stage, bench, preferences, Screens.of(bench, preferences, navigation, paths), paths);
     navigation.leadTo(window::showScreen);
     window.show();
   }

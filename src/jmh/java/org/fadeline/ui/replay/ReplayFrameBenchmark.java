@@ -14,6 +14,7 @@ import org.fadeline.demo.DemoWaters;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
@@ -83,7 +84,7 @@ public class ReplayFrameBenchmark {
                   Reviewer::review,
                   new DirectTaskService(),
                   () -> {});
-          screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
+          screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
           root = new StackPane(screen.view());
           // Colours that the window's style sheet would give; without them each frame would warn.
           root.setStyle(

@@ -1,7 +1,5 @@
 package org.fadeline.ui.compare;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -13,7 +11,6 @@ import org.fadeline.export.PictureMaker;
 import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
-import org.fadeline.io.DiskFault;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.report.CompareJson;
@@ -22,9 +19,7 @@ import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.PictureSave;
-import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 
 /** Saves a comparison as figures, JSON or text, in the background. */
@@ -103,7 +98,9 @@ final class CompareSaves {
   }
 
   private void chooseFile(Node owner, String ending) {
-    Path file = paths.save(Question.of("Save the comparison", owner).named("comparison." + ending));
+    Path file =
+        paths.save(
+            Question.of("Save the comparison", owner).named("comparison." + ending), "." + ending);
     if (file != null) {
       words(file, ending.equals("json"));
     }
@@ -114,7 +111,7 @@ final class CompareSaves {
     Comparison comparison = compare.state().work().comparison();
     if (comparison != null) {
       FigureStyle style = FigureStyle.of(Theme.LIGHT, preferences.get().units());
-      save(folder, () -> CompareFigureSet.write(comparison, style, folder));
+      bench.write(SAVING, folder, to -> CompareFigureSet.write(comparison, style, to));
     }
   }
 
@@ -123,43 +120,13 @@ final class CompareSaves {
     Comparison comparison = compare.state().work().comparison();
     if (comparison != null) {
       var units = preferences.get().units();
-      save(
+      bench.write(
+          SAVING,
           file,
-          () -> {
-            String text =
-                json ? CompareJson.toJson(comparison) : CompareText.toText(comparison, units);
-            WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-          });
+          to ->
+              WholeFile.write(
+                  to,
+                  json ? CompareJson.toJson(comparison) : CompareText.toText(comparison, units)));
     }
-  }
-
-  /** Writing that may fail. */
-  private interface Step {
-    void write() throws Exception;
-  }
-
-  private static String why(Path target, Exception failure) {
-    return failure instanceof IOException fault
-        ? DiskFault.of(target, fault)
-        : target + ": " + failure.getMessage();
-  }
-
-  private void save(Path target, Step step) {
-    bench
-        .tasks()
-        .submit(
-            SAVING,
-            "Saving the comparison",
-            progress -> {
-              step.write();
-              return target;
-            },
-            new TaskService.Answer<>(
-                done -> bench.tell("Saved to " + done),
-                failure ->
-                    bench.report(
-                        Activity.Trouble.of(
-                            "The comparison was not saved",
-                            why(target, failure) + ". Choose another place."))));
   }
 }

@@ -20,11 +20,6 @@ public final class CompareScreen implements Screen {
   private final Workbench bench;
   private final WhenShown<CompareBody> body;
 
-  /** Makes the screen. */
-  public CompareScreen(Workbench bench, PreferenceStore preferences) {
-    this(bench, preferences, PathChooser.DIALOGS);
-  }
-
   /** Makes the screen, which asks {@code paths} for files and folders. */
   public CompareScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;

@@ -49,8 +49,11 @@ final class DialogPathChooser implements PathChooser {
     return near != null && Files.isDirectory(near) ? near.toFile() : null;
   }
 
+  /** A question without an owner belongs to the window in use, so that it lies over it. */
   private static @Nullable Window window(@Nullable Node owner) {
-    return owner == null || owner.getScene() == null ? null : owner.getScene().getWindow();
+    return owner == null || owner.getScene() == null
+        ? Window.getWindows().stream().filter(Window::isFocused).findFirst().orElse(null)
+        : owner.getScene().getWindow();
   }
 
   private static @Nullable Path path(@Nullable File file) {

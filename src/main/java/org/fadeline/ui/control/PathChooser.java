@@ -1,7 +1,9 @@
 package org.fadeline.ui.control;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +17,31 @@ public interface PathChooser {
 
   /** Returns a file to write, or null where none was chosen; the user may have left its ending. */
   @Nullable Path save(Question question);
+
+  /**
+   * Returns a file to write with its ending, or null where none was chosen. Where the ending was
+   * left and a file stands under the whole name, the question is put once more with that name, so
+   * that the dialog asks before anything is written over.
+   *
+   * @param ending such as {@code .pdf}
+   */
+  default @Nullable Path save(Question question, String ending) {
+    Path chosen = save(question);
+    if (chosen == null || ends(chosen, ending)) {
+      return chosen;
+    }
+    Path whole = Path.of(chosen + ending);
+    if (!Files.exists(whole)) {
+      return whole;
+    }
+    Path again =
+        save(question.near(whole.getParent()).named(String.valueOf(whole.getFileName())));
+    return again != null && ends(again, ending) ? again : null;
+  }
+
+  private static boolean ends(Path file, String ending) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
 
   /** Returns a folder, or null where none was chosen. */
   @Nullable Path folder(Question question);

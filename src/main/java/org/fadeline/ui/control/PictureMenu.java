@@ -16,6 +16,7 @@ import org.fadeline.model.talk.Picture;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TalkTray;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 
 /** Takes a figure of the session in hand away: onto the talk, or into a file. */
 public final class PictureMenu {
@@ -23,18 +24,24 @@ public final class PictureMenu {
 
   private final Workbench bench;
   private final PreferenceStore preferences;
+  private final PathChooser paths;
   private final Supplier<Optional<Picture>> picture;
 
   /**
    * Makes the commands of a place that shows figures.
    *
+   * @param paths asks which file is meant
    * @param picture what is shown there now, its session called {@link TalkTray#OPEN}; empty where
    *     nothing is
    */
   public PictureMenu(
-      Workbench bench, PreferenceStore preferences, Supplier<Optional<Picture>> picture) {
+      Workbench bench,
+      PreferenceStore preferences,
+      PathChooser paths,
+      Supplier<Optional<Picture>> picture) {
     this.bench = bench;
     this.preferences = preferences;
+    this.paths = paths;
     this.picture = picture;
   }
 
@@ -67,14 +74,14 @@ public final class PictureMenu {
             () -> bench.tell("There is no picture here to put on the talk"));
   }
 
-  private void save(@org.jspecify.annotations.Nullable Node owner) {
+  private void save(@Nullable Node owner) {
     Review review = bench.state().review().latest();
     Picture shown = picture.get().orElse(null);
     if (review == null || shown == null) {
       bench.tell("There is no picture here to save");
       return;
     }
-    Path chosen = PictureSave.ask(PathChooser.DIALOGS, owner, shown.kind().label());
+    Path chosen = PictureSave.ask(paths, owner, shown.kind().label());
     if (chosen != null) {
       FigureStyle style =
           FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());

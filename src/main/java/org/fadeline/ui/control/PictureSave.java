@@ -10,11 +10,8 @@ import javafx.scene.Node;
 import org.fadeline.export.FigureExport;
 import org.fadeline.export.FileNames;
 import org.fadeline.figure.FigureSheet;
-import org.fadeline.io.DiskFault;
 import org.fadeline.ui.control.PathChooser.Kind;
 import org.fadeline.ui.control.PathChooser.Question;
-import org.fadeline.ui.state.Activity.Trouble;
-import org.fadeline.ui.state.TaskService.Answer;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
@@ -53,26 +50,7 @@ public final class PictureSave {
 
   /** Draws a figure and writes it, in the background. */
   public static void write(Workbench bench, Path file, Supplier<FigureSheet> figure) {
-    String name = String.valueOf(file.getFileName());
-    bench
-        .tasks()
-        .submit(
-            "picture-save",
-            "Writing " + name,
-            progress -> {
-              write(figure.get(), file);
-              return name;
-            },
-            new Answer<>(
-                written -> bench.tell(written + " is written"),
-                failure ->
-                    bench.report(
-                        Trouble.of(
-                            name + " was not written",
-                            (failure instanceof IOException fault
-                                    ? DiskFault.of(file, fault)
-                                    : failure.getMessage())
-                                + ". Nothing was left behind."))));
+    bench.write("picture-save", file, to -> write(figure.get(), to));
   }
 
   private static void write(FigureSheet sheet, Path file) throws IOException {

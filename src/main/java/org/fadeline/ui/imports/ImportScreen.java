@@ -13,10 +13,12 @@ import javafx.scene.control.Label;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.stage.FileChooser;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Undoing;
@@ -30,6 +32,7 @@ public final class ImportScreen implements Screen {
   private static final String SECOND = "A second record";
 
   private final Workbench bench;
+  private final PathChooser paths;
   private final BorderPane view = new BorderPane();
   private final TablePane table;
   private final NotesPane notes;
@@ -39,10 +42,12 @@ public final class ImportScreen implements Screen {
       new Segments<>("What is brought in", List.of(TABLE, NOTES, SECOND), s -> s, this::show);
 
   /** Makes the screen. */
-  public ImportScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+  public ImportScreen(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+    this.paths = paths;
     this.bench = bench;
     Landing landing = new Landing(bench, navigation);
-    table = new TablePane(bench, landing);
+    table = new TablePane(bench, landing, paths);
     notes = new NotesPane(bench, preferences, landing);
     second = new SecondRecordPane(bench, preferences, landing);
     choose.setId("import-choose");
@@ -73,22 +78,20 @@ public final class ImportScreen implements Screen {
   }
 
   private void choose() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Bring in a table, captions, notes or a second record");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new FileChooser.ExtensionFilter(
-                "Tables, captions, notes and records",
-                "*.csv",
-                "*.vtt",
-                "*.srt",
-                "*.txt",
-                "*.session.json"),
-            new FileChooser.ExtensionFilter("All files", "*"));
-    File chosen = chooser.showOpenDialog(view.getScene().getWindow());
+    Path chosen =
+        paths.open(
+            Question.of("Bring in a table, captions, notes or a second record", view)
+                .ofKinds(
+                    Kind.of(
+                        "Tables, captions, notes and records",
+                        "*.csv",
+                        "*.vtt",
+                        "*.srt",
+                        "*.txt",
+                        "*.session.json"),
+                    Kind.ALL));
     if (chosen != null) {
-      take(chosen.toPath());
+      take(chosen);
     }
   }
 
@@ -108,21 +111,6 @@ public final class ImportScreen implements Screen {
     } else {
       table.read(file);
     }
-  }
-
-  /** Saves the rows of the table that could not be used, with its header. */
-  public void saveRejects(Path to) {
-    table.saveRejects(to);
-  }
-
-  /** Keeps in a file what the columns and words of the table in hand are taken for. */
-  public void saveLayout(Path to) {
-    table.layout().save(to);
-  }
-
-  /** Takes from a file what the columns and words of the table in hand are. */
-  public void loadLayout(Path from) {
-    table.layout().load(from);
   }
 
   private void acceptDrops() {

@@ -1,6 +1,5 @@
 package org.fadeline.ui.imports;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -18,11 +17,13 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.stage.FileChooser;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.EventKind;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
@@ -34,10 +35,10 @@ import org.fadeline.ui.state.Workbench;
 final class LayoutBar {
   private static final String UNKNOWN = "no event";
   private static final int MOST_WORDS = 24;
-  private static final FileChooser.ExtensionFilter FILTER =
-      new FileChooser.ExtensionFilter("Layouts of tables", "*.json");
+  private static final Kind LAYOUTS = Kind.of("Layouts of tables", "*.json");
 
   private final Workbench bench;
+  private final PathChooser paths;
   private final Consumer<UnaryOperator<CsvMapping>> change;
   private final Supplier<CsvMapping> inHand;
   private final FlowPane view = new FlowPane(14, 8);
@@ -51,8 +52,12 @@ final class LayoutBar {
    * @param inHand gives the layout as chosen so far
    */
   LayoutBar(
-      Workbench bench, Consumer<UnaryOperator<CsvMapping>> change, Supplier<CsvMapping> inHand) {
+      Workbench bench,
+      PathChooser paths,
+      Consumer<UnaryOperator<CsvMapping>> change,
+      Supplier<CsvMapping> inHand) {
     this.bench = bench;
+    this.paths = paths;
     this.change = change;
     this.inHand = inHand;
     save.setId("import-layout-save");
@@ -121,36 +126,29 @@ final class LayoutBar {
   }
 
   private void chooseSave() {
-    FileChooser chooser = chooser("Keep this layout");
-    chooser.setInitialFileName("layout.json");
-    File chosen = chooser.showSaveDialog(view.getScene().getWindow());
+    Path chosen =
+        paths.save(
+            Question.of("Keep this layout", view).named("layout.json").ofKinds(LAYOUTS), ".json");
     if (chosen != null) {
-      save(chosen.toPath());
+      save(chosen);
     }
   }
 
   private void chooseLoad() {
-    File chosen = chooser("Take a kept layout").showOpenDialog(view.getScene().getWindow());
+    Path chosen = paths.open(Question.of("Take a kept layout", view).ofKinds(LAYOUTS));
     if (chosen != null) {
-      load(chosen.toPath());
+      load(chosen);
     }
   }
 
-  private static FileChooser chooser(String title) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle(title);
-    chooser.getExtensionFilters().add(FILTER);
-    return chooser;
-  }
-
   /** Keeps the layout in a file, in the background. */
-  void save(Path to) {
+  private void save(Path to) {
     String text = inHand.get().toJson();
-    bench.write("import-layout", "The layout", to, file -> WholeFile.write(file, text));
+    bench.write("import-layout", to, file -> WholeFile.write(file, text));
   }
 
   /** Takes the layout from a file, in the background; one that cannot be used changes nothing. */
-  void load(Path from) {
+  private void load(Path from) {
     bench
         .tasks()
         .submit(

@@ -15,7 +15,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
 import org.fadeline.io.EventCsv;
@@ -27,6 +26,9 @@ import org.fadeline.io.ReadResult;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.DataTable;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.TaskService;
@@ -42,6 +44,7 @@ final class TablePane {
 
   private final Workbench bench;
   private final Landing landing;
+  private final PathChooser paths;
   private final VBox view = new VBox(10);
   private final RowsTable rows = new RowsTable(this::column);
   private final TableChoices choices = new TableChoices(this::choose);
@@ -61,10 +64,11 @@ final class TablePane {
   private ReadOptions options = ReadOptions.DEFAULT;
   private @Nullable ReadResult result;
 
-  TablePane(Workbench bench, Landing landing) {
+  TablePane(Workbench bench, Landing landing, PathChooser paths) {
     this.bench = bench;
+    this.paths = paths;
     this.landing = landing;
-    layout = new LayoutBar(bench, this::column, () -> mapping(options));
+    layout = new LayoutBar(bench, paths, this::column, () -> mapping(options));
     add = landing.addButton("import-table-add", () -> session().ifPresent(landing::add));
     begin.setId("import-table-begin");
     begin.getStyleClass().add("main-button");
@@ -258,11 +262,6 @@ final class TablePane {
     return given == null ? CsvMapping.NONE : given;
   }
 
-  /** Returns where the layout of the table is kept in a file and taken from one. */
-  LayoutBar layout() {
-    return layout;
-  }
-
   private void goTo(@Nullable Problem problem) {
     if (problem != null) {
       rows.select(problem.row());
@@ -270,22 +269,23 @@ final class TablePane {
   }
 
   private void chooseRejects() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the rows left out");
-    chooser.setInitialFileName("left-out.csv");
-    java.io.File chosen = chooser.showSaveDialog(view.getScene().getWindow());
+    Path chosen =
+        paths.save(
+            Question.of("Save the rows left out", view)
+                .named("left-out.csv")
+                .ofKinds(Kind.of("Tables", "*.csv")),
+            ".csv");
     if (chosen != null) {
-      saveRejects(chosen.toPath());
+      saveRejects(chosen);
     }
   }
 
   /** Saves the rows that could not be used, with the header, in the background. */
-  void saveRejects(Path to) {
+  private void saveRejects(Path to) {
     ReadResult read = result;
     if (read != null) {
       bench.write(
           "import-rejects",
-          "The table of rows left out",
           to,
           file -> WholeFile.write(file, EventCsv.rejects(read.report())));
     }

@@ -1,6 +1,5 @@
 package org.fadeline.ui.log;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.geometry.Pos;
@@ -9,10 +8,12 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.fadeline.log.LogClock;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,7 @@ final class FootagePane {
 
   private final LogDesk desk;
   private final Footage.Opener opener;
+  private final PathChooser paths;
   private final Label words = new Label();
   private final Button choose = new Button("Footage beside…");
   private final Button away = new Button("Put the film away");
@@ -31,9 +33,10 @@ final class FootagePane {
   private @Nullable Path shown;
   private @Nullable Footage footage;
 
-  FootagePane(LogDesk desk, Footage.Opener opener) {
+  FootagePane(LogDesk desk, Footage.Opener opener, PathChooser paths) {
     this.desk = desk;
     this.opener = opener;
+    this.paths = paths;
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
     words.getStyleClass().add("quiet");
@@ -54,16 +57,12 @@ final class FootagePane {
   }
 
   private void choose() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("A film of the match");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new FileChooser.ExtensionFilter("Films", "*.mp4", "*.m4v", "*.MP4"),
-            new FileChooser.ExtensionFilter("All files", "*"));
-    File chosen = chooser.showOpenDialog(view.getScene().getWindow());
+    Path chosen =
+        paths.open(
+            Question.of("A film of the match", view)
+                .ofKinds(Kind.of("Films", "*.mp4", "*.m4v", "*.MP4"), Kind.ALL));
     if (chosen != null) {
-      take(chosen.toPath());
+      take(chosen);
     }
   }
 

@@ -24,6 +24,7 @@ import org.fadeline.log.PadKeys;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Overlay;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
@@ -58,14 +59,14 @@ public final class LogScreen implements Screen {
   private String sessionId = "";
 
   /** Makes the screen. */
-  public LogScreen(Workbench bench, PreferenceStore preferences) {
+  public LogScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     desk = new LogDesk(bench, System::currentTimeMillis);
     clock = new ClockPane(desk, this::takeFocus);
     pads = new PadGrid(this::press);
     last = new LastEvents(desk);
-    film = new FootagePane(desk, MediaFootage::open);
+    film = new FootagePane(desk, MediaFootage::open, paths);
     ScrollPane grid = new ScrollPane(pads.view());
     grid.setFitToWidth(true);
     grid.setFitToHeight(true);

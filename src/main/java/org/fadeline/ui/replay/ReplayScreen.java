@@ -24,6 +24,7 @@ import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.NodeMenu;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
@@ -67,7 +68,7 @@ public final class ReplayScreen implements Screen {
   private boolean keyShown;
 
   /** Makes the screen. */
-  public ReplayScreen(Workbench bench, PreferenceStore preferences) {
+  public ReplayScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     commands = new ReplayCommands(bench, this);
@@ -86,9 +87,9 @@ public final class ReplayScreen implements Screen {
               }
             });
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
-    pictures = new PictureMenu(bench, preferences, () -> ReplayPictures.timeline(bench, shown));
+    pictures = new PictureMenu(bench, preferences, paths, () -> ReplayPictures.timeline(bench, shown));
     new ReplayMenus(timeline, bench, commands.all(), pictures);
-    PictureMenu ofPeg = new PictureMenu(bench, preferences, () -> ReplayPictures.peg(bench));
+    PictureMenu ofPeg = new PictureMenu(bench, preferences, paths, () -> ReplayPictures.peg(bench));
     NodeMenu.on(peg, asked -> peg.menu(asked, ofPeg), peg::menuPlace);
     StackPane swim = new StackPane(peg);
     swim.getStyleClass().add("panel");

@@ -1,9 +1,6 @@
 package org.fadeline.ui.review;
 
-import java.io.File;
 import java.nio.file.Path;
-import java.util.Locale;
-import java.util.Optional;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
 import javafx.print.Paper;
@@ -14,8 +11,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.transform.Scale;
-import javafx.stage.FileChooser;
-import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Window;
 import org.fadeline.analysis.Review;
 import org.fadeline.export.FigureExport;
@@ -24,9 +19,11 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.Theme;
 import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.PathChooser.Kind;
+import org.fadeline.ui.control.PathChooser.Question;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 
 /** The page of the match on paper: printed, or saved as a PDF to print elsewhere. */
@@ -43,12 +40,14 @@ final class PagePrint {
 
   private final Workbench bench;
   private final PreferenceStore preferences;
+  private final PathChooser paths;
   private final Button print = new Button("Print\u2026");
   private final Button save = new Button("Save as PDF\u2026");
   private final HBox view = new HBox(8, print, save);
 
-  PagePrint(Workbench bench, PreferenceStore preferences) {
+  PagePrint(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
+    this.paths = paths;
     this.preferences = preferences;
     print.setId("print-page");
     print.setAccessibleText("Print the page of the match on A5");
@@ -112,42 +111,21 @@ final class PagePrint {
     Review review = bench.state().review().latest();
     if (review != null) {
       MatchPageFigure page = page(review);
-      askName(page.title()).ifPresent(file -> save(page, file));
+      Path chosen =
+          paths.save(
+              Question.of("Save the page of the match", view)
+                  .named(FileNames.of(page.title(), "pdf"))
+                  .ofKinds(Kind.of("PDF", "*" + ENDING)),
+              ENDING);
+      if (chosen != null) {
+        save(page, chosen);
+      }
     }
-  }
-
-  private Optional<Path> askName(String title) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the page of the match");
-    chooser.getExtensionFilters().add(new ExtensionFilter("PDF", "*" + ENDING));
-    chooser.setInitialFileName(FileNames.of(title, "pdf"));
-    File chosen = chooser.showSaveDialog(window());
-    if (chosen == null) {
-      return Optional.empty();
-    }
-    boolean whole = chosen.getName().toLowerCase(Locale.ROOT).endsWith(ENDING);
-    return Optional.of(whole ? chosen.toPath() : Path.of(chosen.getPath() + ENDING));
   }
 
   /** Saves a page as a PDF of one A5 sheet. */
   void save(MatchPageFigure page, Path file) {
-    bench
-        .tasks()
-        .submit(
-            "page",
-            "Saving the page",
-            progress -> {
-              FigureExport.pdf(page, file, WIDTH, HEIGHT);
-              return file;
-            },
-            new TaskService.Answer<>(
-                saved -> bench.tell("The page is saved as " + saved.getFileName()),
-                failure ->
-                    bench.report(
-                        Activity.Trouble.of(
-                            "The page could not be saved as " + file.getFileName(),
-                            "Nothing was written. Choose a folder that can be written to, with"
-                                + " room left."))));
+    bench.write("page", file, to -> FigureExport.pdf(page, to, WIDTH, HEIGHT));
   }
 
   /** Returns the page as it goes on paper, whatever the theme on screen. */

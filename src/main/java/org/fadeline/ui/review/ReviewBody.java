@@ -21,6 +21,7 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PictureMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
@@ -50,13 +51,14 @@ final class ReviewBody {
   private final Segments<String> choice;
   private final PictureMenu pictures;
 
-  ReviewBody(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+  ReviewBody(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     this.bench = bench;
     this.preferences = preferences;
     this.navigation = navigation;
     record = new RecordPane(this::replay);
     settings = new SettingsPage(bench);
-    PagePrint print = new PagePrint(bench, preferences);
+    PagePrint print = new PagePrint(bench, preferences, paths);
     pages.put(ReviewScreen.PAGES.get(0), evidence.view());
     pages.put(ReviewScreen.PAGES.get(1), charts.lines());
     pages.put(ReviewScreen.PAGES.get(2), charts.firstBites());
@@ -67,7 +69,7 @@ final class ReviewBody {
     pages.put(ReviewScreen.PAGES.get(7), record.view());
     pages.put(ReviewScreen.PAGES.get(8), settings.view());
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
-    pictures = new PictureMenu(bench, preferences, () -> charts.picture(choiceNow()));
+    pictures = new PictureMenu(bench, preferences, paths, () -> charts.picture(choiceNow()));
     pictures.on(page);
     layOut();
     Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import javafx.scene.Node;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.WhenShown;
@@ -33,10 +34,11 @@ public final class ReviewScreen implements Screen {
   private final WhenShown<ReviewBody> body;
 
   /** Makes the screen. */
-  public ReviewScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
+  public ReviewScreen(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     this.bench = bench;
     this.body =
-        new WhenShown<>(() -> new ReviewBody(bench, preferences, navigation), ReviewBody::view);
+        new WhenShown<>(() -> new ReviewBody(bench, preferences, navigation, paths), ReviewBody::view);
   }
 
   @Override

@@ -1,9 +1,6 @@
 package org.fadeline.ui.season;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.export.SeasonFigureSet;
 import org.fadeline.export.SeasonTableSet;
@@ -14,8 +11,7 @@ import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
-import org.fadeline.ui.state.Activity.Trouble;
-import org.fadeline.ui.state.TaskService;
+import org.fadeline.ui.state.FileWriting;
 import org.fadeline.ui.state.Workbench;
 
 /** Writes a season out, in the background, where the user says. */
@@ -32,26 +28,16 @@ final class SeasonExport {
     this.desk = desk;
   }
 
-  /** Writes something to a place, and returns what was written, in words. */
-  private interface Written {
-    String to(Path place) throws IOException;
-  }
-
   void figures(Units units) {
     Season season = desk.state().season();
     intoFolder(
         "A folder for the figures",
-        place -> {
-          List<Path> files =
-              SeasonFigureSet.write(season, FigureStyle.of(Theme.LIGHT, units), place);
-          return files.size() + " files of figures";
-        });
+        folder -> SeasonFigureSet.write(season, FigureStyle.of(Theme.LIGHT, units), folder));
   }
 
   void tables() {
     Season season = desk.state().season();
-    intoFolder(
-        "A folder for the tables", place -> SeasonTableSet.write(season, place).size() + " tables");
+    intoFolder("A folder for the tables", folder -> SeasonTableSet.write(season, folder));
   }
 
   void json() {
@@ -60,41 +46,20 @@ final class SeasonExport {
     if (root == null) {
       return;
     }
-    Path chosen = paths.save(Question.of("Save the season as JSON", null).named("season.json"));
+    Path chosen =
+        paths.save(Question.of("Save the season as JSON", null).named("season.json"), ".json");
     if (chosen != null) {
-      write(
+      bench.write(
+          CHANNEL,
           chosen,
-          place -> {
-            String text = SeasonJson.toJson(now.season(), now.found(), root);
-            WholeFile.write(place, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-            return "The season";
-          });
+          file -> WholeFile.write(file, SeasonJson.toJson(now.season(), now.found(), root)));
     }
   }
 
-  private void intoFolder(String title, Written written) {
+  private void intoFolder(String title, FileWriting writing) {
     Path chosen = paths.folder(Question.of(title, null));
     if (chosen != null) {
-      write(chosen, written);
+      bench.write(CHANNEL, chosen, writing);
     }
-  }
-
-  private void write(Path place, Written written) {
-    bench
-        .tasks()
-        .submit(
-            CHANNEL,
-            "Exporting the season",
-            progress -> written.to(place),
-            new TaskService.Answer<>(
-                what -> bench.tell(what + " written to " + place),
-                failure ->
-                    bench.report(
-                        Trouble.of(
-                            "The season was not exported",
-                            place
-                                + " could not be written: "
-                                + failure.getMessage()
-                                + ". Choose another place."))));
   }
 }

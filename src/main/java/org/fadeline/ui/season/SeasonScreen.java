@@ -17,11 +17,6 @@ import org.fadeline.ui.state.Workbench;
 public final class SeasonScreen implements Screen {
   private final WhenShown<SeasonBody> body;
 
-  /** Makes the screen. */
-  public SeasonScreen(Workbench bench, PreferenceStore preferences, Navigation navigation) {
-    this(bench, preferences, navigation, PathChooser.DIALOGS);
-  }
-
   /** Makes the screen, which asks {@code paths} for folders and files. */
   public SeasonScreen(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {

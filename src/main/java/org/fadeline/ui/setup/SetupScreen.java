@@ -174,7 +174,8 @@ public final class SetupScreen implements Screen {
             : paths.save(
                 Question.of("Bank sheet to print", view)
                     .named("bank-sheet.pdf")
-                    .ofKinds(Kind.of("PDF", "*.pdf")));
+                    .ofKinds(Kind.of("PDF", "*.pdf")),
+                ".pdf");
     if (open != null && chosen != null) {
       writeSheet(open.session(), chosen);
     }
@@ -186,7 +187,6 @@ public final class SetupScreen implements Screen {
     FigureStyle style = FigureStyle.of(Theme.PRINT, units());
     bench.write(
         "bank-sheet",
-        "The bank sheet",
         file,
         to ->
             FigureExport.pdf(

@@ -1,8 +1,11 @@
 package org.fadeline.ui.state;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import org.fadeline.io.DiskFault;
+import org.fadeline.ui.state.Activity.Trouble;
 
-/** Writes one file, whole or not at all. */
+/** Writes one file, or some into a folder; each whole or not at all. */
 @FunctionalInterface
 public interface FileWriting {
   /**
@@ -11,4 +14,21 @@ public interface FileWriting {
    * @throws Exception if it cannot be written; the message says why
    */
   void to(Path file) throws Exception;
+
+  /** Returns what is told of writing that failed. */
+  static Trouble trouble(Path target, Exception failure) {
+    return Trouble.of(target.getFileName() + " was not written", why(target, failure));
+  }
+
+  private static String why(Path target, Exception failure) {
+    if (failure instanceof IOException fault) {
+      return DiskFault.of(target, fault) + ". Nothing was left behind; choose another place.";
+    }
+    if (failure instanceof IllegalArgumentException) {
+      return failure.getMessage() + ". Nothing was left behind.";
+    }
+    return "Something went wrong that Fadeline did not foresee ("
+        + failure.getClass().getSimpleName()
+        + "). Nothing was left behind.";
+  }
 }

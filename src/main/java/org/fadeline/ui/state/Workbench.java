@@ -133,26 +133,22 @@ public final class Workbench implements AutoCloseable {
   }
 
   /**
-   * Writes a small file in the background and tells of it.
+   * Writes a file, or files into a folder, in the background and tells of it.
    *
    * @param channel what it is about; a newer one on it supersedes this
-   * @param what what is written, such as "The bank sheet"
    */
-  public void write(String channel, String what, Path file, FileWriting writing) {
+  public void write(String channel, Path target, FileWriting writing) {
+    String name = String.valueOf(target.getFileName());
     tasks.submit(
         channel,
-        "Writing " + file.getFileName(),
+        "Writing " + name,
         progress -> {
-          writing.to(file);
-          return file;
+          writing.to(target);
+          return name;
         },
         new TaskService.Answer<>(
-            written -> tell(what + " was saved as " + written.getFileName()),
-            failure ->
-                report(
-                    Trouble.of(
-                        what + " was not saved",
-                        failure.getMessage() + ". Choose another place or free some room."))));
+            written -> tell(written + " is written"),
+            failure -> report(FileWriting.trouble(target, failure))));
   }
 
   /** Returns the folder for what is kept between starts, or empty where nothing is. */

@@ -2,7 +2,6 @@ package org.fadeline.ui.talk;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -154,7 +153,9 @@ final class TalkDesk {
       files.save(file);
       return;
     }
-    Path chosen = paths.save(question("Save the talk", TALKS).named(name("talk.json")));
+    Path chosen =
+        paths.save(
+            question("Save the talk", TALKS).named(name("talk.json")), TalkFiles.ENDING);
     if (chosen != null) {
       files.save(chosen);
     }
@@ -195,13 +196,9 @@ final class TalkDesk {
       return paths.folder(question(output.label() + ": into which new or empty folder"));
     }
     String ending = "." + output.ending();
-    Path chosen =
-        paths.save(
-            question(output.label(), Kind.of(output.label(), "*" + ending))
-                .named(name(output.ending())));
-    return chosen == null || chosen.toString().toLowerCase(Locale.ROOT).endsWith(ending)
-        ? chosen
-        : Path.of(chosen + ending);
+    return paths.save(
+        question(output.label(), Kind.of(output.label(), "*" + ending)).named(name(output.ending())),
+        ending);
   }
 
   private void print(Writing as) {

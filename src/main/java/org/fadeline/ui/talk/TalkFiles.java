@@ -62,8 +62,7 @@ final class TalkFiles {
     return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 
-  void save(Path chosen) {
-    Path file = isTalk(chosen) ? chosen : Path.of(chosen + ENDING);
+  void save(Path file) {
     Talk talk = model.state().talk();
     bench
         .tasks()

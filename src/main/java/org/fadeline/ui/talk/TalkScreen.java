@@ -22,11 +22,6 @@ public final class TalkScreen implements Screen {
   private final TalkDesk desk;
   private final WhenShown<TalkBody> body;
 
-  /** Makes the screen. */
-  public TalkScreen(Workbench bench, PreferenceStore preferences) {
-    this(bench, preferences, PathChooser.DIALOGS);
-  }
-
   /** Makes the screen, which asks {@code paths} for files and folders. */
   public TalkScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;

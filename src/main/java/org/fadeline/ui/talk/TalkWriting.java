@@ -17,13 +17,13 @@ import org.fadeline.export.TalkPages;
 import org.fadeline.export.Unnamed;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.SlideFigure;
-import org.fadeline.io.DiskFault;
 import org.fadeline.model.Session;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
 import org.fadeline.ui.state.Activity.Problem;
 import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.FileWriting;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
@@ -174,22 +174,8 @@ final class TalkWriting {
               "A match of this talk cannot be read. Nothing was left behind.",
               unreadable.problems,
               null));
-    } else if (failure instanceof IOException fault) {
-      bench.report(
-          Trouble.of(
-              name + " was not written",
-              DiskFault.of(target, fault) + ". Nothing was left behind; choose another place."));
-    } else if (failure instanceof IllegalArgumentException) {
-      bench.report(
-          Trouble.of(
-              name + " was not written", failure.getMessage() + ". Nothing was left behind."));
     } else {
-      bench.report(
-          Trouble.of(
-              name + " was not written",
-              "Something went wrong that Fadeline did not foresee ("
-                  + failure.getClass().getSimpleName()
-                  + "). Nothing was left behind."));
+      bench.report(FileWriting.trouble(target, failure));
     }
   }
 

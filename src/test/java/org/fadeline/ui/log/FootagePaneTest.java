@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import org.fadeline.analysis.Reviewer;
@@ -18,6 +19,7 @@ import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
+import org.fadeline.ui.FakePaths;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.Workbench;
@@ -34,12 +36,13 @@ class FootagePaneTest {
 
   @TempDir Path folder;
 
+  private final FakePaths paths = new FakePaths();
   private final List<String> told = new ArrayList<>();
   private long now = MATCH.match().allOut() + 1;
   private Consumer<String> trouble = what -> {};
   private Workbench bench = workbench();
   private LogDesk desk = new LogDesk(bench, () -> now);
-  private FootagePane pane = new FootagePane(desk, this::open);
+  private FootagePane pane = new FootagePane(desk, this::open, paths);
 
   @BeforeAll
   static void startToolkit() throws Exception {
@@ -115,6 +118,17 @@ class FootagePaneTest {
     assertTrue(session().outcome().media().isEmpty());
     pane.show(session());
     assertEquals(List.of("open peg.mp4", "close"), told);
+  }
+
+  @Test
+  void theFilmIsTheOneChosenAndGivingUpChangesNothing() throws Exception {
+    Button choose = (Button) requireNonNull(pane.view().lookup("#log-film"));
+    choose.fire();
+    assertEquals("A film of the match", paths.last().title());
+    assertTrue(session().outcome().media().isEmpty());
+    paths.answer(film());
+    choose.fire();
+    assertEquals("film/peg.mp4", session().outcome().media().get(0).path());
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.fadeline.figure.TimelineLayout;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
@@ -48,7 +49,7 @@ class TimelineGesturesTest {
             Reviewer::review,
             new DirectTaskService(),
             () -> {});
-    screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
+    screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
     screen
         .view()
         .setStyle(

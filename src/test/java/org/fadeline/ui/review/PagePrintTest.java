@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.ui.FakePaths;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
@@ -33,6 +34,7 @@ import org.testfx.framework.junit5.Start;
 class PagePrintTest {
   @TempDir Path folder;
 
+  private final FakePaths paths = new FakePaths();
   private Workbench bench;
   private PagePrint page;
 
@@ -45,7 +47,7 @@ class PagePrintTest {
             Reviewer::review,
             new DirectTaskService(),
             () -> {});
-    page = new PagePrint(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}));
+    page = new PagePrint(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), paths);
   }
 
   private Review open() {
