@@ -58,7 +58,13 @@ public final class PulseBenchmark {
             new ThreadTaskService(Platform::runLater, Throwable::printStackTrace),
             FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, PathChooser.DIALOGS), PathChooser.DIALOGS);
+    window =
+        new MainWindow(
+            stage,
+            bench,
+            preferences,
+            Screens.of(bench, preferences, navigation, PathChooser.DIALOGS),
+            PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
   }
 

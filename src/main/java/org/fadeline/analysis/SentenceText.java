@@ -90,13 +90,13 @@ public final class SentenceText {
         + ")";
   }
 
-  /** Returns whole minutes, with hours from a hundred on. */
+  /** Returns whole minutes, with hours from a hundred on: "47 min", "1 h 46 min". */
   public static String minutes(double minutes) {
     if (minutes > 0 && minutes < 1) {
       return "under a minute";
     }
     long whole = Math.round(minutes);
-    return whole < 100 ? whole + " min" : whole / 60 + " h " + pad(whole % 60);
+    return whole < 100 ? whole + " min" : whole / 60 + " h " + pad(whole % 60) + " min";
   }
 
   private static String pad(long value) {

@@ -1,6 +1,7 @@
 package org.fadeline.export;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -8,13 +9,16 @@ import org.jspecify.annotations.Nullable;
  * A table of a review.
  *
  * @param name what it holds
- * @param columns headings, units included
+ * @param columns headings, units included; each different, so that a program can ask by them
  * @param rows as many cells as headings each: text, a number, or null where nothing is known
  */
 public record Table(String name, List<String> columns, List<List<@Nullable Object>> rows) {
-  /** Copies the lists and checks the width of each row. */
+  /** Copies the lists and checks the headings and the width of each row. */
   public Table {
     columns = List.copyOf(columns);
+    if (new HashSet<>(columns).size() < columns.size()) {
+      throw new IllegalArgumentException(name + ": two columns have one heading: " + columns);
+    }
     List<List<@Nullable Object>> copy = new ArrayList<>();
     for (List<@Nullable Object> row : rows) {
       if (row.size() != columns.size()) {

@@ -73,14 +73,14 @@ public final class Tables {
             "foul",
             "weight g",
             "g an hour",
-            "low",
-            "high",
+            "g low",
+            "g high",
             "fish an hour",
-            "low",
-            "high",
+            "fish low",
+            "fish high",
             "bites a bait hour",
-            "low",
-            "high"),
+            "bites low",
+            "bites high"),
         rows);
   }
 
@@ -154,8 +154,8 @@ public final class Tables {
             "spell",
             "probability",
             "faded",
-            "low",
-            "high",
+            "faded low",
+            "faded high",
             "plain by",
             "bites a bait hour before",
             "after",
@@ -199,7 +199,14 @@ public final class Tables {
     return new Table(
         "feed response",
         List.of(
-            "line", "from min", "to min", "bites", "bait min", "bites a bait hour", "low", "high"),
+            "line",
+            "from min",
+            "to min",
+            "bites",
+            "bait min",
+            "bites a bait hour",
+            "bites low",
+            "bites high"),
         rows);
   }
 

@@ -73,8 +73,7 @@ public final class FadelineApp extends Application {
     }
     Navigation navigation = new Navigation();
     screens = Screens.of(workbench, preferences, navigation, PathChooser.DIALOGS);
-    MainWindow window =
-        new MainWindow(stage, workbench, preferences, screens, PathChooser.DIALOGS);
+    MainWindow window = new MainWindow(stage, workbench, preferences, screens, PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
     window.show();
     newLog.reached("window shown");

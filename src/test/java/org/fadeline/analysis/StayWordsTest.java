@@ -85,12 +85,12 @@ class StayWordsTest {
     StayOrGo.Wording wording =
         say(match(), fade(0.9, "11:58", false), past(1, THREE_POUNDS, null), shortLine());
     assertEquals(
-        "10:30–12:16: one fish, 3 lb in 1 h 46 fished."
+        "10:30–12:16: one fish, 3 lb in 1 h 46 min fished."
             + " Faded around 11:42 (11:36–11:51). Plain by 11:58. Left 12:16, 18 min after."
             + " In those minutes it gave one fish, 3 lb:"
             + " the short line had to give 3.3 fish an hour to beat that."
             + " It could have gone either way."
-            + " Afterwards the short line gave 7.1 an hour (4.1–11.3), 17 fish in 2 h 24,"
+            + " Afterwards the short line gave 7.1 an hour (4.1–11.3), 17 fish in 2 h 24 min,"
             + " rested and fed meanwhile.",
         wording.text());
     assertEquals(Verdict.STAYED_PAST_PLAIN, wording.verdict());
@@ -160,7 +160,7 @@ class StayWordsTest {
   void tooLittleToJudgeIsSaid() {
     StayOrGo.Wording wording = say(match(), null, null, List.of());
     assertEquals(
-        "10:30–12:16: one fish, 3 lb in 1 h 46 fished. Too little to judge a fade by. Left 12:16.",
+        "10:30–12:16: one fish, 3 lb in 1 h 46 min fished. Too little to judge a fade by. Left 12:16.",
         wording.text());
     assertEquals(Verdict.CANNOT_TELL, wording.verdict());
   }

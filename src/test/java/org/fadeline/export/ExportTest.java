@@ -352,6 +352,8 @@ class ExportTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new Table("t", List.of("a"), List.of(Arrays.asList(1, 2))));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Table("t", List.of("low", "low"), List.of()));
   }
 
   @Test
@@ -361,6 +363,8 @@ class ExportTest {
       TableCsv.write(table, folder.resolve(FileNames.of(table.name(), "csv")));
     }
     assertEquals(Tables.of(review).size(), left().size());
+    String lines = Files.readString(folder.resolve("lines.csv"));
+    assertTrue(lines.contains("g an hour,g low,g high,fish an hour,fish low,fish high,"), lines);
   }
 
   @Test

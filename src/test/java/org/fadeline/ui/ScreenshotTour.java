@@ -92,7 +92,13 @@ public final class ScreenshotTour extends Application {
         new ThreadTaskService(Platform::runLater, fault -> faults.add(doing + ": " + fault));
     bench = new Workbench(new FileDesk(folder), Reviewer::review, tasks, FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, PathChooser.DIALOGS), PathChooser.DIALOGS);
+    window =
+        new MainWindow(
+            stage,
+            bench,
+            preferences,
+            Screens.of(bench, preferences, navigation, PathChooser.DIALOGS),
+            PathChooser.DIALOGS);
     navigation.leadTo(window::showScreen);
     steps =
         new Steps(

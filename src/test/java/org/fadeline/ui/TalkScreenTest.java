@@ -60,7 +60,9 @@ class TalkScreenTest {
     bench =
         new Workbench(desk, Reviewer::review, new DirectTaskService(), FadelineApp::checkThread);
     Navigation navigation = new Navigation();
-    window = new MainWindow(stage, bench, preferences, Screens.of(bench, preferences, navigation, paths), paths);
+    window =
+        new MainWindow(
+            stage, bench, preferences, Screens.of(bench, preferences, navigation, paths), paths);
     navigation.leadTo(window::showScreen);
     window.show();
     bench.open(FILE);

@@ -84,7 +84,11 @@ public class ReplayFrameBenchmark {
                   Reviewer::review,
                   new DirectTaskService(),
                   () -> {});
-          screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
+          screen =
+              new ReplayScreen(
+                  bench,
+                  new PreferenceStore(Preferences.DEFAULT, changed -> {}),
+                  PathChooser.DIALOGS);
           root = new StackPane(screen.view());
           // Colours that the window's style sheet would give; without them each frame would warn.
           root.setStyle(

@@ -34,8 +34,7 @@ public interface PathChooser {
     if (!Files.exists(whole)) {
       return whole;
     }
-    Path again =
-        save(question.near(whole.getParent()).named(String.valueOf(whole.getFileName())));
+    Path again = save(question.near(whole.getParent()).named(String.valueOf(whole.getFileName())));
     return again != null && ends(again, ending) ? again : null;
   }
 

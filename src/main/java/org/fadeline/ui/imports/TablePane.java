@@ -285,9 +285,7 @@ final class TablePane {
     ReadResult read = result;
     if (read != null) {
       bench.write(
-          "import-rejects",
-          to,
-          file -> WholeFile.write(file, EventCsv.rejects(read.report())));
+          "import-rejects", to, file -> WholeFile.write(file, EventCsv.rejects(read.report())));
     }
   }
 }

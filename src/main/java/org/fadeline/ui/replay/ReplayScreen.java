@@ -87,7 +87,8 @@ public final class ReplayScreen implements Screen {
               }
             });
     new TimelineGestures(timeline, bench, new ReplayHost(bench, this));
-    pictures = new PictureMenu(bench, preferences, paths, () -> ReplayPictures.timeline(bench, shown));
+    pictures =
+        new PictureMenu(bench, preferences, paths, () -> ReplayPictures.timeline(bench, shown));
     new ReplayMenus(timeline, bench, commands.all(), pictures);
     PictureMenu ofPeg = new PictureMenu(bench, preferences, paths, () -> ReplayPictures.peg(bench));
     NodeMenu.on(peg, asked -> peg.menu(asked, ofPeg), peg::menuPlace);

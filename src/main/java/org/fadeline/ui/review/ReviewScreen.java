@@ -38,7 +38,8 @@ public final class ReviewScreen implements Screen {
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     this.bench = bench;
     this.body =
-        new WhenShown<>(() -> new ReviewBody(bench, preferences, navigation, paths), ReviewBody::view);
+        new WhenShown<>(
+            () -> new ReviewBody(bench, preferences, navigation, paths), ReviewBody::view);
   }
 
   @Override

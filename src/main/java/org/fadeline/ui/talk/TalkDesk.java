@@ -154,8 +154,7 @@ final class TalkDesk {
       return;
     }
     Path chosen =
-        paths.save(
-            question("Save the talk", TALKS).named(name("talk.json")), TalkFiles.ENDING);
+        paths.save(question("Save the talk", TALKS).named(name("talk.json")), TalkFiles.ENDING);
     if (chosen != null) {
       files.save(chosen);
     }
@@ -197,7 +196,8 @@ final class TalkDesk {
     }
     String ending = "." + output.ending();
     return paths.save(
-        question(output.label(), Kind.of(output.label(), "*" + ending)).named(name(output.ending())),
+        question(output.label(), Kind.of(output.label(), "*" + ending))
+            .named(name(output.ending())),
         ending);
   }
 

@@ -49,7 +49,9 @@ class TimelineGesturesTest {
             Reviewer::review,
             new DirectTaskService(),
             () -> {});
-    screen = new ReplayScreen(bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
+    screen =
+        new ReplayScreen(
+            bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
     screen
         .view()
         .setStyle(
