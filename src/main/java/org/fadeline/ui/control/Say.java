@@ -10,7 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import org.fadeline.analysis.Rate;
-import org.fadeline.analysis.Words;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.model.Line;
 import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
@@ -46,7 +46,7 @@ public final class Say {
     if (seconds < 100) {
       return seconds + " s";
     }
-    return Words.minutes(seconds / 60);
+    return SentenceText.minutes(seconds / 60);
   }
 
   /** Returns a difference of time to the second: "12:05" or "1:02:05". */
