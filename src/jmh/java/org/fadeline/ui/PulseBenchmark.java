@@ -14,9 +14,9 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.DialogPathChooser;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
@@ -63,8 +63,8 @@ public final class PulseBenchmark {
             stage,
             bench,
             preferences,
-            Screens.of(bench, preferences, navigation, PathChooser.DIALOGS),
-            PathChooser.DIALOGS);
+            Screens.of(bench, preferences, navigation, new DialogPathChooser()),
+            new DialogPathChooser());
     navigation.leadTo(window::showScreen);
   }
 

@@ -9,6 +9,7 @@ import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.ui.control.DialogPathChooser;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.PathChooser;
@@ -72,8 +73,9 @@ public final class FadelineApp extends Application {
       workbench.openWith(from.path(), "Opening ", desk -> from.held());
     }
     Navigation navigation = new Navigation();
-    screens = Screens.of(workbench, preferences, navigation, PathChooser.DIALOGS);
-    MainWindow window = new MainWindow(stage, workbench, preferences, screens, PathChooser.DIALOGS);
+    PathChooser paths = new DialogPathChooser();
+    screens = Screens.of(workbench, preferences, navigation, paths);
+    MainWindow window = new MainWindow(stage, workbench, preferences, screens, paths);
     navigation.leadTo(window::showScreen);
     window.show();
     newLog.reached("window shown");

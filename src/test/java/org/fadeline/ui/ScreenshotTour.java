@@ -25,9 +25,9 @@ import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.DialogPathChooser;
 import org.fadeline.ui.control.Fonts;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.imports.ImportScreen;
 import org.fadeline.ui.review.ReviewScreen;
 import org.fadeline.ui.season.SeasonScreen;
@@ -97,8 +97,8 @@ public final class ScreenshotTour extends Application {
             stage,
             bench,
             preferences,
-            Screens.of(bench, preferences, navigation, PathChooser.DIALOGS),
-            PathChooser.DIALOGS);
+            Screens.of(bench, preferences, navigation, new DialogPathChooser()),
+            new DialogPathChooser());
     navigation.leadTo(window::showScreen);
     steps =
         new Steps(

@@ -13,8 +13,8 @@ import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.DialogPathChooser;
 import org.fadeline.ui.control.Fonts;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
@@ -88,7 +88,7 @@ public class ReplayFrameBenchmark {
               new ReplayScreen(
                   bench,
                   new PreferenceStore(Preferences.DEFAULT, changed -> {}),
-                  PathChooser.DIALOGS);
+                  new DialogPathChooser());
           root = new StackPane(screen.view());
           // Colours that the window's style sheet would give; without them each frame would warn.
           root.setStyle(

@@ -10,7 +10,7 @@ import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 
 /** Asks by the system's own dialogs. */
-final class DialogPathChooser implements PathChooser {
+public final class DialogPathChooser implements PathChooser {
   @Override
   public @Nullable Path open(Question question) {
     return path(files(question).showOpenDialog(window(question.owner())));

@@ -9,9 +9,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Asks the user for a file or a folder; tests answer in the user's stead. */
 public interface PathChooser {
-  /** The system's own dialogs. */
-  PathChooser DIALOGS = new DialogPathChooser();
-
   /** Returns a file to read, or null where none was chosen. */
   @Nullable Path open(Question question);
 

@@ -16,8 +16,8 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.HandMade;
+import org.fadeline.ui.control.DialogPathChooser;
 import org.fadeline.ui.control.Fonts;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
@@ -51,7 +51,9 @@ class TimelineGesturesTest {
             () -> {});
     screen =
         new ReplayScreen(
-            bench, new PreferenceStore(Preferences.DEFAULT, changed -> {}), PathChooser.DIALOGS);
+            bench,
+            new PreferenceStore(Preferences.DEFAULT, changed -> {}),
+            new DialogPathChooser());
     screen
         .view()
         .setStyle(
