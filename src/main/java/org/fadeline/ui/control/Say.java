@@ -46,7 +46,7 @@ public final class Say {
     if (seconds < 100) {
       return seconds + " s";
     }
-    return SentenceText.minutes(seconds / 60);
+    return SentenceText.minutes(Math.floor(seconds / 60.0));
   }
 
   /** Returns a difference of time to the second: "12:05" or "1:02:05". */
