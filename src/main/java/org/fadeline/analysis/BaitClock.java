@@ -6,12 +6,9 @@ import org.fadeline.analysis.Effort.LineEffort;
 
 /** Turns clock instants of one line into bait minutes, its spells joined end to end, and back. */
 final class BaitClock {
-  private static final double MILLIS_PER_MINUTE = 60_000;
-
   private final List<TimeSpan> spans = new ArrayList<>();
   private final List<Double> before = new ArrayList<>();
   private final double[] spellEnds;
-  private final double total;
 
   BaitClock(LineEffort line) {
     double minutes = 0;
@@ -20,16 +17,10 @@ final class BaitClock {
       for (TimeSpan span : spell.baitSpans()) {
         spans.add(span);
         before.add(minutes);
-        minutes += span.millis() / MILLIS_PER_MINUTE;
+        minutes += span.minutes();
       }
       spellEnds[spell.index()] = minutes;
     }
-    total = minutes;
-  }
-
-  /** Returns all bait minutes of the line. */
-  double total() {
-    return total;
   }
 
   /** Returns the bait minutes of the line up to the end of a spell. */
@@ -44,28 +35,20 @@ final class BaitClock {
 
   /** Returns the bait minutes before a clock instant. */
   double minutesAt(long instant) {
-    int low = 0;
-    int high = spans.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (spans.get(middle).from() < instant) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    if (low == 0) {
+    int after = SortedLists.firstFrom(spans, TimeSpan::from, instant);
+    if (after == 0) {
       return 0;
     }
-    TimeSpan span = spans.get(low - 1);
-    return before.get(low - 1) + Math.min(instant - span.from(), span.millis()) / MILLIS_PER_MINUTE;
+    TimeSpan span = spans.get(after - 1);
+    return before.get(after - 1)
+        + Math.min(instant - span.from(), span.millis()) / TimeSpan.MILLIS_PER_MINUTE;
   }
 
   /** Returns the clock instant at which a bait minute starts; at a gap, the clock after it. */
   long startOf(double minute) {
     for (int i = 0; i < spans.size(); i++) {
       TimeSpan span = spans.get(i);
-      long at = span.from() + Math.round((minute - before.get(i)) * MILLIS_PER_MINUTE);
+      long at = span.from() + Math.round((minute - before.get(i)) * TimeSpan.MILLIS_PER_MINUTE);
       if (at < span.to()) {
         return Math.max(at, span.from());
       }

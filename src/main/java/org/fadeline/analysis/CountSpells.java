@@ -3,7 +3,6 @@ package org.fadeline.analysis;
 import java.util.List;
 import java.util.Map;
 import org.fadeline.model.EventKind;
-import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
@@ -38,7 +37,7 @@ final class CountSpells {
         if (ofLine == null) {
           continue;
         }
-        if (current == null || !ofLine.contains(current)) {
+        if (current == null || !current.lineId().equals(lineId(count))) {
           current = new SpellDraft(lineId(count), since);
           current.add(opening(count, since));
           ofLine.add(current);
@@ -71,7 +70,6 @@ final class CountSpells {
   }
 
   private static SessionEvent landed(SessionEvent.Count count) {
-    Fish fish = count.fish();
-    return new SessionEvent.Landed(count.stamp(), fish);
+    return new SessionEvent.Landed(count.stamp(), count.fish());
   }
 }

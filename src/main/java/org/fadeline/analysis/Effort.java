@@ -56,8 +56,8 @@ public record Effort(
    *
    * @param line the line
    * @param spells its spells in order
-   * @param bites its bites in order of time
-   * @param fish its fish that count, one entry a fish, in order of time
+   * @param bites its bites in order of time, and so of spells
+   * @param fish its fish that count, one entry a fish, in order of time, and so of spells
    */
   public record LineEffort(
       Line line, List<Spell> spells, List<BiteMark> bites, List<FishMark> fish) {
@@ -68,12 +68,56 @@ public record Effort(
       fish = List.copyOf(fish);
     }
 
-    /** Returns bait time before an instant, in milliseconds. */
-    public long baitMillisBefore(long instant) {
+    /** Returns all it gave. */
+    Caught caught() {
+      return spells.stream().map(Spell::caught).reduce(Caught.NOTHING, Caught::plus);
+    }
+
+    /** Returns what it gave in (after, upTo], epoch milliseconds. */
+    Caught caught(long after, long upTo) {
+      return Caught.of(bitesAt(after + 1, upTo), fishAt(after + 1, upTo));
+    }
+
+    /** Returns the bites dated in [from, to], epoch milliseconds. */
+    List<BiteMark> bitesAt(long from, long to) {
+      return SortedLists.between(bites, BiteMark::at, from, to);
+    }
+
+    /** Returns the fish landed in [from, to], epoch milliseconds. */
+    List<FishMark> fishAt(long from, long to) {
+      return SortedLists.between(fish, FishMark::at, from, to);
+    }
+
+    /** Returns the bites of a spell that go into its rates. */
+    List<BiteMark> bitesOf(Spell spell) {
+      return SortedLists.between(bites, BiteMark::spell, spell.index(), spell.index()).stream()
+          .filter(bite -> !bite.opening())
+          .toList();
+    }
+
+    /** Returns the fish of neighbouring spells, in order, that go into their rates. */
+    List<FishMark> fishOf(List<Spell> neighbours) {
+      if (neighbours.isEmpty()) {
+        return List.of();
+      }
+      int first = neighbours.get(0).index();
+      int last = neighbours.get(neighbours.size() - 1).index();
+      return SortedLists.between(fish, FishMark::spell, first, last).stream()
+          .filter(mark -> !mark.opening())
+          .toList();
+    }
+
+    /** Returns when it was fished, in order. */
+    List<TimeSpan> fishedSpans() {
+      return spells.stream().flatMap(spell -> spell.fishedSpans().stream()).toList();
+    }
+
+    /** Returns the milliseconds of bait time in [from, to). */
+    long baitMillis(long from, long to) {
       long millis = 0;
       for (Spell spell : spells) {
-        for (TimeSpan span : spell.baitSpans()) {
-          millis += span.overlapMillis(Long.MIN_VALUE, instant);
+        if (spell.span().overlapMillis(from, to) > 0) {
+          millis += SpanMath.overlapMillis(spell.baitSpans(), from, to);
         }
       }
       return millis;

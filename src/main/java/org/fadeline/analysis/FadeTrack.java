@@ -31,7 +31,7 @@ public final class FadeTrack {
     this.line = line;
     clock = new BaitClock(line);
     for (Spell spell : line.spells()) {
-      if (clock.spellEnd(spell.index()) > clock.spellStart(spell.index())) {
+      if (isTimed(spell.index())) {
         spellIndices.add(spell.index());
       }
     }
@@ -63,13 +63,18 @@ public final class FadeTrack {
     return spellIndices.get(spellIndices.size() - 1);
   }
 
+  /** Returns whether a spell has any bait time. */
+  private boolean isTimed(int spell) {
+    return clock.spellEnd(spell) > clock.spellStart(spell);
+  }
+
   private double[] ends() {
     return spellIndices.stream().mapToDouble(clock::spellEnd).toArray();
   }
 
   private double[] biteMinutes(LineEffort line, ReviewSettings.Measure measure, Grade grade) {
     return line.bites().stream()
-        .filter(b -> spellIndices.contains(b.spell()) && !b.opening() && counts(b, measure, grade))
+        .filter(b -> isTimed(b.spell()) && !b.opening() && counts(b, measure, grade))
         .mapToDouble(
             b ->
                 Math.min(
@@ -91,30 +96,32 @@ public final class FadeTrack {
   private FadeRecord reports(Session session, double[] times) {
     List<Double> edges = new ArrayList<>(List.of(0.0));
     List<Integer> spellEnds = new ArrayList<>();
+    List<SessionEvent> counts =
+        session.events().stream().filter(SessionEvent.Count.class::isInstance).toList();
     for (int spell : spellIndices) {
       double end = clock.spellEnd(spell);
-      for (SessionEvent event : session.events()) {
-        double minute = clock.minutesAt(event.at());
-        boolean inside =
-            line.spells().get(spell).span().overlapMillis(event.at() - 1, event.at()) > 0;
-        if (event instanceof SessionEvent.Count && inside && minute > last(edges) && minute < end) {
+      TimeSpan span = line.spells().get(spell).span();
+      for (SessionEvent count :
+          SortedLists.between(counts, SessionEvent::at, span.from() + 1, span.to())) {
+        double minute = clock.minutesAt(count.at());
+        if (minute > last(edges) && minute < end) {
           edges.add(minute);
         }
       }
       edges.add(end);
       spellEnds.add(edges.size() - 1);
     }
-    double[] counts = new double[edges.size() - 1];
+    double[] fish = new double[edges.size() - 1];
+    int bin = 0;
     for (double time : times) {
-      int bin = 0;
-      while (bin < counts.length - 1 && time > edges.get(bin + 1) + 1e-9) {
+      while (bin < fish.length - 1 && time > edges.get(bin + 1) + 1e-9) {
         bin++;
       }
-      counts[bin]++;
+      fish[bin]++;
     }
     return FadeRecord.ofReports(
         edges.stream().mapToDouble(Double::doubleValue).toArray(),
-        counts,
+        fish,
         spellEnds.stream().mapToInt(Integer::intValue).toArray());
   }
 
@@ -157,6 +164,30 @@ public final class FadeTrack {
     }
     List<Long> since = new ArrayList<>();
     List<Double> factors = new ArrayList<>();
+    addUp(
+        (bunching, closed) -> {
+          since.add(closed);
+          factors.add(bunching.factor());
+        });
+    long[] instants = since.stream().mapToLong(Long::longValue).toArray();
+    return at -> {
+      int found = Arrays.binarySearch(instants, at);
+      int index = found >= 0 ? found : -found - 2;
+      return index < 0 ? 1 : factors.get(index);
+    };
+  }
+
+  /** Returns how far the bites bunch over the whole record, which must be one of times. */
+  public Bunching bunching() {
+    return addUp((bunching, closed) -> {});
+  }
+
+  /** Is told of each block of bins as it closes. */
+  private interface BlockWatch {
+    void closed(Bunching bunching, long at);
+  }
+
+  private Bunching addUp(BlockWatch watch) {
     Bunching bunching = new Bunching();
     for (int s = 0; s < record.spells().size(); s++) {
       FadeRecord.Spell spell = record.spells().get(s);
@@ -168,15 +199,9 @@ public final class FadeTrack {
           block += record.count(j);
         }
         bunching.add(block);
-        since.add(endOf(record.edge(i + Bunching.BLOCK), onClock));
-        factors.add(bunching.factor());
+        watch.closed(bunching, endOf(record.edge(i + Bunching.BLOCK), onClock));
       }
     }
-    long[] instants = since.stream().mapToLong(Long::longValue).toArray();
-    return at -> {
-      int found = Arrays.binarySearch(instants, at);
-      int index = found >= 0 ? found : -found - 2;
-      return index < 0 ? 1 : factors.get(index);
-    };
+    return bunching;
   }
 }

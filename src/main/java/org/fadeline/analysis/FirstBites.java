@@ -19,7 +19,6 @@ public final class FirstBites {
   /** Episodes that must be at risk for the curve to start. */
   public static final int LEAST_AT_RISK = 5;
 
-  private static final double MILLIS_PER_MINUTE = 60_000;
   private static final int BIN_MINUTES = 5;
   private static final int FIRST_BIN_MINUTE = -15;
   private static final int LAST_BIN_MINUTE = 60;
@@ -69,7 +68,7 @@ public final class FirstBites {
   private static @Nullable BiteMark firstBite(
       List<LineEffort> onSpot, LogPlace start, LogPlace next) {
     return onSpot.stream()
-        .flatMap(any -> any.bites().stream())
+        .flatMap(any -> any.bitesAt(start.at(), next.at()).stream())
         .filter(bite -> start.before(bite.place()) && bite.place().before(next))
         .min(Comparator.comparingLong(BiteMark::at).thenComparingInt(BiteMark::order))
         .orElse(null);
@@ -85,21 +84,18 @@ public final class FirstBites {
         long from = Math.max(span.from(), start);
         long to = Math.min(Math.min(span.to(), next), firstBite);
         if (from < to) {
-          boolean bite = to == firstBite && hasBite(line, firstBite);
-          rows.add(new Stretch(start, minutes(from - start), minutes(to - start), bite));
+          boolean bite = to == firstBite && !line.bitesAt(firstBite, firstBite).isEmpty();
+          rows.add(
+              new Stretch(
+                  start,
+                  new TimeSpan(start, from).minutes(),
+                  new TimeSpan(start, to).minutes(),
+                  bite));
         }
       }
     }
     rows.sort(Comparator.comparingDouble(Stretch::entry));
     return rows;
-  }
-
-  private static boolean hasBite(LineEffort line, long at) {
-    return line.bites().stream().anyMatch(b -> b.at() == at);
-  }
-
-  private static double minutes(long millis) {
-    return millis / MILLIS_PER_MINUTE;
   }
 
   private static FirstBite withCurve(
@@ -108,16 +104,7 @@ public final class FirstBites {
     if (from == null) {
       return new FirstBite(tally, null, null, List.of(), rows, response);
     }
-    int n = rows.size();
-    double[] entry = new double[n];
-    double[] exit = new double[n];
-    boolean[] event = new boolean[n];
-    for (int i = 0; i < n; i++) {
-      entry[i] = rows.get(i).entry();
-      exit[i] = rows.get(i).exit();
-      event[i] = rows.get(i).bite();
-    }
-    KaplanMeier curve = KaplanMeier.of(FollowUp.of(entry, exit, event)).from(from);
+    KaplanMeier curve = KaplanMeier.of(followUp(rows)).from(from);
     List<Step> steps = new ArrayList<>();
     for (KaplanMeier.Step step : curve.steps()) {
       Interval limits = step.limits();
@@ -136,6 +123,17 @@ public final class FirstBites {
             ? null
             : new FirstBite.Median(median.time(), median.low(), median.high(), median.level());
     return new FirstBite(tally, from, shown, steps, rows, response);
+  }
+
+  /** Returns stretches as the statistics take them. */
+  public static FollowUp followUp(List<Stretch> rows) {
+    double[] entry = rows.stream().mapToDouble(Stretch::entry).toArray();
+    double[] exit = rows.stream().mapToDouble(Stretch::exit).toArray();
+    boolean[] event = new boolean[rows.size()];
+    for (int i = 0; i < event.length; i++) {
+      event[i] = rows.get(i).bite();
+    }
+    return FollowUp.of(entry, exit, event);
   }
 
   /** Returns the earliest entry from which at least five stretches are at risk, or null. */
@@ -170,7 +168,7 @@ public final class FirstBites {
           to = to.before(starts.get(i + 1)) ? to : starts.get(i + 1);
         }
         if (from.before(to)) {
-          millis += baitMillis(line, from.at(), to.at());
+          millis += line.baitMillis(from.at(), to.at());
           bites += bitesIn(line, from, to);
         }
       }
@@ -178,14 +176,6 @@ public final class FirstBites {
       bins.add(new ResponseBin(m, m + BIN_MINUTES, bites, hours, Rates.perHour(bites, hours)));
     }
     return bins;
-  }
-
-  private static long baitMillis(LineEffort line, long from, long to) {
-    long millis = 0;
-    for (Spell spell : line.spells()) {
-      millis += SpanMath.overlapMillis(spell.baitSpans(), from, to);
-    }
-    return millis;
   }
 
   /** Returns the feed itself for 0 minutes: what was logged before it came before it. */
@@ -199,7 +189,7 @@ public final class FirstBites {
 
   private static int bitesIn(LineEffort line, LogPlace from, LogPlace to) {
     return (int)
-        line.bites().stream()
+        line.bitesAt(from.at(), to.at()).stream()
             .filter(b -> !b.opening() && !b.place().before(from) && b.place().before(to))
             .count();
   }

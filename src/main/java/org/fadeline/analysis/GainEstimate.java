@@ -64,10 +64,8 @@ final class GainEstimate {
     if (!(hours > 0)) {
       return null;
     }
-    int fish =
-        (int) line.fish().stream().filter(f -> f.spell() == spell.index() && !f.opening()).count();
     // Half a fish more: the log of a rate estimated from few fish, none included, stays finite.
-    double count = fish + 0.5;
+    double count = line.fishOf(List.of(spell)).size() + 0.5;
     double middle = (spell.span().from() + spell.span().to()) / 2.0;
     double apart = Math.abs(at - middle) / TimeSpan.MILLIS_PER_HOUR;
     double wander = SIGMA_PER_ROOT_HOUR * SIGMA_PER_ROOT_HOUR * apart;

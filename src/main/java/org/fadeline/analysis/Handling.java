@@ -33,8 +33,9 @@ final class Handling {
     this.givenMillis = givenMillis;
     List<Long> logged = new ArrayList<>();
     for (SpellDraft spell : spellsOfLine) {
+      int[] casts = nextCasts(spell);
       for (Hook hook : spell.hooks()) {
-        int cast = nextCast(spell, hook);
+        int cast = casts[hook.start() + 1];
         if (cast >= 0 && nextTake(spell, hook, cast) < 0) {
           logged.add(spell.millisNotOff(startOf(spell, hook), spell.water().get(cast).at()));
         }
@@ -67,8 +68,9 @@ final class Handling {
 
   private List<TimeSpan> loggedGaps(SpellDraft spell) {
     List<TimeSpan> gaps = new ArrayList<>();
+    int[] casts = nextCasts(spell);
     for (Hook hook : spell.hooks()) {
-      int cast = nextCast(spell, hook);
+      int cast = casts[hook.start() + 1];
       if (cast < 0) {
         continue;
       }
@@ -96,13 +98,15 @@ final class Handling {
     return end - start - spell.millisNotOff(start, end);
   }
 
-  private static int nextCast(SpellDraft spell, Hook hook) {
-    for (int i = hook.start() + 1; i < spell.water().size(); i++) {
-      if (spell.water().get(i).kind() == EventKind.CAST) {
-        return i;
-      }
+  /** Returns for each place in the water events the first cast from there on, or -1. */
+  private static int[] nextCasts(SpellDraft spell) {
+    List<SessionEvent> water = spell.water();
+    int[] next = new int[water.size() + 1];
+    next[water.size()] = -1;
+    for (int i = water.size() - 1; i >= 0; i--) {
+      next[i] = water.get(i).kind() == EventKind.CAST ? i : next[i + 1];
     }
-    return -1;
+    return next;
   }
 
   /** Returns the first take before the cast that is not the hook's own outcome, or -1. */

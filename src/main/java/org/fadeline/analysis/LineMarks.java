@@ -79,7 +79,7 @@ final class LineMarks {
         new TimeSpan(draft.start(), draft.end()),
         fished,
         SpanMath.without(fished, handling.gaps(draft)),
-        caught(firstBite, firstFish),
+        Caught.of(bites.subList(firstBite, bites.size()), fish.subList(firstFish, fish.size())),
         opens);
   }
 
@@ -133,19 +133,5 @@ final class LineMarks {
       i--;
     }
     return i;
-  }
-
-  private Caught caught(int firstBite, int firstFish) {
-    int lost = 0;
-    int foul = 0;
-    for (BiteMark bite : bites.subList(firstBite, bites.size())) {
-      lost += bite.became() == Became.LOST ? 1 : 0;
-      foul += bite.became() == Became.FOUL ? 1 : 0;
-    }
-    double grams = 0;
-    for (FishMark mark : fish.subList(firstFish, fish.size())) {
-      grams += mark.grams() == null ? 0 : mark.grams();
-    }
-    return new Caught(bites.size() - firstBite, fish.size() - firstFish, lost, foul, grams);
   }
 }

@@ -137,15 +137,11 @@ final class LineOrWaterReview {
   }
 
   private static int bites(LineEffort line, long from, long to) {
-    return (int) line.bites().stream().filter(b -> b.at() > from && b.at() <= to).count();
+    return line.bitesAt(from + 1, to).size();
   }
 
   private static double baitHours(LineEffort line, long from, long to) {
-    long millis = 0;
-    for (Spell spell : line.spells()) {
-      millis += SpanMath.overlapMillis(spell.baitSpans(), from, to);
-    }
-    return millis / TimeSpan.MILLIS_PER_HOUR;
+    return line.baitMillis(from, to) / TimeSpan.MILLIS_PER_HOUR;
   }
 
   private static Against against(

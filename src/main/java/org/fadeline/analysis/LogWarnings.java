@@ -64,7 +64,7 @@ final class LogWarnings {
   }
 
   private void precision(List<Warning> warnings) {
-    if (precision >= 60) {
+    if (precision >= Imputation.COARSE_SECONDS) {
       warnings.add(
           new Warning(
               null,
@@ -144,10 +144,12 @@ final class LogWarnings {
   }
 
   private void gaps(List<Warning> warnings) {
+    List<SessionEvent> events = effort.session().events();
     for (Spell spell : effort.spells()) {
       long last = spell.span().from();
-      for (SessionEvent event : effort.session().events()) {
-        if (event.at() < last || event.kind().group() == EventKind.Group.FRAME) {
+      int first = SortedLists.firstFrom(events, SessionEvent::at, last);
+      for (SessionEvent event : events.subList(first, events.size())) {
+        if (event.kind().group() == EventKind.Group.FRAME) {
           continue;
         }
         long now = Math.min(event.at(), spell.span().to());

@@ -77,7 +77,7 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
 
   /** Looks for the fades of a session again under other settings. */
   public static OtherSettings of(Session session, ReviewSettings inForce) {
-    Effort effort = Effort.of(session);
+    Effort effort = Effort.of(session, inForce.handling());
     Grade grade = RecordGrade.of(session);
     double precision = RecordGrade.clockPrecisionSeconds(session);
     SentenceText words = new SentenceText(session, Units.LB_OZ_AND_METRES);

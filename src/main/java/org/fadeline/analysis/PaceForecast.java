@@ -54,17 +54,13 @@ final class PaceForecast {
     fish.sort(Comparator.comparingLong(FishMark::at));
   }
 
-  private static List<TimeSpan> fished(LineEffort line) {
-    return line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
-  }
-
   /**
    * Returns how the rate of a line seemed to have run while nothing told yet that the line had been
    * left.
    */
   private PaceRun seemed(LineEffort line, Unassigned gap) {
     if (seemedRun == null || !gap.equals(seemed)) {
-      List<TimeSpan> fished = new ArrayList<>(fished(line));
+      List<TimeSpan> fished = new ArrayList<>(line.fishedSpans());
       fished.add(gap.span());
       seemed = gap;
       seemedRun = run(line, fished);
@@ -143,7 +139,7 @@ final class PaceForecast {
     Unassigned gap = untoldAt(at);
     PaceRun run =
         gap == null
-            ? runs.computeIfAbsent(line.line().id(), id -> run(line, fished(line)))
+            ? runs.computeIfAbsent(line.line().id(), id -> run(line, line.fishedSpans()))
             : seemed(line, gap);
     PredictiveCountMixture steady = run.steady(at, left);
     if (steady.mean() > MOST_TO_COME) {

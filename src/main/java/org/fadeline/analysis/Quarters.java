@@ -23,7 +23,7 @@ final class Quarters {
       Caught caught = Caught.NOTHING;
       long fished = 0;
       for (LineEffort line : effort.lines()) {
-        caught = caught.plus(Rates.caught(line, after, upTo));
+        caught = caught.plus(line.caught(after, upTo));
         for (Spell spell : line.spells()) {
           fished += SpanMath.overlapMillis(spell.fishedSpans(), from, to);
         }

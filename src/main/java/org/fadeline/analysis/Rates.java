@@ -1,10 +1,9 @@
 package org.fadeline.analysis;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Effort.Unassigned;
@@ -68,63 +67,41 @@ public final class Rates {
             .filter(u -> u.before().equals(line.line().id()) || u.after().equals(line.line().id()))
             .mapToDouble(u -> u.span().hours())
             .sum();
-    List<FishMark> fish = fish(line, spell -> spell.fishedHours() > 0);
-    List<FishMark> allFish = fish(line, spell -> true);
+    List<FishMark> fish = new ArrayList<>();
+    List<FishMark> allFish = new ArrayList<>();
+    int bites = 0;
+    int allBites = 0;
+    for (Spell spell : line.spells()) {
+      List<FishMark> ofSpell = line.fishOf(List.of(spell));
+      int bitesOfSpell = line.bitesOf(spell).size();
+      allFish.addAll(ofSpell);
+      allBites += bitesOfSpell;
+      if (spell.fishedHours() > 0) {
+        fish.addAll(ofSpell);
+      }
+      if (spell.baitHours() > 0) {
+        bites += bitesOfSpell;
+      }
+    }
     return new LineReview.Rates(
         perHour(fish.size(), fished),
-        perHour(bites(line, spell -> spell.baitHours() > 0), bait),
+        perHour(bites, bait),
         gramsPerHour(fish, fished),
         beside > 0
             ? new LineReview.WithUnassigned(
                 perHour(allFish.size(), fished + beside),
-                perHour(bites(line, spell -> true), bait + beside),
+                perHour(allBites, bait + beside),
                 gramsPerHour(allFish, fished + beside))
             : null);
   }
 
   /** Returns the rates of one spell. */
   static LineReview.Rates ofSpell(LineEffort line, Spell spell) {
-    List<FishMark> fish = fish(line, spell::equals);
+    List<FishMark> fish = line.fishOf(List.of(spell));
     return new LineReview.Rates(
         perHour(fish.size(), spell.fishedHours()),
-        perHour(bites(line, spell::equals), spell.baitHours()),
+        perHour(line.bitesOf(spell).size(), spell.baitHours()),
         gramsPerHour(fish, spell.fishedHours()),
         null);
-  }
-
-  private static List<FishMark> fish(LineEffort line, Predicate<Spell> in) {
-    return line.fish().stream()
-        .filter(f -> !f.opening() && in.test(line.spells().get(f.spell())))
-        .toList();
-  }
-
-  private static int bites(LineEffort line, Predicate<Spell> in) {
-    return (int)
-        line.bites().stream()
-            .filter(b -> !b.opening() && in.test(line.spells().get(b.spell())))
-            .count();
-  }
-
-  /** Returns what a line gave in (from, to]. */
-  static Caught caught(LineEffort line, long from, long to) {
-    int bites = 0;
-    int lost = 0;
-    int foul = 0;
-    for (BiteMark bite : line.bites()) {
-      if (bite.at() > from && bite.at() <= to) {
-        bites++;
-        lost += bite.became() == Effort.Became.LOST ? 1 : 0;
-        foul += bite.became() == Effort.Became.FOUL ? 1 : 0;
-      }
-    }
-    int landed = 0;
-    double grams = 0;
-    for (FishMark mark : line.fish()) {
-      if (mark.at() > from && mark.at() <= to) {
-        landed++;
-        grams += mark.grams() == null ? 0 : mark.grams();
-      }
-    }
-    return new Caught(bites, landed, lost, foul, grams);
   }
 }

@@ -56,8 +56,7 @@ public final class Reviewer {
     List<Rolling> rolling = new ArrayList<>();
     Caught total = Caught.NOTHING;
     for (LineEffort line : effort.lines()) {
-      Caught caught =
-          line.spells().stream().map(Spell::caught).reduce(Caught.NOTHING, Caught::plus);
+      Caught caught = line.caught();
       total = total.plus(caught);
       lines.add(
           new LineReview(

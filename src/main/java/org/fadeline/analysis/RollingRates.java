@@ -5,7 +5,6 @@ import java.util.List;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.Course.Untold;
-import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Effort.Unassigned;
@@ -31,7 +30,7 @@ final class RollingRates {
    * @param bunching the bunching known at each instant, from what had been seen by then
    */
   Rolling of(LineEffort line, List<Unassigned> unassigned, BunchingInTime bunching) {
-    List<TimeSpan> fished = line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
+    List<TimeSpan> fished = line.fishedSpans();
     long first = match.allIn() + STEP_MILLIS;
     List<Untold> untold = new ArrayList<>();
     for (Unassigned gap : unassigned) {
@@ -53,47 +52,26 @@ final class RollingRates {
 
   /** Returns the point of one minute, from effort that ends there. */
   RollingPoint at(long at, LineEffort line, double bunching) {
-    List<TimeSpan> fished = line.spells().stream().flatMap(s -> s.fishedSpans().stream()).toList();
-    return points(line, fished, at, at, instant -> bunching).get(0);
+    return points(line, line.fishedSpans(), at, at, instant -> bunching).get(0);
   }
 
   /** Returns a point a minute from the first instant to the last, both included. */
   private List<RollingPoint> points(
       LineEffort line, List<TimeSpan> fished, long first, long last, BunchingInTime bunching) {
     List<FishMark> fish = line.fish().stream().filter(f -> !f.opening()).toList();
-    List<BiteMark> bites = line.bites();
     List<RollingPoint> points = new ArrayList<>();
-    Window fishIn = new Window();
-    Window bitesIn = new Window();
     for (long at = first; at <= last; at += STEP_MILLIS) {
       long from = at - window;
-      fishIn.slide(fish.size(), i -> fish.get(i).at(), from, at);
-      bitesIn.slide(bites.size(), i -> bites.get(i).at(), from, at);
+      List<FishMark> landed = SortedLists.between(fish, FishMark::at, from + 1, at);
+      Caught caught = Caught.of(line.bitesAt(from + 1, at), landed);
       double hours = SpanMath.overlapMillis(fished, from, at) / TimeSpan.MILLIS_PER_HOUR;
-      points.add(
-          point(
-              at,
-              hours,
-              fish.subList(fishIn.from, fishIn.to),
-              bites.subList(bitesIn.from, bitesIn.to),
-              bunching.at(at)));
+      points.add(point(at, hours, caught, landed, bunching.at(at)));
     }
     return points;
   }
 
   private static RollingPoint point(
-      long at, double hours, List<FishMark> fish, List<BiteMark> bites, double bunching) {
-    double grams = 0;
-    for (FishMark mark : fish) {
-      grams += mark.grams() == null ? 0 : mark.grams();
-    }
-    int lost = 0;
-    int foul = 0;
-    for (BiteMark bite : bites) {
-      lost += bite.became() == Effort.Became.LOST ? 1 : 0;
-      foul += bite.became() == Effort.Became.FOUL ? 1 : 0;
-    }
-    Caught caught = new Caught(bites.size(), fish.size(), lost, foul, grams);
+      long at, double hours, Caught caught, List<FishMark> fish, double bunching) {
     double minutes = hours * 60;
     if (minutes < LEAST_MINUTES) {
       return new RollingPoint(at, minutes, caught, null, null, null);
@@ -112,26 +90,5 @@ final class RollingRates {
   interface BunchingInTime {
     /** Returns the factor, 1 or more, from what had been seen by then. */
     double at(long instant);
-  }
-
-  /** Instants of an indexed list. */
-  interface Instants {
-    /** Returns the instant of the i-th entry, epoch milliseconds. */
-    long at(int i);
-  }
-
-  /** A window that slides along a sorted list. */
-  private static final class Window {
-    private int from;
-    private int to;
-
-    void slide(int size, Instants instants, long after, long upTo) {
-      while (to < size && instants.at(to) <= upTo) {
-        to++;
-      }
-      while (from < to && instants.at(from) <= after) {
-        from++;
-      }
-    }
   }
 }

@@ -63,7 +63,7 @@ final class StayReview {
     if (plainAt == null || plainAt >= left) {
       return null;
     }
-    Caught caught = Rates.caught(line, plainAt, left);
+    Caught caught = line.caught(plainAt, left);
     double minutes = (left - plainAt) / 60_000.0;
     boolean moved = next != null && !next.lineId().equals(spell.lineId());
     double hours = (minutes - (moved ? 0 : settings.moveCostMinutes())) / 60;
@@ -129,10 +129,7 @@ final class StayReview {
       boolean nextFished,
       StayOrGo.@Nullable Gain gain) {
     double hours = spells.stream().mapToDouble(Spell::fishedHours).sum();
-    List<FishMark> fish =
-        line.fish().stream()
-            .filter(f -> !f.opening() && spells.stream().anyMatch(s -> s.index() == f.spell()))
-            .toList();
+    List<FishMark> fish = line.fishOf(spells);
     Rate rate = Rates.perHour(fish.size(), hours);
     if (rate != null) {
       others.add(

@@ -1,7 +1,11 @@
 package org.fadeline.analysis;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.fadeline.analysis.StayOrGo.Gain;
 import org.fadeline.analysis.StayOrGo.OtherLine;
 import org.fadeline.analysis.StayOrGo.PastPlain;
@@ -25,10 +29,22 @@ final class StayWords {
   private final Effort effort;
   private final long allOut;
 
+  /** Instants of the feeds of each spot. */
+  private final Map<String, TreeSet<Long>> feeds = new HashMap<>();
+
   StayWords(SentenceText words, Effort effort) {
     this.words = words;
     this.effort = effort;
     this.allOut = effort.session().match().allOut();
+    Map<String, String> spots =
+        effort.session().lines().stream()
+            .collect(Collectors.toMap(Line::id, Line::spot, (a, b) -> a));
+    for (SessionEvent event : effort.session().events()) {
+      String spot = event.kind() == EventKind.FED ? spots.get(event.lineId()) : null;
+      if (spot != null) {
+        feeds.computeIfAbsent(spot, s -> new TreeSet<>()).add(event.at());
+      }
+    }
   }
 
   Wording of(
@@ -225,21 +241,9 @@ final class StayWords {
         fishedBefore = true;
       }
     }
-    boolean fed = false;
-    for (SessionEvent event : effort.session().events()) {
-      fed |=
-          event.kind() == EventKind.FED
-              && event.at() >= restedFrom
-              && event.at() <= again
-              && onSpotOf(line.line(), event);
-    }
+    Long fedAt = feeds.getOrDefault(line.line().spot(), new TreeSet<>()).ceiling(restedFrom);
+    boolean fed = fedAt != null && fedAt <= again;
     String before = fishedBefore ? ", rested" : ", not fished before";
     return before + (fed ? " and fed meanwhile" : "");
-  }
-
-  private boolean onSpotOf(Line line, SessionEvent event) {
-    String id = event.lineId();
-    return id != null
-        && effort.session().line(id).map(l -> l.spot().equals(line.spot())).orElse(false);
   }
 }

@@ -10,6 +10,9 @@ public record TimeSpan(long from, long to) {
   /** Milliseconds in an hour, for turning spans into exposures. */
   public static final double MILLIS_PER_HOUR = 3_600_000.0;
 
+  /** Milliseconds in a minute, for telling spans in minutes. */
+  public static final double MILLIS_PER_MINUTE = 60_000.0;
+
   /** Checks the order. */
   public TimeSpan {
     if (to < from) {
@@ -25,6 +28,11 @@ public record TimeSpan(long from, long to) {
   /** Returns the length in hours. */
   public double hours() {
     return millis() / MILLIS_PER_HOUR;
+  }
+
+  /** Returns the length in minutes. */
+  public double minutes() {
+    return millis() / MILLIS_PER_MINUTE;
   }
 
   /** Returns the milliseconds of this span that lie in [start, end). */

@@ -72,15 +72,17 @@ public final class FadeRecord {
     }
     List<Spell> spells = new ArrayList<>();
     double start = 0;
+    int first = 0;
     for (double end : spellEnds) {
       int to = ceiling(end);
-      double last = 0;
-      for (double time : eventMinutes) {
-        if (time + TINY >= to - 1 && time <= end + TINY) {
-          last++;
-        }
+      while (first < eventMinutes.length && eventMinutes[first] + TINY < to - 1) {
+        first++;
       }
-      spells.add(new Spell(start, end, ceiling(start), to, last, end - (to - 1)));
+      int after = first;
+      while (after < eventMinutes.length && eventMinutes[after] <= end + TINY) {
+        after++;
+      }
+      spells.add(new Spell(start, end, ceiling(start), to, after - first, end - (to - 1)));
       start = end;
     }
     return new FadeRecord(edges, counts, spells, true);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.fadeline.analysis.OtherSettings.Found;
 import org.fadeline.analysis.OtherSettings.Row;
 import org.fadeline.demo.AsPeopleLog;
@@ -22,10 +23,22 @@ class OtherSettingsTest {
 
   @Test
   void everyVariantFindsWhatAReviewWithItFinds() {
-    OtherSettings others = OtherSettings.of(MATCH, ReviewSettings.DEFAULT);
-    assertEquals(ReviewSettings.DEFAULT, others.variants().get(0).settings());
+    assertFindsWhatReviewsFind(MATCH, ReviewSettings.DEFAULT);
+  }
+
+  /** Time a fish takes, set because casts are not logged, counts under other settings too. */
+  @Test
+  void aSetHandlingTimeIsTakenOffUnderEveryVariant() {
+    HandlingTimes handling = new HandlingTimes(Map.of("shallow", 75.0, "short", 60.0));
+    assertFindsWhatReviewsFind(
+        AsPeopleLog.movesAndFish(MATCH), ReviewSettings.DEFAULT.withHandling(handling));
+  }
+
+  private static void assertFindsWhatReviewsFind(Session session, ReviewSettings settings) {
+    OtherSettings others = OtherSettings.of(session, settings);
+    assertEquals(settings, others.variants().get(0).settings());
     for (int i = 0; i < others.variants().size(); i++) {
-      Review review = Reviewer.review(MATCH, others.variants().get(i).settings());
+      Review review = Reviewer.review(session, others.variants().get(i).settings());
       for (Row row : others.rows()) {
         Fade fade =
             review.stays().stream()

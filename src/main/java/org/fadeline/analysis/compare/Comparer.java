@@ -6,7 +6,7 @@ import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.FeedPut;
-import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.FirstBites;
 import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
@@ -18,7 +18,6 @@ import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
-import org.fadeline.stats.FollowUp;
 import org.fadeline.stats.LogRank;
 import org.jspecify.annotations.Nullable;
 
@@ -68,7 +67,9 @@ public final class Comparer {
       Side one = side(first, pair.first());
       Side other = side(second, pair.second());
       LogRank.Stratum stratum =
-          new LogRank.Stratum(followUp(one.line().firstBite()), followUp(other.line().firstBite()));
+          new LogRank.Stratum(
+              FirstBites.followUp(one.line().firstBite().rows()),
+              FirstBites.followUp(other.line().firstBite().rows()));
       strata.add(stratum);
       pairs.add(
           new PairedLines(
@@ -108,19 +109,6 @@ public final class Comparer {
       }
     }
     return new Side(found, FeedPut.on(review.session(), line.id()), moves, stays);
-  }
-
-  private static FollowUp followUp(FirstBite firstBite) {
-    List<FirstBite.Stretch> rows = firstBite.rows();
-    double[] entry = new double[rows.size()];
-    double[] exit = new double[rows.size()];
-    boolean[] event = new boolean[rows.size()];
-    for (int i = 0; i < rows.size(); i++) {
-      entry[i] = rows.get(i).entry();
-      exit[i] = rows.get(i).exit();
-      event[i] = rows.get(i).bite();
-    }
-    return FollowUp.of(entry, exit, event);
   }
 
   private PairRates rates(List<LineEffort> one, List<LineEffort> other) {

@@ -76,13 +76,14 @@ public record RunningCatch(List<Point> points, int firstWithoutWeight, int secon
     for (double minutes : places) {
       points.add(new Point(minutes, one.at(minutes), other.at(minutes)));
     }
-    return new RunningCatch(points, one.withoutWeight(), other.withoutWeight());
+    return new RunningCatch(points, one.withoutWeight, other.withoutWeight);
   }
 
   /** One session's fish on the axis, walked forward. */
   private static final class Track {
     private final List<FishMark> fish;
     private final LongToDoubleFunction place;
+    private final int withoutWeight;
     private final double start;
     private final List<Double> places = new ArrayList<>();
     private int next;
@@ -95,15 +96,12 @@ public record RunningCatch(List<Point> points, int firstWithoutWeight, int secon
               .flatMap(l -> l.fish().stream())
               .sorted(Comparator.comparingLong(FishMark::at))
               .toList();
+      this.withoutWeight = (int) fish.stream().filter(f -> f.grams() == null).count();
       Match match = effort.session().match();
       this.start = place.applyAsDouble(match.allIn());
       places.add(start);
       fish.forEach(f -> places.add(place.applyAsDouble(f.at())));
       places.add(place.applyAsDouble(match.allOut()));
-    }
-
-    int withoutWeight() {
-      return (int) fish.stream().filter(f -> f.grams() == null).count();
     }
 
     @Nullable SoFar at(double minutes) {
@@ -114,7 +112,7 @@ public record RunningCatch(List<Point> points, int firstWithoutWeight, int secon
         Double weight = fish.get(next).grams();
         grams += weight == null ? 0 : weight;
       }
-      boolean weighed = fish.isEmpty() || withoutWeight() < fish.size();
+      boolean weighed = fish.isEmpty() || withoutWeight < fish.size();
       return new SoFar(next, weighed ? grams : null);
     }
   }

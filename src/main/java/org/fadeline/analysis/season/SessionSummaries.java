@@ -36,7 +36,6 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeatherNote;
 import org.fadeline.stats.Bunching;
-import org.fadeline.stats.FadeRecord;
 import org.jspecify.annotations.Nullable;
 
 /** Sums sessions up for a season: everything but fades at once, fades from the whole review. */
@@ -224,24 +223,11 @@ public final class SessionSummaries {
     Bunching bunching = new Bunching();
     List<Double> evidence = List.of();
     if (!track.isEmpty() && track.record().even()) {
-      addUp(track.record(), bunching);
+      bunching = track.bunching();
       evidence = Learner.hazardEvidence(track.record(), bunching.factor());
     }
     return new Behind(
         fades(review, line), evidence, new BunchingFound(bunching.departure(), bunching.pairs()));
-  }
-
-  private static void addUp(FadeRecord record, Bunching bunching) {
-    for (FadeRecord.Spell spell : record.spells()) {
-      bunching.rest();
-      for (int i = spell.from(); i + Bunching.BLOCK <= spell.to(); i += Bunching.BLOCK) {
-        double block = 0;
-        for (int j = i; j < i + Bunching.BLOCK; j++) {
-          block += record.count(j);
-        }
-        bunching.add(block);
-      }
-    }
   }
 
   private static List<FadeFound> fades(Review review, LineEffort line) {
