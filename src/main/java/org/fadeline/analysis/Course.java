@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param quarters catch by quarter-hour
  * @param lessons at most three, the one that cost or paid most first
  * @param warnings about the record
+ * @param nets how the nets filled: by the scales where they are known and may be told
  */
 public record Course(
     List<Rolling> rolling,
@@ -19,7 +20,8 @@ public record Course(
     List<TurningPoint> turningPoints,
     List<Quarter> quarters,
     List<Lesson> lessons,
-    List<Warning> warnings) {
+    List<Warning> warnings,
+    NetCourse nets) {
   /** Copies the lists. */
   public Course {
     rolling = List.copyOf(rolling);

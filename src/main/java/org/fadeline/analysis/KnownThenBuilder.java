@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
@@ -36,6 +38,7 @@ final class KnownThenBuilder {
   private final BooleanSupplier cancelled;
   private final RollingRates rollingRates;
   private final LiveCalls calls;
+  private final TurningPoints.Nets nets;
   private final Map<String, List<RollingPoint>> points = new HashMap<>();
   private final List<Pace> pace = new ArrayList<>();
   private final List<TurningPoint> turns = new ArrayList<>();
@@ -49,6 +52,8 @@ final class KnownThenBuilder {
     this.cancelled = cancelled;
     this.rollingRates = new RollingRates(whole.match(), settings);
     this.calls = new LiveCalls(settings);
+    EstimateError error = settings.estimates();
+    this.nets = new TurningPoints.Nets(NetCourse.asKnownThen(whole, error), null, error);
     whole.lines().forEach(line -> points.put(line.id(), new ArrayList<>()));
   }
 
@@ -92,10 +97,11 @@ final class KnownThenBuilder {
     }
     looks.merge(allOut, new Look(false, false), Look::or);
     TellingEvents telling = new TellingEvents(whole);
+    Set<Long> near = nets.then().near().stream().map(NetState::at).collect(Collectors.toSet());
     List<SessionEvent> events = whole.events();
     for (int i = 0; i < events.size(); i++) {
       long at = events.get(i).at();
-      if (telling.tells(events.get(i))) {
+      if (telling.tells(events.get(i)) | near.contains(at)) {
         boolean crowded = i >= CROWDED && allIn < at && at <= allOut;
         looks.merge(crowded ? endOfMinute(at) : at, new Look(false, true), Look::or);
       }
@@ -129,7 +135,7 @@ final class KnownThenBuilder {
     }
     List<LineReview> lines = lines(effort);
     if (look.turn || crossed) {
-      new TurningPoints(effort, words)
+      new TurningPoints(effort, words, nets)
           .gather(lines).stream()
               .filter(t -> !t.hindsight() && t.at() > before && t.at() <= at)
               .forEach(turns::add);
@@ -198,7 +204,8 @@ final class KnownThenBuilder {
             grade,
             RecordGrade.clockPrecisionSeconds(cut),
             unassigned);
-    Course course = new Course(rolling, pace, sorted(turns), List.of(), List.of(), List.of());
+    Course course =
+        new Course(rolling, pace, sorted(turns), List.of(), List.of(), List.of(), nets.then());
     return new Review(whole, settings, summary, lines, List.of(), course);
   }
 

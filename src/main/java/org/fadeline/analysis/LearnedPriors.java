@@ -18,9 +18,15 @@ import org.jspecify.annotations.Nullable;
  * @param kinds what is known of each kind of line, by {@link #kindOf}
  * @param sigmaDay standard deviation of the log of a rate between days by themselves, or null with
  *     too few sessions
+ * @param estimates how far estimates ran off in matches before those reviewed, or null where none
+ *     was weighed
  */
 public record LearnedPriors(
-    int sessions, double changeHazard, Map<String, Kind> kinds, @Nullable Double sigmaDay) {
+    int sessions,
+    double changeHazard,
+    Map<String, Kind> kinds,
+    @Nullable Double sigmaDay,
+    @Nullable EstimateError estimates) {
   /** Copies the map. */
   public LearnedPriors {
     if (sessions < 1) {
@@ -47,6 +53,11 @@ public record LearnedPriors(
    * @param fishedHours hours fished
    */
   public record Given(int fish, double fishedHours) {}
+
+  /** Returns these priors with how far estimates ran off. */
+  public LearnedPriors withEstimates(@Nullable EstimateError newEstimates) {
+    return new LearnedPriors(sessions, changeHazard, kinds, sigmaDay, newEstimates);
+  }
 
   /** Returns what lines of several sessions are put together by: the kind, else the name. */
   public static String kindOf(@Nullable String kind, String name) {

@@ -80,6 +80,12 @@ public record ReviewSettings(
         priors);
   }
 
+  /** Returns how far estimates are taken to run off in a match that is not weighed yet. */
+  public EstimateError estimates() {
+    EstimateError error = learned == null ? null : learned.estimates();
+    return error == null ? EstimateError.USUAL : error;
+  }
+
   /** Checks the ranges. */
   public ReviewSettings {
     between("window", windowMinutes, 5, 240);

@@ -73,14 +73,19 @@ public final class Reviewer {
     }
     StayReview stayReview = new StayReview(effort, settings, grade, words);
     List<StayOrGo> stays = stayReview.review(spell -> fadeOf(lines, spell));
+    EstimateError error = settings.estimates();
+    NetCourse then = NetCourse.asKnownThen(session, error);
+    NetCourse byScales = NetCourse.byScales(session);
+    TurningPoints.Nets nets = new TurningPoints.Nets(then, byScales, error);
     Course course =
         new Course(
             rolling,
             grade == Grade.COUNTS ? List.of() : new PaceForecast(effort, settings).everyMinute(),
-            new TurningPoints(effort, words).gather(lines),
+            new TurningPoints(effort, words, nets).gather(lines),
             Quarters.of(effort),
             new Lessons(words, grade).draw(lines, stays),
-            warnings());
+            warnings(),
+            byScales == null ? then : byScales);
     return new Review(session, settings, summary(total), lines, stays, course);
   }
 

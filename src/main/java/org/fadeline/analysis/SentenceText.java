@@ -28,6 +28,11 @@ public final class SentenceText {
     this.units = units;
   }
 
+  /** Returns the units of the weights. */
+  Units units() {
+    return units;
+  }
+
   /** Returns a clock time, to the minute it lies in. */
   public String clock(long at) {
     return CLOCK.format(session.clock(at));

@@ -5,11 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.fadeline.analysis.Course.TurningKind;
 import org.fadeline.analysis.Course.TurningPoint;
-import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
-import org.fadeline.model.MatchRules.NetLimit;
-import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers the moments worth seeking to. */
 final class TurningPoints {
@@ -18,18 +15,24 @@ final class TurningPoints {
 
   private static final int MOST_BEST = 2;
 
-  /** A net is near its limit from this share of it on. */
-  static final double NEAR_LIMIT = 0.85;
-
-  private final Session session;
   private final Effort effort;
   private final SentenceText words;
+  private final Nets nets;
   private final List<TurningPoint> points = new ArrayList<>();
 
-  TurningPoints(Effort effort, SentenceText words) {
-    this.session = effort.session();
+  /**
+   * How the nets filled.
+   *
+   * @param then as could be known at each moment
+   * @param byScales by the weigh-in, or null
+   * @param error how far estimates were taken to run off
+   */
+  record Nets(NetCourse then, @Nullable NetCourse byScales, EstimateError error) {}
+
+  TurningPoints(Effort effort, SentenceText words, Nets nets) {
     this.effort = effort;
     this.words = words;
+    this.nets = nets;
   }
 
   List<TurningPoint> gather(List<LineReview> lines) {
@@ -197,57 +200,21 @@ final class TurningPoints {
   }
 
   private void nets() {
-    NetLimit limit = session.match().rules().netLimit();
-    if (limit == null) {
-      return;
+    NetText net = new NetText(words.units());
+    for (NetState near : nets.then().near()) {
+      addNet(near, false, "Net " + near.net() + " near its limit", net);
     }
-    List<NetFish> landed = netFish();
-    double inNet = 0;
-    int net = 1;
-    boolean told = false;
-    for (NetFish fish : landed) {
-      if (fish.net() != net) {
-        net = fish.net();
-        inNet = 0;
-        told = false;
-      }
-      inNet += fish.grams();
-      if (!told && inNet >= NEAR_LIMIT * limit.grams()) {
-        told = true;
-        points.add(
-            new TurningPoint(
-                fish.at(),
-                TurningKind.NET,
-                null,
-                false,
-                "Net " + net + " near its limit",
-                words.weight(inNet)
-                    + " as estimated, limit "
-                    + words.weight(limit.grams())
-                    + "; estimates run off, your water's rules decide"));
+    NetCourse scaled = nets.byScales();
+    if (scaled != null) {
+      for (NetState near : scaled.near()) {
+        addNet(near, true, "By the scales, net " + near.net() + " near its limit", net);
       }
     }
   }
 
-  private record NetFish(long at, int net, double grams) {}
-
-  private List<NetFish> netFish() {
-    List<NetFish> all = new ArrayList<>();
-    List<SessionEvent> changes =
-        session.events().stream().filter(SessionEvent.Net.class::isInstance).toList();
-    for (LineEffort line : effort.lines()) {
-      for (FishMark fish : line.fish()) {
-        int net = 1;
-        for (SessionEvent change : changes) {
-          if (change.at() <= fish.at()) {
-            Integer number = ((SessionEvent.Net) change).net();
-            net = number == null ? net + 1 : number;
-          }
-        }
-        all.add(new NetFish(fish.at(), net, fish.grams() == null ? 0 : fish.grams()));
-      }
-    }
-    all.sort(Comparator.comparingInt(NetFish::net).thenComparingLong(NetFish::at));
-    return all;
+  private void addNet(NetState near, boolean hindsight, String title, NetText net) {
+    points.add(
+        new TurningPoint(
+            near.at(), TurningKind.NET, null, hindsight, title, net.turning(near, nets.error())));
   }
 }

@@ -62,14 +62,8 @@ public record ReplayFrame(
    * @param weightG their weight as logged, grams
    * @param weighed whether every weight so far was read off scales, and there is one
    * @param lost hooked fish that came off
-   * @param nets weight as logged in each net so far, grams, by net number from 1
    */
-  public record Totals(int fish, double weightG, boolean weighed, int lost, List<Double> nets) {
-    /** Copies the list. */
-    public Totals {
-      nets = List.copyOf(nets);
-    }
-  }
+  public record Totals(int fish, double weightG, boolean weighed, int lost) {}
 
   /**
    * One line so far.

@@ -29,7 +29,6 @@ public final class ReplayTrack {
   private final Tally match = new Tally();
   private final Tally lost = new Tally();
   private long firstEstimate = Long.MAX_VALUE;
-  private final List<Tally> nets = new ArrayList<>();
   private final Map<String, LineTrack> lines = new LinkedHashMap<>();
   private final Map<String, Times> feeds = new LinkedHashMap<>();
 
@@ -68,19 +67,12 @@ public final class ReplayTrack {
     for (Map.Entry<String, LineTrack> entry : lines.entrySet()) {
       states.add(entry.getValue().stateAt(entry.getKey(), instant));
     }
-    List<Double> netWeights = new ArrayList<>();
-    for (Tally net : nets) {
-      if (net.times.count > 0 && net.times.values[0] <= instant) {
-        netWeights.add(net.gramsAt(instant));
-      }
-    }
     Totals totals =
         new Totals(
             match.fishAt(instant),
             match.gramsAt(instant),
             match.gramsAt(instant) > 0 && instant < firstEstimate,
-            lost.fishAt(instant),
-            netWeights);
+            lost.fishAt(instant));
     return new ReplayFrame(
         instant, seen, phaseAt(instant, seen), fishingAt(instant, seen), totals, states);
   }
@@ -119,7 +111,6 @@ public final class ReplayTrack {
   private final class Pass {
     private @Nullable String fishing;
     private boolean stopped;
-    private int net = 1;
 
     void run() {
       List<SessionEvent> events = session.events();
@@ -149,7 +140,6 @@ public final class ReplayTrack {
           stopped = true;
         }
         case RESUMED -> stopped = false;
-        case NET -> net = nextNet((SessionEvent.Net) event);
         case FED -> feed(line, (SessionEvent.Fed) event);
         case LANDED, COUNT -> land(line, event);
         case FOUL -> {
@@ -169,11 +159,6 @@ public final class ReplayTrack {
       return event.lineId() == null ? fishing : event.lineId();
     }
 
-    private int nextNet(SessionEvent.Net event) {
-      Integer number = event.net();
-      return number == null ? net + 1 : Math.max(1, Math.min(number, 1000));
-    }
-
     private void land(@Nullable LineTrack line, SessionEvent event) {
       Fish fish = Objects.requireNonNull(event.fishOrNull());
       double grams = fish.grams() == null ? 0 : fish.grams();
@@ -181,10 +166,6 @@ public final class ReplayTrack {
       if (fish.grams() != null && !fish.weighed()) {
         firstEstimate = Math.min(firstEstimate, event.at());
       }
-      while (nets.size() < net) {
-        nets.add(new Tally());
-      }
-      nets.get(net - 1).add(event.at(), fish.count(), grams);
       if (line != null) {
         line.caught.add(event.at(), fish.count(), grams);
       }

@@ -1,17 +1,20 @@
 package org.fadeline.analysis;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.fadeline.analysis.StayOrGo.OtherLine;
 import org.fadeline.analysis.StayOrGo.Source;
 import org.fadeline.analysis.season.Learned;
 import org.fadeline.analysis.season.SessionSummaries;
+import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.model.EventKind;
@@ -38,7 +41,8 @@ class LearnedPriorsTest {
         7,
         hazard,
         Map.of(kind, new LearnedPriors.Kind(6, bunching, new LearnedPriors.Given(42, 7.5), POOL)),
-        0.4);
+        0.4,
+        null);
   }
 
   @Test
@@ -125,5 +129,33 @@ class LearnedPriorsTest {
     int fish = learned.kinds().values().stream().mapToInt(k -> k.given().fish()).sum();
     long landed = other.events().stream().filter(e -> e.kind() == EventKind.LANDED).count();
     assertTrue(fish <= landed && fish > landed - 12, fish + " of " + landed);
+  }
+
+  /** What was weighed on the day itself or later could not be known in the match. */
+  @Test
+  void onlyMatchesBeforeTeachHowFarEstimatesRunOff() {
+    Session other = DemoMatch.generate(DemoWaters.waterA(), DemoWaters.planA(), 123);
+    SessionSummary summary = SessionSummaries.whole(Reviewer.review(other, ReviewSettings.DEFAULT));
+    LocalDate day = MATCH.occasion().date();
+    for (int days : new int[] {-40, -1, 0, 1}) {
+      LearnedPriors learned =
+          Learned.priors(List.of(MATCH), List.of(dated(summary, day.plusDays(days)))).orElseThrow();
+      ReviewSettings settings = ReviewSettings.DEFAULT.withLearned(learned);
+      assertEquals(days < 0 ? 1 : 0, settings.estimates().matches(), days + " days");
+      if (days < 0) {
+        double factor = Math.log(requireNonNull(summary.result().scalesFactor()));
+        double told = settings.estimates().factor().logMean();
+        assertTrue(Math.abs(told) < Math.abs(factor) && told * factor > 0);
+      }
+    }
+  }
+
+  private static SessionSummary dated(SessionSummary summary, LocalDate date) {
+    SessionSummary.About about = summary.about();
+    return new SessionSummary(
+        new SessionSummary.About(
+            about.id(), about.title(), date, about.water(), about.matchMinutes(), about.day()),
+        summary.result(),
+        summary.lines());
   }
 }

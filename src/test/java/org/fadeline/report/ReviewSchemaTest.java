@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.fadeline.analysis.EstimateError;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -59,7 +60,8 @@ class ReviewSchemaTest {
                     4, 1.2, new LearnedPriors.Given(20, 3.5), new GammaPosterior(2, 0.35)),
                 "bomb",
                 new LearnedPriors.Kind(1, 1, new LearnedPriors.Given(0, 0.5), null)),
-            null);
+            null,
+            EstimateError.learned(List.of(0.95, 1.02)));
     String json =
         ReviewJson.toJson(Reviewer.review(session, ReviewSettings.DEFAULT.withLearned(learned)));
     JsonSchemas.assertValid(SCHEMA, json);

@@ -1,12 +1,17 @@
 package org.fadeline.analysis.season;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fadeline.analysis.EstimateError;
 import org.fadeline.analysis.LearnedPriors;
+import org.fadeline.analysis.Review.WeightFrom;
 import org.fadeline.model.Session;
 import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.Interval;
@@ -69,7 +74,8 @@ public record Learned(
           new LearnedPriors.Kind(group.sessions(), group.bunching(), group.given(), group.pool()));
     }
     return Optional.of(
-        new LearnedPriors(sessions, hazard.perHour(), kinds, days == null ? null : days.sigma()));
+        new LearnedPriors(
+            sessions, hazard.perHour(), kinds, days == null ? null : days.sigma(), null));
   }
 
   /**
@@ -81,7 +87,26 @@ public record Learned(
   public static Optional<LearnedPriors> priors(List<Session> reviewed, List<SessionSummary> all) {
     Set<String> own = reviewed.stream().map(s -> s.document().id()).collect(Collectors.toSet());
     List<SessionSummary> others = all.stream().filter(s -> !own.contains(s.about().id())).toList();
-    return Learner.learn(others).priors();
+    return Learner.learn(others).priors().map(p -> p.withEstimates(estimates(reviewed, others)));
+  }
+
+  /** What was weighed after the match reviewed could not be known in it. */
+  private static @Nullable EstimateError estimates(
+      List<Session> reviewed, List<SessionSummary> others) {
+    LocalDate first =
+        reviewed.stream()
+            .map(s -> s.occasion().date())
+            .min(Comparator.naturalOrder())
+            .orElse(LocalDate.MAX);
+    List<Double> factors = new ArrayList<>();
+    for (SessionSummary other : others) {
+      Double factor = other.result().scalesFactor();
+      boolean estimated = other.result().weights().from() == WeightFrom.ESTIMATED;
+      if (factor != null && factor > 0 && estimated && other.about().date().isBefore(first)) {
+        factors.add(factor);
+      }
+    }
+    return factors.isEmpty() ? null : EstimateError.learned(factors);
   }
 
   /**

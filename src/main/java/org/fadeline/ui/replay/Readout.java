@@ -9,14 +9,16 @@ import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Course.Rolling;
 import org.fadeline.analysis.Course.RollingPoint;
+import org.fadeline.analysis.EstimateError;
 import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.NetCourse;
+import org.fadeline.analysis.NetText;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.Spell;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
-import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -61,8 +63,18 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
    *
    * @param head what matters
    * @param note what it rests on; may be empty
+   * @param more sentences for who asks further; may be empty
    */
-  public record Pair(String head, String note) {}
+  public record Pair(String head, String note, List<String> more) {
+    /** Copies the list. */
+    public Pair {
+      more = List.copyOf(more);
+    }
+
+    Pair(String head, String note) {
+      this(head, note, List.of());
+    }
+  }
 
   /**
    * One line at the playhead.
@@ -135,27 +147,26 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (totals.fish() > 0) {
         note.append(totals.weighed() ? ", weighed" : ", estimated");
       }
-      if (!hindsight || session.outcome().weighIn().isEmpty()) {
-        note.append(net(totals));
-      } else {
+      List<String> more = new ArrayList<>();
+      if (hindsight && !session.outcome().weighIn().isEmpty()) {
         double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
         note.append("; scales at the end ").append(Say.weight(scales, units));
       }
-      return new Pair(Say.weight(totals.weightG(), units), note.toString());
+      NetCourse.Standing nets = nets();
+      if (nets != null) {
+        NetText words = new NetText(units);
+        note.append("; ").append(words.brief(nets.inUse()));
+        EstimateError error = Objects.requireNonNull(review).settings().estimates();
+        nets.all().forEach(net -> more.add(words.full(net, error)));
+      }
+      return new Pair(Say.weight(totals.weightG(), units), note.toString(), more);
     }
 
-    private String net(ReplayFrame.Totals totals) {
-      MatchRules.NetLimit limit = session.match().rules().netLimit();
-      int nets = totals.nets().size();
-      if (limit == null || nets == 0) {
-        return "";
-      }
-      return "; net "
-          + nets
-          + " at "
-          + Say.roughWeight(totals.nets().get(nets - 1), units)
-          + " of "
-          + Say.roughWeight(limit.grams(), units);
+    /** Returns the nets against their limit, or null where there is none or nothing in them. */
+    private NetCourse.@Nullable Standing nets() {
+      return review == null || session.match().rules().netLimit() == null
+          ? null
+          : review.course().nets().at(at);
     }
 
     private Pair pace() {

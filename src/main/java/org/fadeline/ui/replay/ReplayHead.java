@@ -12,6 +12,7 @@ import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.replay.Readout.Pair;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 
 /** Clock, time to go, weight and pace; and whether what came later is shown. */
 final class ReplayHead {
@@ -111,6 +112,7 @@ final class ReplayHead {
     private final Label head = new Label();
     private final Label note = new Label();
     private final VBox box = new VBox(head, note);
+    private @Nullable Pair shown;
 
     Block() {
       head.getStyleClass().add("figure-large");
@@ -122,10 +124,17 @@ final class ReplayHead {
 
     void show(Pair pair) {
       head.setText(pair.head());
-      if (!pair.note().equals(note.getText())) {
+      if (!pair.equals(shown)) {
+        shown = pair;
         note.setText(pair.note());
-        // What does not fit is cut off; the whole is a hover away.
-        note.setTooltip(pair.note().isEmpty() ? null : new Tooltip(pair.note()));
+        // What does not fit is cut off; the whole is a hover away, and what it rests on.
+        String all = String.join("\n", pair.more());
+        String whole = pair.note() + (all.isEmpty() ? "" : "\n" + all);
+        Tooltip tip = new Tooltip(whole);
+        tip.setWrapText(true);
+        tip.setMaxWidth(520);
+        note.setTooltip(whole.isEmpty() ? null : tip);
+        note.setAccessibleHelp(all);
       }
     }
   }

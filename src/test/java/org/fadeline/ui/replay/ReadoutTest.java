@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.demo.AsPeopleLog;
 import org.fadeline.model.Fish;
+import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -175,6 +176,47 @@ class ReadoutTest {
     }
     bench.hindsight(true);
     assertTrue(at(bench, 10).weight().note().endsWith("scales at the end " + scales));
+  }
+
+  private static Session withNetLimit(Session session, double grams) {
+    return session.withMatch(
+        session
+            .match()
+            .withRules(
+                session.match().rules().withNetLimit(new MatchRules.NetLimit(grams, 0, null))));
+  }
+
+  @Test
+  void theNetStandsAgainstItsLimitAsARange() {
+    Session session = withNetLimit(HandMade.session(), 9_000);
+    Workbench bench = FakeDesk.opened(session);
+    // 1100 g + 900 g: log sd 0.115, 3 lb 10 oz to 5 lb 5 oz nine times in ten.
+    assertEquals(
+        "2 fish, estimated; net 1 at 3 lb 10 oz–5 lb 5 oz of 20 lb", at(bench, 15).weight().note());
+    Readout.Pair near = at(bench, 60).weight();
+    assertTrue(
+        near.note().matches(".*; net 1 near its limit, [0-9]+–[0-9]+ lb of 20 lb"), near.note());
+    assertEquals(1, near.more().size());
+    assertTrue(
+        near.more()
+            .get(0)
+            .matches("Net 1: likely .* limit 20 lb; over it with a chance of [0-9]+%\\. .*"));
+    assertTrue(near.more().get(0).endsWith("scales taken to say 0.85–1.18 times the estimates."));
+    assertEquals("no fish", at(bench, 1).weight().note());
+  }
+
+  @Test
+  void withHindsightTheNetStandsAsTheScalesSay() {
+    Session session =
+        withNetLimit(HandMade.session(), 30_000)
+            .withOutcome(
+                Outcome.UNKNOWN.withWeighIn(List.of(new Outcome.NetWeight(1, 22_679.6185, null))));
+    Workbench bench = FakeDesk.opened(session);
+    bench.hindsight(true);
+    Readout.Pair end = at(bench, 290).weight();
+    assertTrue(end.note().endsWith("scales at the end 50 lb; net 1 at 50 lb of 66 lb"), end.note());
+    bench.hindsight(false);
+    assertFalse(at(bench, 290).weight().toString().contains("scales at the end"));
   }
 
   @Test

@@ -19,6 +19,7 @@ import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Course.TurningKind;
 import org.fadeline.analysis.Course.TurningPoint;
 import org.fadeline.analysis.Grade;
+import org.fadeline.analysis.NetCourse;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
@@ -53,7 +54,7 @@ class WorkbenchTest {
         new Review.Summary(Caught.NOTHING, Review.WeightFrom.ESTIMATED, Grade.FULL, 1, 0),
         List.of(),
         List.of(),
-        new Course(List.of(), List.of(), points, List.of(), List.of(), List.of()));
+        new Course(List.of(), List.of(), points, List.of(), List.of(), List.of(), NetCourse.NONE));
   }
 
   @BeforeEach
