@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.fadeline.analysis.NetScale.Logged;
 import org.fadeline.analysis.NetSum.Parts;
 import org.fadeline.model.MatchRules.NetLimit;
 import org.fadeline.model.Outcome.NetWeight;
@@ -73,13 +72,11 @@ public final class NetCourse {
   public static @Nullable NetCourse byScales(Session session) {
     NetRun whole = new NetRun();
     session.events().forEach(whole::take);
-    Map<Integer, Logged> logged = new HashMap<>();
     for (NetScale net : NetScale.of(session)) {
       NetWeight weighed = net.weighed();
       if ((weighed != null && weighed.grams() > 0) != (net.logged().fish() > 0)) {
         return null;
       }
-      logged.put(net.net(), net.logged());
     }
     Map<Integer, Double> scales = new HashMap<>();
     Map<Integer, Parts> wholes = new HashMap<>();
