@@ -101,7 +101,7 @@ final class KnownThenBuilder {
     List<SessionEvent> events = whole.events();
     for (int i = 0; i < events.size(); i++) {
       long at = events.get(i).at();
-      if (telling.tells(events.get(i)) | near.contains(at)) {
+      if (telling.tells(events.get(i)) || near.contains(at)) {
         boolean crowded = i >= CROWDED && allIn < at && at <= allOut;
         looks.merge(crowded ? endOfMinute(at) : at, new Look(false, true), Look::or);
       }
