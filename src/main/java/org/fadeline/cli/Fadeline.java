@@ -37,6 +37,9 @@ public final class Fadeline implements Callable<Integer> {
    * @return the exit code: 0 done, 1 the input or output is at fault, 2 wrong usage, 70 our fault
    */
   public static int run(Console console, WindowLauncher window, String... args) {
+    if (isPlainOpen(args) && OpenCommand.mayHaveDisplay(System.getenv())) {
+      return open(console, window, args);
+    }
     CommandLine line = new CommandLine(new Fadeline(console, window));
     Map<String, Supplier<Object>> commands = commands(console, window);
     // A command named first is made alone: making them all takes a good part of a start.
@@ -51,6 +54,27 @@ public final class Fadeline implements Callable<Integer> {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler((failure, command, result) -> tell(console, failure));
     return line.execute(args);
+  }
+
+  /** Whether a window is asked for and nothing else, as when a file is opened on a desktop. */
+  private static boolean isPlainOpen(String... args) {
+    boolean named = args.length > 0 && args[0].equals("open");
+    // Anything else that begins so is an option or a file of arguments.
+    boolean plainFile =
+        args.length == 2
+            && !args[1].isEmpty()
+            && !args[1].startsWith("-")
+            && !args[1].startsWith("@");
+    return args.length == 0 || (named && (args.length == 1 || plainFile));
+  }
+
+  /** Opens the window without the command line's machinery, which takes a part of the start. */
+  private static int open(Console console, WindowLauncher window, String... args) {
+    try {
+      return new OpenCommand(console, window).open(args.length == 2 ? Path.of(args[1]) : null);
+    } catch (RuntimeException failure) {
+      return tell(console, failure);
+    }
   }
 
   private static Map<String, Supplier<Object>> commands(Console console, WindowLauncher window) {

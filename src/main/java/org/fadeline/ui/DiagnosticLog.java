@@ -5,8 +5,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.logging.FileHandler;
@@ -70,16 +68,7 @@ final class DiagnosticLog implements AutoCloseable {
 
   /** Notes that something was reached, and how long after the process began. */
   void reached(String what) {
-    ProcessHandle.current()
-        .info()
-        .startInstant()
-        .ifPresent(
-            began ->
-                say(
-                    what
-                        + " "
-                        + Duration.between(began, Instant.now()).toMillis()
-                        + " ms after the start"));
+    ProcessAge.millis().ifPresent(age -> say(what + " " + age + " ms after the start"));
   }
 
   /** Notes a failure that nobody foresaw, with where it came from. */

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
-import javafx.beans.value.ChangeListener;
-import javafx.beans.value.ObservableValue;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.ui.control.DialogPathChooser;
@@ -20,7 +18,6 @@ import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
-import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 
 /** The workbench as an application: puts the parts together and shows the window. */
@@ -58,6 +55,8 @@ public final class FadelineApp extends Application {
     PreferenceKeeper kept = new PreferenceKeeper(file);
     keeper = kept;
     PreferenceStore preferences = new PreferenceStore(file.read(), kept::keep);
+    // Before the first control is made: it would read the usual style sheet for nothing.
+    MainWindow.styleControls(preferences.get());
     Workbench workbench =
         new Workbench(
             desk(),
@@ -68,18 +67,42 @@ public final class FadelineApp extends Application {
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> tell(newLog, workbench, fault));
     // A newcomer sees the whole match first; what was known then is one switch away.
     workbench.hindsight(true);
-    noteFirstReview(newLog, workbench);
     if (from != null) {
       workbench.openWith(from.path(), "Opening ", desk -> from.held());
     }
     Navigation navigation = new Navigation();
     PathChooser paths = new DialogPathChooser();
-    screens = Screens.of(workbench, preferences, navigation, paths);
+    List<LateScreen> all = Screens.late(workbench, preferences, navigation, paths);
+    screens = List.copyOf(all);
     MainWindow window = new MainWindow(stage, workbench, preferences, screens, paths);
     navigation.leadTo(window::showScreen);
-    window.show();
+    Runnable rest =
+        () -> {
+          window.showIcon();
+          workbench.tellAsKnownThen();
+          Screens.makeInTurn(all);
+        };
+    FirstMatch.note(
+        workbench, window.scene(), () -> newLog.reached("first match drawn with its review"));
+    // Where the match is read by now it is drawn with the window, not after it, and nothing that
+    // the drawing does not need is begun before.
+    if (from != null && takes(window, workbench, from)) {
+      FirstMatch.note(workbench, window.scene(), rest);
+      window.show();
+    } else {
+      window.show();
+      Platform.runLater(rest);
+    }
     newLog.reached("window shown");
     renewStartArchive(newLog);
+  }
+
+  /** Takes the match the program was started on, if it is read within a moment. */
+  private static boolean takes(MainWindow window, Workbench workbench, HeadStart from) {
+    window.expectMatch();
+    Optional<HeadStart.Ready> ready = from.ready();
+    ready.ifPresent(match -> workbench.install(match.held(), match.review()));
+    return ready.isPresent();
   }
 
   private static void tell(DiagnosticLog log, Workbench workbench, Throwable fault) {
@@ -118,23 +141,6 @@ public final class FadelineApp extends Application {
             "start-archive");
     thread.setDaemon(true);
     thread.start();
-  }
-
-  private static void noteFirstReview(DiagnosticLog log, Workbench workbench) {
-    ChangeListener<WorkbenchState> once =
-        new ChangeListener<>() {
-          @Override
-          public void changed(
-              ObservableValue<? extends WorkbenchState> state,
-              WorkbenchState before,
-              WorkbenchState now) {
-            if (now.review().latest() != null) {
-              workbench.stateProperty().removeListener(this);
-              log.reached("first match shown with its review");
-            }
-          }
-        };
-    workbench.stateProperty().addListener(once);
   }
 
   /** Throws where it is not called on the JavaFX thread. */

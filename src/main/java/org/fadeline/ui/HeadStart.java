@@ -1,8 +1,12 @@
 package org.fadeline.ui;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -18,6 +22,9 @@ import org.fadeline.ui.state.TaskService;
  * together, on threads of its own.
  */
 final class HeadStart implements AutoCloseable {
+  /** How long the window may wait for the match, milliseconds: it comes whole then, in one step. */
+  private static final long PATIENCE_MILLIS = 300;
+
   private static final TaskService.Progress WAITED_FOR =
       new TaskService.Progress() {
         @Override
@@ -91,6 +98,27 @@ final class HeadStart implements AutoCloseable {
         throw refusal;
       }
       throw failure;
+    }
+  }
+
+  /**
+   * A match read and reviewed.
+   *
+   * @param held the record
+   * @param review its review, by the usual settings
+   */
+  record Ready(Desk.Held held, Review review) {}
+
+  /** Returns the match where it and its review are there within a moment, or empty. */
+  Optional<Ready> ready() {
+    try {
+      Review reviewed = review.get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+      return Optional.of(new Ready(held.join(), reviewed));
+    } catch (TimeoutException | ExecutionException later) {
+      return Optional.empty();
+    } catch (InterruptedException ending) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
     }
   }
 

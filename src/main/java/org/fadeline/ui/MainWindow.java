@@ -52,9 +52,10 @@ public final class MainWindow {
   private final StackPane root = new StackPane(frame);
   private final Scene scene = new Scene(root);
   private final Overlay overlay = new Overlay(980);
-  private final StartScreen start;
+  private final MatchChooser chooser;
   private final KeyDesk keys;
   private final Header header;
+  private @Nullable StartScreen start;
   private org.fadeline.ui.control.@Nullable Screen shown;
 
   /**
@@ -73,9 +74,7 @@ public final class MainWindow {
     this.bench = bench;
     this.preferences = preferences;
     this.screens = List.copyOf(screens);
-    MatchChooser chooser = new MatchChooser(root, bench, preferences, paths);
-    start = new StartScreen(preferences, bench::open, chooser::open);
-    start.offer(this.screens, this::show);
+    chooser = new MatchChooser(root, bench, preferences, paths);
     WindowCommands commands = new WindowCommands(this, chooser, bench, preferences);
     keys = new KeyDesk(commands.all(this.screens), this::isCovered, this::takeFocus);
     header = new Header(bench, this.screens, commands, preferences);
@@ -105,7 +104,6 @@ public final class MainWindow {
     acceptDrops();
     PlayClock clock = new PlayClock(bench);
     stage.setScene(scene);
-    stage.getIcons().setAll(AppIcon.images());
     stage.setMinWidth(960);
     stage.setMinHeight(620);
     Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
@@ -153,7 +151,6 @@ public final class MainWindow {
     stage.setHeight(place.height());
     stage.setMaximized(place.maximised());
     stage.show();
-    Platform.runLater(() -> start.showSamples(Samples.find()));
   }
 
   private static Bounds bounds(Screen screen) {
@@ -170,13 +167,17 @@ public final class MainWindow {
     preferences.change(p -> p.withWindow(now));
   }
 
+  /** Gives every control of the program the style of a look. */
+  static void styleControls(Preferences preferences) {
+    Application.setUserAgentStylesheet(
+        preferences.look() == Preferences.Look.LIGHT
+            ? new atlantafx.base.theme.PrimerLight().getUserAgentStylesheet()
+            : new atlantafx.base.theme.PrimerDark().getUserAgentStylesheet());
+  }
+
   private void restyle() {
     Preferences now = preferences.get();
-    boolean dark = now.look() != Preferences.Look.LIGHT;
-    Application.setUserAgentStylesheet(
-        dark
-            ? new atlantafx.base.theme.PrimerDark().getUserAgentStylesheet()
-            : new atlantafx.base.theme.PrimerLight().getUserAgentStylesheet());
+    styleControls(now);
     scene.getStylesheets().setAll(ThemeSheet.address(now), SHEET);
     root.pseudoClassStateChanged(
         PseudoClass.getPseudoClass("high-contrast"), now.look() == Preferences.Look.HIGH_CONTRAST);
@@ -195,7 +196,18 @@ public final class MainWindow {
 
   /** Whether the window was started on a match that is still being read. */
   private boolean isAboutToOpen() {
-    return frame.getCenter() == null && bench.state().activity().opening() != null;
+    return start == null && shown == null && bench.state().activity().opening() != null;
+  }
+
+  /** Makes and styles the screen of the match that is being read, so that it need not wait then. */
+  void expectMatch() {
+    frame.setCenter(screens.get(0).view());
+    root.applyCss();
+  }
+
+  /** Gives the window the program's icon, which a start need not wait for. */
+  void showIcon() {
+    stage.getIcons().setAll(AppIcon.images());
   }
 
   /** The first screen that may be shown of the match in hand. */
@@ -220,10 +232,24 @@ public final class MainWindow {
       shown.shown(false);
     }
     shown = null;
-    frame.setCenter(start.view());
+    StartScreen first = start();
+    frame.setCenter(first.view());
     keys.screenCommands(List::of);
     header.mark(null);
-    start.openButton().requestFocus();
+    first.openButton().requestFocus();
+  }
+
+  /** The first screen, made when it is first shown: a window begun on a match does without. */
+  private StartScreen start() {
+    StartScreen made = start;
+    if (made == null) {
+      StartScreen fresh = new StartScreen(preferences, bench::open, chooser::open);
+      fresh.offer(screens, this::show);
+      Platform.runLater(() -> fresh.showSamples(Samples.find()));
+      start = fresh;
+      made = fresh;
+    }
+    return made;
   }
 
   /**

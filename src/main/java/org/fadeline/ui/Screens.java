@@ -1,6 +1,9 @@
 package org.fadeline.ui;
 
+import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
+import org.fadeline.ui.LateScreen.Facts;
 import org.fadeline.ui.compare.CompareScreen;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.PathChooser;
@@ -23,15 +26,45 @@ final class Screens {
   /** Returns the screens, where {@code paths} answers which file or folder is meant. */
   static List<Screen> of(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+    return late(bench, preferences, navigation, paths).stream().map(LateScreen::make).toList();
+  }
+
+  /** Returns the screens, each to be made once it is wanted. */
+  static List<LateScreen> late(
+      Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     return List.of(
-        new ReplayScreen(bench, preferences, paths),
-        new ReviewScreen(bench, preferences, navigation, paths),
-        new CompareScreen(bench, preferences, paths),
-        new LogScreen(bench, preferences, paths),
-        new SetupScreen(bench, preferences, paths),
-        new ImportScreen(bench, preferences, navigation, paths),
-        new WeighInScreen(bench, preferences),
-        new TalkScreen(bench, preferences, paths),
-        new SeasonScreen(bench, preferences, navigation, paths));
+        new LateScreen(
+            new Facts("Replay", true, true, null), () -> new ReplayScreen(bench, preferences, paths)),
+        new LateScreen(
+            new Facts("Review", true, true, null),
+            () -> new ReviewScreen(bench, preferences, navigation, paths)),
+        new LateScreen(
+            new Facts("Compare", true, true, null),
+            () -> new CompareScreen(bench, preferences, paths)),
+        new LateScreen(
+            new Facts("Log", true, false, null), () -> new LogScreen(bench, preferences, paths)),
+        new LateScreen(
+            new Facts("Set up", false, false, "Set up a match"),
+            () -> new SetupScreen(bench, preferences, paths)),
+        new LateScreen(
+            new Facts("Import", false, false, "Bring in a table or notes"),
+            () -> new ImportScreen(bench, preferences, navigation, paths)),
+        new LateScreen(
+            new Facts("Weigh-in", true, false, null), () -> new WeighInScreen(bench, preferences)),
+        new LateScreen(
+            new Facts("Talk", false, true, null), () -> new TalkScreen(bench, preferences, paths)),
+        new LateScreen(
+            new Facts("Season", false, false, "Look at a season"),
+            () -> new SeasonScreen(bench, preferences, navigation, paths)));
+  }
+
+  /** Makes the screens still to be made one after another, letting the window live between two. */
+  static void makeInTurn(List<LateScreen> screens) {
+    List<LateScreen> rest = new ArrayList<>(screens);
+    rest.removeIf(LateScreen::isMade);
+    if (!rest.isEmpty()) {
+      rest.get(0).make();
+      Platform.runLater(() -> makeInTurn(rest));
+    }
   }
 }

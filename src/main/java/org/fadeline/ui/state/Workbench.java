@@ -245,6 +245,32 @@ public final class Workbench implements AutoCloseable {
 
   /** Takes a session that was opened elsewhere, such as a sample. */
   public void install(Desk.Held opened) {
+    take(opened, ReviewStatus.FIRST_PENDING);
+    review();
+  }
+
+  /**
+   * Takes a session that was opened and reviewed elsewhere; what was known then is worked out once
+   * {@link #tellAsKnownThen()} asks for it.
+   *
+   * @param review worked out for the settings and units chosen here
+   */
+  public void install(Desk.Held opened, Review review) {
+    take(opened, ReviewStatus.FIRST_PENDING.withLatest(review));
+  }
+
+  /** Works out what could be told at each moment, unless that is done or its review is not. */
+  public void tellAsKnownThen() {
+    ReviewStatus status = state().review();
+    Review latest = status.latest();
+    if (latest != null && status.known() == null && !status.pending()) {
+      tellAsKnownThen(latest);
+    }
+  }
+
+  private void take(Desk.Held opened, ReviewStatus status) {
+    // Another that is still being opened would come after this one and take its place.
+    tasks.cancel(OPENING);
     Session session = opened.session();
     OpenSession open = OpenSession.of(session, opened.source(), opened.history());
     Trouble trouble =
@@ -254,14 +280,13 @@ public final class Workbench implements AutoCloseable {
     record = opened;
     change(
         s ->
-            s.withOpen(open, ReviewStatus.FIRST_PENDING, Playhead.startOf(open.range()))
+            s.withOpen(open, status, Playhead.startOf(open.range()))
                 .withSelection(Selection.NONE)
                 .withChoices(s.choices().withHiddenLines(java.util.Set.of()).withLogging(false))
                 .withActivity(new Activity(null, trouble, opened.notice().recovered())));
     if (old != null) {
       old.close();
     }
-    review();
   }
 
   private void refuse(Exception failure) {
