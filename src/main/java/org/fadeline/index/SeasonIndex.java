@@ -315,7 +315,7 @@ public final class SeasonIndex {
   }
 
   /** What summaries rest on besides the files: how they were read and judged. */
-  private String basis() {
+  String basis() {
     return options + " " + settings;
   }
 

@@ -34,7 +34,8 @@ final class Screens {
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     return List.of(
         new LateScreen(
-            new Facts("Replay", true, true, null), () -> new ReplayScreen(bench, preferences, paths)),
+            new Facts("Replay", true, true, null),
+            () -> new ReplayScreen(bench, preferences, paths)),
         new LateScreen(
             new Facts("Review", true, true, null),
             () -> new ReviewScreen(bench, preferences, navigation, paths)),
