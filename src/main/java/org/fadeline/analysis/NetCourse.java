@@ -35,6 +35,16 @@ public final class NetCourse {
     }
   }
 
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof NetCourse course && steps.equals(course.steps);
+  }
+
+  @Override
+  public int hashCode() {
+    return steps.hashCode();
+  }
+
   /**
    * Returns the nets as they could be known at each moment: every step rests on the events up to
    * it, in their order, and on nothing of the weigh-in. A net left keeps what could be said of it
