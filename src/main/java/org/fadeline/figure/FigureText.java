@@ -72,11 +72,7 @@ final class FigureText {
 
   /** Returns a rate of weight, no finer than it can be known: whole pounds from 10 lb up. */
   String weightAmount(double gramsPerHour) {
-    double amount = axisWeight(gramsPerHour);
-    if (units.weight() == Units.Weight.LB_OZ) {
-      return amount >= 10 ? String.format(Locale.ROOT, "%.0f lb", amount) : weight(gramsPerHour);
-    }
-    return amount >= 1 ? number(amount) + " kg" : fineWeight(gramsPerHour);
+    return RoughText.weight(gramsPerHour, units.weight());
   }
 
   String weightPerHour(double gramsPerHour) {
@@ -86,9 +82,7 @@ final class FigureText {
   String weightPerHour(Rate rate) {
     return weightPerHour(rate.perHour())
         + " ("
-        + weightAmount(rate.low())
-        + "–"
-        + weightAmount(rate.high())
+        + RoughText.weights(rate.low(), rate.high(), units.weight())
         + ")";
   }
 

@@ -30,14 +30,20 @@ public final class RoughText {
   }
 
   /**
-   * Returns a weight interval with its unit once where it can: "108–163 lb".
+   * Returns a weight interval with its unit once where it can: "108–163 lb". Where the upper end is
+   * told in whole pounds, so is the lower from a pound on: ounces beside tens of pounds say
+   * nothing.
    *
    * @param low grams, 0 or more
    * @param high grams, {@code low} or more
    */
   public static String weights(double low, double high, Units.Weight unit) {
-    String a = weight(low, unit);
     String b = weight(high, unit);
+    boolean whole =
+        unit == Units.Weight.LB_OZ
+            && low >= WeightText.GRAMS_PER_POUND
+            && high >= 10 * WeightText.GRAMS_PER_POUND;
+    String a = whole ? Math.round(low / WeightText.GRAMS_PER_POUND) + " lb" : weight(low, unit);
     String name = unit == Units.Weight.KG ? " kg" : " lb";
     boolean plain = isPlain(a, name) && isPlain(b, name);
     return plain ? a.substring(0, a.length() - name.length()) + "–" + b : a + "–" + b;

@@ -120,7 +120,10 @@ final class CompareTables {
             105,
             r -> r.side.minutesPastPlain(),
             r -> String.valueOf(Math.round(r.side.minutesPastPlain())))
-        .words("Stays", 520, r -> CompareWords.stays(r.side));
+        .detail(
+            "Stays",
+            r -> Say.capital(Say.line(r.side.line().line(), units)) + ", " + r.session + " match",
+            r -> CompareWords.stays(r.side));
   }
 
   private static @Nullable Double perHour(RatePair.Side side) {

@@ -3,8 +3,11 @@ package org.fadeline.ui.control;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -44,6 +47,9 @@ public final class DataTable<R> extends VBox {
   /** Where there are fewer rows, there is still room to say so. */
   private static final int FEWEST_ROWS = 3;
 
+  /** Room for what is above the rows, and for a bar below, in rows. */
+  private static final double HEADS = 3.4;
+
   /** Rows it asks room for where there are more. */
   private static final int ROWS_ASKED = 6;
 
@@ -52,11 +58,14 @@ public final class DataTable<R> extends VBox {
   private final FilteredList<R> filtered = new FilteredList<>(rows);
   private final List<Function<R, String>> texts = new ArrayList<>();
   private final ColumnFit<R> columns = new ColumnFit<>(table, texts);
+  private final List<RowDetail<R>> details = new ArrayList<>();
+  private final List<String> detailHeadings = new ArrayList<>();
   private final Button copy = new Button("Copy");
   private final Label title = new Label();
   private @Nullable Consumer<R> choose;
   private final Label nothing = new Label();
   private boolean hugging;
+  private double row = ROW;
 
   /**
    * Makes an empty table.
@@ -101,6 +110,8 @@ public final class DataTable<R> extends VBox {
     // Written like the cells, it knows their font once the table is seen.
     copy.fontProperty().addListener((p, before, font) -> columns.fit(font));
     table.fixedCellSizeProperty().addListener((p, before, size) -> hugRows());
+    // The rows may have become higher, or lower: not while the table is being laid out.
+    table.widthProperty().addListener((p, before, width) -> Platform.runLater(this::hugRows));
     NodeMenu.on(table, asked -> menu(), this::menuPlace);
     setVgrow(table, Priority.ALWAYS);
     setSpacing(6);
@@ -124,19 +135,22 @@ public final class DataTable<R> extends VBox {
 
   private void hugRows() {
     if (hugging) {
-      double row = Math.max(ROW, table.getFixedCellSize());
-      int shown = Math.max(FEWEST_ROWS, rows.size());
+      row = Math.max(row, table.getFixedCellSize());
+      double shown = Math.max(row * FEWEST_ROWS, columns.rowsHeight(row));
       // The heading, the row of headings, and a bar where the columns do not fit.
-      double height = row * (shown + 3.2);
+      double height =
+          shown
+              + row * HEADS
+              + details.stream().mapToDouble(d -> d.getHeight() + getSpacing()).sum();
       setMaxHeight(height);
-      setPrefHeight(Math.min(height, row * (ROWS_ASKED + 3.2)));
+      setPrefHeight(Math.min(height, row * (ROWS_ASKED + HEADS)));
     }
   }
 
   /** Adds a column of words. */
   public DataTable<R> words(String heading, double width, Function<R, String> text) {
     TableColumn<R, String> column = new TableColumn<>(heading);
-    column.setCellFactory(c -> new WordCell<>());
+    column.setCellFactory(c -> new WordCell<>(c, columns::isWrapped));
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(text.apply(row.getValue())));
     column.setPrefWidth(width);
     table.getColumns().add(column);
@@ -155,7 +169,7 @@ public final class DataTable<R> extends VBox {
     TableColumn<R, Double> column = new TableColumn<>(heading);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(value.apply(row.getValue())));
     column.setComparator(java.util.Comparator.nullsFirst(java.util.Comparator.naturalOrder()));
-    column.setCellFactory(c -> new NumberCell<>(text));
+    column.setCellFactory(c -> new NumberCell<>(c, text, columns::isWrapped));
     column.setPrefWidth(width);
     column.getStyleClass().add("number-column");
     table.getColumns().add(column);
@@ -166,12 +180,17 @@ public final class DataTable<R> extends VBox {
   /** Words; long ones, which may be cut short, are a hover away. */
   private static final class WordCell<R> extends TableCell<R, String> {
     private static final int LONG = 36;
+    private final CellText content;
+
+    WordCell(TableColumn<R, ?> column, BooleanSupplier wrapped) {
+      content = new CellText(this, column, wrapped);
+    }
 
     @Override
     protected void updateItem(@Nullable String item, boolean empty) {
       super.updateItem(item, empty);
       String text = empty || item == null ? "" : item;
-      setText(text);
+      content.show(text, text);
       setTooltip(text.length() > LONG ? new Tooltip(text) : null);
     }
   }
@@ -179,18 +198,37 @@ public final class DataTable<R> extends VBox {
   /** A number at the right edge. */
   private static final class NumberCell<R> extends TableCell<R, Double> {
     private final Function<R, String> text;
+    private final CellText content;
 
-    NumberCell(Function<R, String> text) {
+    NumberCell(TableColumn<R, ?> column, Function<R, String> text, BooleanSupplier wrapped) {
       this.text = text;
       getStyleClass().add("number-cell");
+      content = new CellText(this, column, wrapped);
     }
 
     @Override
     protected void updateItem(@Nullable Double item, boolean empty) {
       super.updateItem(item, empty);
       R row = empty ? null : getTableRow().getItem();
-      setText(item == null || row == null ? null : text.apply(row));
+      String words = item == null || row == null ? "" : text.apply(row);
+      content.show(words, TextRows.broken(words));
     }
+  }
+
+  /**
+   * Adds long words that are read below the table, of the row picked or else of the first; filtered
+   * and copied as if they were a column. Called after the columns.
+   *
+   * @param name what the row is called there
+   */
+  public DataTable<R> detail(String heading, Function<R, String> name, Function<R, String> text) {
+    texts.add(text);
+    detailHeadings.add(heading);
+    RowDetail<R> detail = new RowDetail<>(table, heading, name, text);
+    details.add(detail);
+    detail.heightProperty().addListener((p, before, height) -> Platform.runLater(this::hugRows));
+    getChildren().add(detail);
+    return this;
   }
 
   private List<MenuItem> menu() {
@@ -281,7 +319,12 @@ public final class DataTable<R> extends VBox {
   /** Returns rows as tab-separated text with the heading. */
   public String asText(List<R> chosen) {
     StringBuilder text = new StringBuilder();
-    text.append(String.join("\t", table.getColumns().stream().map(TableColumn::getText).toList()));
+    text.append(
+        String.join(
+            "\t",
+            Stream.concat(
+                    table.getColumns().stream().map(TableColumn::getText), detailHeadings.stream())
+                .toList()));
     for (R row : chosen) {
       text.append('\n')
           .append(

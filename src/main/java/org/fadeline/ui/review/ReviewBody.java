@@ -106,9 +106,9 @@ final class ReviewBody {
     HBox.setHgrow(right, Priority.ALWAYS);
     right.setMinWidth(0);
     right.setPrefWidth(100);
-    stays.view().setPrefWidth(430);
+    stays.view().setPrefWidth(400);
     stays.view().setMinWidth(400);
-    stays.view().setMaxWidth(430);
+    stays.view().setMaxWidth(400);
     HBox middle = new HBox(10, stays.view(), right);
     middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
     view.setTop(top);

@@ -33,12 +33,11 @@ final class SettingsPage {
 
   SettingsPage(Workbench bench) {
     this.bench = bench;
-    Label settings = heading("What the findings rest on");
     Label moves = heading("How the findings move with the settings");
     summary.setWrapText(true);
     summary.setMinHeight(Region.USE_PREF_SIZE);
     summary.setId("other-settings");
-    body = new VBox(8, settings, new SettingsPane(bench).view(), moves, summary, table);
+    body = new VBox(8, new SettingsPane(bench).view(), moves, summary, table);
     VBox.setVgrow(table, Priority.ALWAYS);
     view = new ScrollPane(body);
     view.setFitToWidth(true);
@@ -49,7 +48,7 @@ final class SettingsPage {
   private static Label heading(String words) {
     Label label = new Label(words);
     label.getStyleClass().add("strong");
-    label.setStyle("-fx-padding: 0.7em 0 0 0;");
+    label.setStyle("-fx-padding: 0.4em 0 0 0;");
     return label;
   }
 
@@ -106,7 +105,7 @@ final class SettingsPage {
     }
     rows.words("Moves", 80, row -> row.isSteady() ? "hardly" : "yes");
     rows.show(others.rows());
-    rows.setMinHeight(260);
+    rows.hug().setMinHeight(240);
     VBox.setVgrow(rows, Priority.ALWAYS);
     table.getChildren().setAll(rows);
   }

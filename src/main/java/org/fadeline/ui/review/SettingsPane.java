@@ -8,6 +8,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.ReviewSettings;
@@ -27,7 +28,7 @@ final class SettingsPane {
   SettingsPane(Workbench bench) {
     this.bench = bench;
     grid.setHgap(16);
-    grid.setVgap(8);
+    grid.setVgap(6);
     row(
         "A fade is plain at",
         List.of(0.5, 0.8, 0.9, 0.95),
@@ -59,14 +60,21 @@ final class SettingsPane {
         v -> Say.number(v) + " min",
         ReviewSettings::windowMinutes,
         (s, v) -> of(s, v, s.callLevel(), s.changeHazard(), s.measure(), s.moveCostMinutes()));
+    Label title = new Label("What the findings rest on");
+    title.getStyleClass().add("strong");
     Button defaults = new Button("Back to the defaults");
+    defaults.getStyleClass().add("flat");
     defaults.setOnAction(e -> bench.settings(ReviewSettings.DEFAULT));
     state.getStyleClass().add("quiet");
     Watch.part(
         bench.stateProperty(),
         s -> s.review().pending(),
         pending -> state.setText(pending ? "Reviewing again…" : ""));
-    view = new VBox(10, grid, learning(), defaults, state);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox head = new HBox(12, title, state, gap, defaults);
+    head.setAlignment(Pos.CENTER_LEFT);
+    view = new VBox(6, head, grid, learning());
   }
 
   VBox view() {

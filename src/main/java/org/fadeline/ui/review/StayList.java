@@ -42,7 +42,7 @@ final class StayList {
     Label title = new Label("Stay or go");
     title.getStyleClass().add("title");
     title.setMinWidth(Region.USE_PREF_SIZE);
-    Label note = new Label("what each stay paid, when it faded, when it was left");
+    Label note = new Label("what each paid, when it faded, when it was left");
     note.getStyleClass().add("quiet");
     HBox head = new HBox(10, title, note);
     head.setAlignment(Pos.BASELINE_LEFT);

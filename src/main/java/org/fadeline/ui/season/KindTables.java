@@ -115,7 +115,7 @@ final class KindTables {
 
   private void columnsOfFirstBites() {
     firstBites
-        .words("", 160, g -> Say.capital(g.name()))
+        .words("Name", 160, g -> Say.capital(g.name()))
         .words("By", 80, g -> g.by().word())
         .numbers(
             "Sessions",

@@ -141,7 +141,11 @@ final class SeasonBody {
     pages.put(PAGES.get(1), page(hours, kinds.hours));
     pages.put(PAGES.get(2), page(byChoice, firstBites, kinds.firstBites));
     pages.put(PAGES.get(3), page(beside(fades, pastPlain), kinds.fades));
-    pages.put(PAGES.get(4), page(feed, beside(kinds.fed, tables.feed)));
+    HBox fedAndFeed = beside(kinds.fed, tables.feed);
+    // The second has twice the columns.
+    kinds.fed.setPrefWidth(423);
+    tables.feed.setPrefWidth(580);
+    pages.put(PAGES.get(4), page(feed, fedAndFeed));
     learned.setWrapText(true);
     teach.setId("season-teach");
     teach.setOnAction(e -> teach(desk.state()));

@@ -58,9 +58,9 @@ final class SessionsBehind {
     view = new VBox(8, heading, list, how);
     view.getStyleClass().add("panel");
     view.setStyle("-fx-padding: 0.9em;");
-    view.setMinWidth(250);
-    view.setPrefWidth(250);
-    view.setMaxWidth(250);
+    view.setMinWidth(220);
+    view.setPrefWidth(220);
+    view.setMaxWidth(220);
   }
 
   Region view() {

@@ -62,6 +62,8 @@ class SayTest {
     // 49 kg is 108.03 lb and 74 kg 163.14 lb (1 lb = 0.45359237 kg, Weights and Measures Act 1985).
     assertEquals("108–163 lb", Say.roughWeights(49_000, 74_000, Units.LB_OZ_AND_METRES));
     assertEquals("49–74 kg", Say.roughWeights(49_000, 74_000, Units.KG_AND_METRES));
-    assertEquals("2 lb 3 oz–163 lb", Say.roughWeights(1000, 74_000, Units.LB_OZ_AND_METRES));
+    assertEquals("2–163 lb", Say.roughWeights(1000, 74_000, Units.LB_OZ_AND_METRES));
+    assertEquals("14 oz–25 lb", Say.roughWeights(400, 11_300, Units.LB_OZ_AND_METRES));
+    assertEquals("1 lb 8 oz–3 lb 5 oz", Say.roughWeights(680, 1_500, Units.LB_OZ_AND_METRES));
   }
 }
