@@ -14,11 +14,6 @@ public record ChangePointDraw(List<ChangePointSegment> segments) {
     segments = List.copyOf(segments);
   }
 
-  /** Number of changes, 0 or more. */
-  public int changes() {
-    return Math.max(0, segments.size() - 1);
-  }
-
   /**
    * Rate in bin {@code bin}, counted from 0.
    *

@@ -66,6 +66,16 @@ final class ChangePointGamma {
         : Math.max(0, 1 - front * fraction(shape, x));
   }
 
+  /**
+   * y·log e − log y!: what a Poisson count adds to the log evidence whatever its rate.
+   *
+   * @param count y, whole or fractional, 0 or more
+   * @param exposure e, above 0 where there is a count
+   */
+  static double logPoissonConstant(double count, double exposure) {
+    return count > 0 ? count * Math.log(exposure) - logGamma(count + 1) : 0;
+  }
+
   private static double series(double shape, double x) {
     double term = 1 / shape;
     double sum = term;

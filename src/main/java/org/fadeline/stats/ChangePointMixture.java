@@ -12,13 +12,11 @@ public final class ChangePointMixture {
   /** Prior mean rates per hour of exposure that cover what a line pays: 1.5 to 48 per hour. */
   private static final double[] HOURLY_MEANS = {1.5, 3, 6, 12, 24, 48};
 
-  private final double[] means;
   private final double[] weights;
   private final List<ChangePointPosterior> components;
   private final double logEvidence;
 
-  private ChangePointMixture(double[] means, List<ChangePointPosterior> components) {
-    this.means = means;
+  private ChangePointMixture(List<ChangePointPosterior> components) {
     this.components = List.copyOf(components);
     double[] logs = components.stream().mapToDouble(ChangePointPosterior::logEvidence).toArray();
     weights = new double[logs.length];
@@ -42,7 +40,7 @@ public final class ChangePointMixture {
     for (double mean : means) {
       components.add(ChangePointPosterior.of(bins, prior.withMean(mean)));
     }
-    return new ChangePointMixture(means.clone(), components);
+    return new ChangePointMixture(components);
   }
 
   /** Prior mean rates 1.5, 3, 6, 12, 24 and 48 per hour. */
@@ -50,29 +48,9 @@ public final class ChangePointMixture {
     return HOURLY_MEANS.clone();
   }
 
-  /** The prior mean rates. */
-  public double[] means() {
-    return means.clone();
-  }
-
-  /** Posterior weight of each prior mean; they sum to 1. */
-  public double[] weights() {
-    return weights.clone();
-  }
-
-  /** The posterior under each prior mean. */
-  public List<ChangePointPosterior> components() {
-    return components;
-  }
-
   /** Log evidence of the mixture. */
   public double logEvidence() {
     return logEvidence;
-  }
-
-  /** Probability of a change at each boundary, by boundary; index 0 holds 0. */
-  public double[] changeProbabilities() {
-    return mixed(ChangePointPosterior::changeProbabilities);
   }
 
   /** Posterior mean rate in each bin. */
@@ -83,11 +61,6 @@ public final class ChangePointMixture {
   /** Probability that the last segment starts with bin s, by s. */
   public double[] lastStartProbabilities() {
     return mixed(ChangePointPosterior::lastStartProbabilities);
-  }
-
-  /** Probability of 0 … {@code most} changes, and of more in the last entry. */
-  public double[] changeCountProbabilities(int most) {
-    return mixed(component -> component.changeCountProbabilities(most));
   }
 
   /**

@@ -63,11 +63,6 @@ public final class ChangePointPosterior {
     return new ChangePointPosterior(new ChangePointRecursion(bins, prior, hazards));
   }
 
-  /** Number of bins. */
-  public int size() {
-    return n;
-  }
-
   /** Log of the probability of all counts, changes and rates summed out. */
   public double logEvidence() {
     return logEvidence;

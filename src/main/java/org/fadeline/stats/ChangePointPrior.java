@@ -26,22 +26,6 @@ public record ChangePointPrior(double shape, double rate, double hazard, int min
     }
   }
 
-  /**
-   * An exponential prior of this mean with segments of any length.
-   *
-   * @param mean prior mean rate, in (0, ∞)
-   * @param hazard probability of a change at one boundary, in [0, 1)
-   * @throws IllegalArgumentException if a value is outside its range
-   */
-  public static ChangePointPrior exponential(double mean, double hazard) {
-    return new ChangePointPrior(1, 1 / Checks.positive(mean, "prior mean"), hazard, 1);
-  }
-
-  /** The same prior with another minimum length, at least 1 bin. */
-  public ChangePointPrior withMinimumLength(int bins) {
-    return new ChangePointPrior(shape, rate, hazard, bins);
-  }
-
   /** The same prior with its mean rate at this value, in (0, ∞). */
   public ChangePointPrior withMean(double mean) {
     return new ChangePointPrior(

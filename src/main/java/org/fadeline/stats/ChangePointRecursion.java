@@ -198,8 +198,7 @@ final class ChangePointRecursion {
 
   /** The part of the log evidence that bin {@code i} adds whatever its segment. */
   double logBinConstant(int i) {
-    double y = bins.count(i);
-    return y > 0 ? y * Math.log(bins.exposure(i)) - ChangePointGamma.logGamma(y + 1) : 0;
+    return ChangePointGamma.logPoissonConstant(bins.count(i), bins.exposure(i));
   }
 
   /** log weight of a segment over bins [from, to) without its length, for {@code to} not last. */

@@ -63,10 +63,7 @@ public final class ChangePointSingle {
     double prior = rate == 0 ? 0 : 2 * (shape * Math.log(rate) - ChangePointGamma.logGamma(shape));
     double constant = 0;
     for (int i = 0; i < n; i++) {
-      double y = bins.count(i);
-      if (y > 0) {
-        constant += y * Math.log(bins.exposure(i)) - ChangePointGamma.logGamma(y + 1);
-      }
+      constant += ChangePointGamma.logPoissonConstant(bins.count(i), bins.exposure(i));
     }
     return new ChangePointSingle(
         probabilities, before, after, logSum - Math.log(total) + prior + constant);

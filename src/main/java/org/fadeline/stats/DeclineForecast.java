@@ -41,9 +41,7 @@ public final class DeclineForecast {
     Checks.positive(hours, "exposure");
     Checks.notNegative(minute, "middle of the bin");
     sums.add(count, hours, minute);
-    if (count > 0) {
-      constant += count * Math.log(hours) - ChangePointGamma.logGamma(count + 1);
-    }
+    constant += ChangePointGamma.logPoissonConstant(count, hours);
     logEvidence = sums.weigh(mean, 1, weights) + constant;
   }
 

@@ -58,11 +58,6 @@ public final class FadePosterior {
     public FadeShape shape() {
       return FadeShape.of(logStepOverDecline);
     }
-
-    /** Posterior weight of the steps, in [0, 1]. */
-    public double stepWeight() {
-      return 1 / (1 + Math.exp(-logStepOverDecline));
-    }
   }
 
   /**

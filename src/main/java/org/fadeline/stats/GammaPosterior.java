@@ -44,15 +44,6 @@ public record GammaPosterior(double shape, double rate) {
   }
 
   /**
-   * Variance of the rate.
-   *
-   * @throws IllegalStateException if the distribution is improper
-   */
-  public double variance() {
-    return proper().shape / rate / rate;
-  }
-
-  /**
    * Pr(rate &gt; x), accurate where it is small; 1 for x at or below 0.
    *
    * @throws IllegalStateException if the distribution is improper

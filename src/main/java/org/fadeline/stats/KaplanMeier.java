@@ -165,11 +165,6 @@ public final class KaplanMeier {
     return new KaplanMeier(rows, start, times, atRisk, events, band, level);
   }
 
-  /** Where the curve starts: −∞ for one that was never cut. */
-  public double start() {
-    return start;
-  }
-
   /** Rows at risk at any time t, an event time or not: entry &lt; t ≤ exit. */
   public int atRisk(double t) {
     return rows.atRisk(t);

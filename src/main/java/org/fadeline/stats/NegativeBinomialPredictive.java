@@ -34,16 +34,6 @@ public final class NegativeBinomialPredictive implements PredictiveCount {
     return new NegativeBinomialPredictive(shape, rate / total, exposure / total);
   }
 
-  /** Size A. */
-  public double size() {
-    return size;
-  }
-
-  /** Probability B/(B + f), in (0, 1]. */
-  public double probability() {
-    return stay;
-  }
-
   @Override
   public double probability(long k) {
     if (k < 0) {

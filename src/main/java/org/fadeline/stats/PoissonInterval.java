@@ -41,11 +41,6 @@ public final class PoissonInterval {
     return level == USUAL.level ? USUAL : new PoissonInterval(level);
   }
 
-  /** Coverage these limits are built for, in (0, 1). */
-  public double level() {
-    return level;
-  }
-
   /**
    * Limits of the mean count.
    *

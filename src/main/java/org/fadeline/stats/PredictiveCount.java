@@ -55,16 +55,4 @@ public sealed interface PredictiveCount permits NegativeBinomialPredictive, Pred
   private boolean reaches(long k, double p) {
     return p <= 0.5 ? cumulative(k) >= p : survival(k) <= 1 - p;
   }
-
-  /**
-   * Central predictive interval: quantiles at (1 − level)/2 and 1 − (1 − level)/2.
-   *
-   * @param level in (0, 1)
-   * @throws IllegalArgumentException if the level is not in (0, 1)
-   */
-  default Interval interval(double level) {
-    Checks.insideUnit(level, "level");
-    double tail = (1 - level) / 2;
-    return new Interval(quantile(tail), quantile(1 - tail), level);
-  }
 }

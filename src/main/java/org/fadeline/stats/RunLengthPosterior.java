@@ -115,14 +115,4 @@ public final class RunLengthPosterior {
     }
     return rates;
   }
-
-  /**
-   * Counts to expect if the current run goes on unchanged for this exposure after the last bin.
-   *
-   * @param exposure finite and in [0, ∞)
-   * @throws IllegalArgumentException if it is not
-   */
-  public PredictiveCountMixture predictive(double exposure) {
-    return PredictiveCountMixture.of(rates(size()), exposure);
-  }
 }

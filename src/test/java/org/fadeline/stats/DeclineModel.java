@@ -8,22 +8,20 @@ import java.util.List;
  * from 10 to 480 minutes by a grid of 40 points, starting rate exponential with a mean mixed
  * equally over given values. Closed form at each grid point, a gamma prior being conjugate (Gelman
  * et al., Bayesian Data Analysis, 3rd ed. 2013, section 2.6); section 4 of the methods document.
- * Instances are safe for use by many threads.
+ * The whole of it at once, for the tests to hold {@link FadeDeclines} and {@link DeclineForecast}
+ * against, which go bin by bin.
  */
-public final class DeclineModel {
+final class DeclineModel {
   private final DeclineSums sums;
   private final FadeOptions.PriorMeans means;
-  private final double bunching;
   private final double[] weights;
   private final double logEvidence;
 
-  private DeclineModel(
-      DeclineSums sums, FadeOptions.PriorMeans means, double bunching, double constant) {
+  private DeclineModel(DeclineSums sums, FadeOptions.PriorMeans means, double constant) {
     this.sums = sums;
     this.means = means;
-    this.bunching = bunching;
     weights = new double[means.size() * DeclineSums.GRID];
-    logEvidence = sums.weigh(means, bunching, weights) + constant;
+    logEvidence = sums.weigh(means, 1, weights) + constant;
   }
 
   /**
@@ -34,7 +32,7 @@ public final class DeclineModel {
    * @param means prior means of the starting rate per hour, at least one, each in (0, ∞)
    * @throws IllegalArgumentException if a value is out of range or lengths differ
    */
-  public static DeclineModel of(ChangePointBins bins, double[] minutes, double... means) {
+  static DeclineModel of(ChangePointBins bins, double[] minutes, double... means) {
     Checks.sameLength(bins.size(), minutes.length, "bins and minutes");
     DeclineSums sums = new DeclineSums();
     double constant = 0;
@@ -42,20 +40,18 @@ public final class DeclineModel {
       Checks.notNegative(minutes[i], "middle of bin " + (i + 1));
       double y = bins.count(i);
       sums.add(y, bins.exposure(i), minutes[i]);
-      if (y > 0) {
-        constant += y * Math.log(bins.exposure(i)) - ChangePointGamma.logGamma(y + 1);
-      }
+      constant += ChangePointGamma.logPoissonConstant(y, bins.exposure(i));
     }
-    return new DeclineModel(sums, new FadeOptions.PriorMeans(means), 1, constant);
+    return new DeclineModel(sums, new FadeOptions.PriorMeans(means), constant);
   }
 
   /** Log of the probability of all counts. */
-  public double logEvidence() {
+  double logEvidence() {
     return logEvidence;
   }
 
   /** The half-lives told apart, minutes, ascending. */
-  public double[] halfLives() {
+  double[] halfLives() {
     double[] result = new double[DeclineSums.GRID];
     for (int i = 0; i < result.length; i++) {
       result[i] = Math.log(2) / sums.decay(i);
@@ -64,7 +60,7 @@ public final class DeclineModel {
   }
 
   /** Posterior probability of each half-life; they sum to 1. */
-  public double[] halfLifeProbabilities() {
+  double[] halfLifeProbabilities() {
     double[] result = new double[DeclineSums.GRID];
     for (int k = 0; k < weights.length; k++) {
       result[k % DeclineSums.GRID] += weights[k];
@@ -77,7 +73,7 @@ public final class DeclineModel {
    *
    * @param minute since the decline began, in [0, ∞)
    */
-  public double meanRate(double minute) {
+  double meanRate(double minute) {
     double sum = 0;
     for (int k = 0; k < weights.length; k++) {
       sum += weights[k] * shape() / rate(k) * Math.exp(-decay(k) * minute);
@@ -91,7 +87,7 @@ public final class DeclineModel {
    * @param count how many, 0 or more
    * @param seed the same seed gives the same draws
    */
-  public List<DeclineDraw> draws(int count, long seed) {
+  List<DeclineDraw> draws(int count, long seed) {
     ChangePointRandom random = new ChangePointRandom(seed);
     List<DeclineDraw> draws = new ArrayList<>(count);
     double sum = 0;
@@ -106,11 +102,11 @@ public final class DeclineModel {
   }
 
   private double shape() {
-    return sums.shape(bunching);
+    return sums.shape(1);
   }
 
   private double rate(int k) {
-    return sums.rate(means.get(k / DeclineSums.GRID), k % DeclineSums.GRID, bunching);
+    return sums.rate(means.get(k / DeclineSums.GRID), k % DeclineSums.GRID, 1);
   }
 
   private double decay(int k) {

@@ -6,9 +6,9 @@ package org.fadeline.stats;
  * @param startingRate events per hour at minute 0, 0 or more
  * @param decay per minute, above 0; the half-life is ln 2 / decay
  */
-public record DeclineDraw(double startingRate, double decay) {
+record DeclineDraw(double startingRate, double decay) {
   /** Rate at {@code minute}, events per hour. */
-  public double rateAt(double minute) {
+  double rateAt(double minute) {
     return startingRate * Math.exp(-decay * minute);
   }
 }
