@@ -1,6 +1,7 @@
 package org.fadeline.io;
 
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -31,6 +32,10 @@ public final class ClockTimes {
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSxxxxx", Locale.ROOT);
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT);
+
+  /** A clock time this long or less before all in is before all in; longer, after midnight. */
+  private static final Duration BEFORE_ALL_IN = Duration.ofHours(6);
+
   private static final String HOW = "write it as 2026-08-15T10:42:00.000+01:00";
 
   private ClockTimes() {}
@@ -141,6 +146,18 @@ public final class ClockTimes {
         Integer.parseInt(matcher.group(before + 2)),
         second == null ? 0 : Integer.parseInt(second),
         nano);
+  }
+
+  /**
+   * Returns the day of a clock time given alone: the match's, or the day after where it lies more
+   * than six hours before all in.
+   *
+   * @param date of all in
+   * @param allIn its clock time
+   */
+  public static LocalDate dayOf(LocalTime clock, LocalDate date, LocalTime allIn) {
+    boolean afterMidnight = Duration.between(clock, allIn).compareTo(BEFORE_ALL_IN) > 0;
+    return afterMidnight ? date.plusDays(1) : date;
   }
 
   /** Returns the instant of a local date-time, refusing one that the clock had twice or never. */

@@ -1,7 +1,6 @@
 package org.fadeline.io;
 
 import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -15,9 +14,6 @@ import org.jspecify.annotations.Nullable;
  * than six hours before all in's clock time.
  */
 final class CsvTimes {
-  /** A clock time this long or less before all in is before all in; longer, after midnight. */
-  private static final Duration BEFORE = Duration.ofHours(6);
-
   private static final Pattern OWN_DATE =
       Pattern.compile("(\\d{1,4})[/.-](\\d{1,2})[/.-](\\d{1,4})");
 
@@ -55,11 +51,8 @@ final class CsvTimes {
     if (full != null || clock == null) {
       return ClockTimes.instant(String.valueOf(full), zone, options.clockChange());
     }
-    LocalDate day = written.date;
-    if (day == null) {
-      Duration ahead = Duration.between(clock, allIn);
-      day = ahead.compareTo(BEFORE) > 0 ? date.plusDays(1) : date;
-    }
+    LocalDate given = written.date;
+    LocalDate day = given == null ? ClockTimes.dayOf(clock, date, allIn) : given;
     return ClockTimes.resolve(LocalDateTime.of(day, clock), zone, options.clockChange());
   }
 

@@ -13,10 +13,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.fadeline.io.ReadOptions;
-import org.fadeline.io.notes.SpokenNotes;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,6 +40,10 @@ class CaptionConvertTest {
           throw new UnsupportedOperationException("no display in tests");
         },
         args);
+  }
+
+  private static boolean isMarked(SessionEvent event) {
+    return String.valueOf(event.note()).matches("proposed, \\d{1,2}% sure: .*");
   }
 
   @Test
@@ -71,7 +75,7 @@ class CaptionConvertTest {
     assertTrue(told.contains("captions carry no clock"), told);
     Session session = SessionFiles.read(file, ReadOptions.DEFAULT).session().orElseThrow();
     assertEquals(2, session.events().size());
-    assertTrue(session.events().stream().allMatch(SpokenNotes::isProposed));
+    assertTrue(session.events().stream().allMatch(CaptionConvertTest::isMarked));
     assertEquals(
         "2026-06-20T10:09",
         session.clock(session.events().get(1).at()).toLocalDateTime().toString());
@@ -115,7 +119,7 @@ class CaptionConvertTest {
           List.of(new Outcome.Imported(String.valueOf(file.getFileName()), -90_000)),
           session.outcome().imports());
     }
-    assertTrue(converted(shorthand).events().stream().allMatch(SpokenNotes::isProposed));
+    assertTrue(converted(shorthand).events().stream().allMatch(CaptionConvertTest::isMarked));
   }
 
   @Test

@@ -2,7 +2,6 @@ package org.fadeline.io.notes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.fadeline.io.notes.Piece.Kind;
 import org.fadeline.model.EventKind;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +49,6 @@ final class NoteDraft {
   }
 
   String shape() {
-    return pieces.stream().map(Piece::shape).collect(Collectors.joining(" "));
+    return Piece.shapes(pieces);
   }
 }

@@ -85,7 +85,7 @@ final class NoteFields {
     Double grams = null;
     boolean each =
         pieces.stream().anyMatch(piece -> piece.isWord("both") || piece.isWord("each"))
-            || NoteFields.allAbout(pieces);
+            || allAbout(pieces);
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
       if (piece.is(Kind.WEIGHT) && (grams == null || corrected(pieces, i))) {

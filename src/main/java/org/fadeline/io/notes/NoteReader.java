@@ -2,9 +2,7 @@ package org.fadeline.io.notes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.fadeline.io.notes.NoteClause.Hit;
 import org.fadeline.io.notes.Piece.Kind;
 import org.fadeline.model.EventKind;
@@ -25,9 +23,6 @@ public final class NoteReader {
   /** The rules' own confidence was too high by this on notes they had not seen (see the docs). */
   private static final double ON_FRESH_NOTES = 0.87;
 
-  private static final Pattern OVER_IT =
-      Pattern.compile("\\b(?:over|on|round|into|with) (?:it|the top|there)\\b");
-
   private final Vocabulary vocabulary;
 
   /** Returns a reader that knows a session's lines. */
@@ -44,7 +39,7 @@ public final class NoteReader {
    */
   public List<ProposedEvent> read(String note, long at, String idPrefix) {
     List<NoteDraft> drafts = new NoteMerger(drafts(note)).merge();
-    lines(drafts);
+    NoteLines.carry(drafts);
     List<ProposedEvent> events = new ArrayList<>();
     for (NoteDraft draft : drafts) {
       int times = times(draft);
@@ -168,7 +163,7 @@ public final class NoteReader {
           i + 1 == hits.size() ? clause.pieces().size() : boundary(clause, hit, hits.get(i + 1));
       draft.pieces.addAll(clause.pieces().subList(from, to));
       draft.shiftMillis = ago(clause.shape(), draft.pieces);
-      place(draft, clause, hit);
+      NoteLines.place(draft, clause, hit);
       drafts.add(draft);
       if (draft.kind == EventKind.FED) {
         drafts.addAll(NoteDonor.fedElsewhere(draft));
@@ -317,84 +312,5 @@ public final class NoteReader {
         .mapToLong(piece -> Math.round(piece.value() * 1000))
         .findFirst()
         .orElse(0);
-  }
-
-  /** Finds the draft's line, and for a move the line left and the line moved to. */
-  private static void place(NoteDraft draft, NoteClause clause, Hit hit) {
-    if (draft.kind == EventKind.MOVE) {
-      List<Piece> pieces = clause.pieces();
-      boolean leaves =
-          hit.words()
-              .matches(
-                  ".*\\b(?:off|from|left|leaving|rest\\w*|giv\\w+|gave|enough|done|finished|it for)\\b.*");
-      for (int i = hit.from(); i < hit.to(); i++) {
-        if (pieces.get(i).is(Kind.LINE)) {
-          if (leaves) {
-            draft.lineId = pieces.get(i).name();
-          } else {
-            draft.towards = pieces.get(i).name();
-          }
-          draft.severalLines |= pieces.get(i).name() == null;
-        }
-      }
-      Piece named = line(clause.pieces().subList(0, hit.from()));
-      if (leaves && draft.lineId == null && named != null && !draft.severalLines) {
-        draft.lineId = named.name();
-      }
-      return;
-    }
-    Piece line = line(draft.pieces);
-    if (line == null && draft.kind != EventKind.FED) {
-      line = line(clause.pieces());
-    }
-    if (line != null) {
-      draft.lineId = line.name();
-      draft.severalLines = line.name() == null;
-    }
-  }
-
-  private static @Nullable Piece line(List<Piece> pieces) {
-    return pieces.stream().filter(piece -> piece.is(Kind.LINE)).findFirst().orElse(null);
-  }
-
-  /** Carries a line said earlier in the note to the water events after it. */
-  private static void lines(List<NoteDraft> drafts) {
-    String said = null;
-    for (NoteDraft draft : drafts) {
-      if (draft.lineId == null && draft.kind != EventKind.MOVE) {
-        Piece late = line(draft.pieces);
-        draft.lineId = late == null ? null : late.name();
-        draft.severalLines |= late != null && late.name() == null;
-      }
-      if (draft.kind == EventKind.FED
-          && draft.lineId == null
-          && OVER_IT.matcher(draft.shape()).find()) {
-        draft.lineId = said;
-      }
-      boolean water = draft.kind.group() == Group.WATER;
-      boolean placed =
-          water || draft.kind == EventKind.INDICATION || draft.kind == EventKind.CHANGE;
-      if (draft.kind == EventKind.MOVE && draft.words.contains("it") && draft.lineId == null) {
-        Piece left = line(draft.pieces);
-        boolean other = left != null && !Objects.equals(left.name(), draft.towards);
-        draft.lineId = other && left != null ? left.name() : null;
-      }
-      if (!takesLine(draft.kind)) {
-        draft.lineId = null;
-      } else if (draft.kind == EventKind.MOVE) {
-        said = draft.towards == null ? said : draft.towards;
-      } else if (placed && draft.lineId == null) {
-        draft.lineId = said;
-      } else if (water) {
-        said = draft.lineId;
-      }
-    }
-  }
-
-  private static boolean takesLine(EventKind kind) {
-    return switch (kind) {
-      case NET, NEIGHBOUR, WEATHER, STOPPED, RESUMED, ALL_IN, ALL_OUT, NOTE, COUNT -> false;
-      default -> true;
-    };
   }
 }

@@ -66,11 +66,7 @@ final class NoteScanner {
   }
 
   private int add(Kind kind, int from, int to, double value, @Nullable String name) {
-    StringBuilder said = new StringBuilder();
-    for (Piece piece : in.subList(from, to)) {
-      said.append(said.length() == 0 ? "" : " ").append(piece.said());
-    }
-    out.add(new Piece(kind, said.toString(), value, name));
+    out.add(new Piece(kind, Piece.said(in.subList(from, to)), value, name));
     return to;
   }
 
@@ -279,8 +275,7 @@ final class NoteScanner {
       size = value % 10;
       out.add(new Piece(Kind.AMOUNT, in.get(start).said(), value - size, "pieces"));
     }
-    String figure = size == Math.rint(size) ? String.valueOf((long) size) : String.valueOf(size);
-    String name = figure + " mm " + bait.name();
+    String name = Piece.figure(size) + " mm " + bait.name();
     out.add(new Piece(Kind.BAIT, bait.said(), 0, name));
     return end;
   }
@@ -334,11 +329,7 @@ final class NoteScanner {
     while (word(end).equals("and") && baitEnd(end + 1) > end + 1) {
       end = baitEnd(end + 1);
     }
-    StringBuilder name = new StringBuilder();
-    for (Piece piece : in.subList(i, end)) {
-      name.append(name.length() == 0 ? "" : " ").append(piece.said());
-    }
-    return add(Kind.BAIT, i, end, 0, name.toString());
+    return add(Kind.BAIT, i, end, 0, Piece.said(in.subList(i, end)));
   }
 
   private int baitEnd(int i) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.fadeline.io.ClockTimes;
@@ -56,7 +57,7 @@ public record NoteSession(
   /** Returns whether a file name ends as notes do: captions or plain text. */
   public static boolean isNotes(Path file) {
     return CaptionReader.isCaptions(file)
-        || FileText.nameOf(file).toLowerCase(java.util.Locale.ROOT).endsWith(".txt");
+        || FileText.nameOf(file).toLowerCase(Locale.ROOT).endsWith(".txt");
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.fadeline.io.notes;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,6 +59,21 @@ record Piece(Kind kind, String said, double value, @Nullable String name) {
 
   static Piece number(String said, double value) {
     return new Piece(Kind.NUMBER, said, value, null);
+  }
+
+  /** Returns the shape of pieces, one after the other. */
+  static String shapes(List<Piece> pieces) {
+    return pieces.stream().map(Piece::shape).collect(Collectors.joining(" "));
+  }
+
+  /** Returns the words of pieces, one after the other. */
+  static String said(List<Piece> pieces) {
+    return pieces.stream().map(Piece::said).collect(Collectors.joining(" "));
+  }
+
+  /** Returns a number in figures, a whole one without decimals. */
+  static String figure(double value) {
+    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
   }
 
   boolean is(Kind other) {

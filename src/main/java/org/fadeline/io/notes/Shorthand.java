@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.fadeline.io.ClockTimes;
 import org.fadeline.io.EventJson;
 import org.fadeline.io.ImportReport;
@@ -38,8 +39,40 @@ public final class Shorthand {
           "(?<time>\\d{4}-\\d{2}-\\d{2}[Tt ]\\d[^\\s]*|\\d{1,2}[:.]\\S*)\\s+(?<rest>.*)");
   private static final Pattern ONLY_TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}\\S*");
   private static final int LONGEST_LINE = 2000;
-  private static final int HOURS_BEFORE_ALL_IN = 6;
   private static final double SURE = 0.97;
+
+  /** Words that an event is told with, so that they are no note. */
+  private static final Set<String> NO_NOTE =
+      Set.of(
+          "all",
+          "in",
+          "out",
+          "on",
+          "to",
+          "onto",
+          "the",
+          "a",
+          "of",
+          "at",
+          "with",
+          "for",
+          "from",
+          "dead",
+          "resting",
+          "plan",
+          "weather",
+          "neighbour",
+          "each",
+          "every",
+          "by",
+          "hand",
+          "catapult",
+          "weighed",
+          "and",
+          "off",
+          "then",
+          "fish",
+          "clock");
 
   private final Frame frame;
   private final ImportReport.Collector problems = new ImportReport.Collector();
@@ -210,7 +243,7 @@ public final class Shorthand {
     if (kind == EventKind.LANDED || kind == EventKind.FOUL || kind == EventKind.COUNT) {
       plainWeight(pieces);
     }
-    String words = words(pieces);
+    String words = Piece.shapes(pieces);
     String left = leftOver(kind, pieces);
     String note = kind.group() == EventKind.Group.AROUND && kind != EventKind.NET ? rest : left;
     if (kind == EventKind.NOTE) {
@@ -267,77 +300,33 @@ public final class Shorthand {
         continue;
       }
       int end = pair ? i + 2 : i + 1;
-      StringBuilder text = new StringBuilder();
-      for (Piece piece : pieces.subList(i, end)) {
-        text.append(text.length() == 0 ? "" : " ").append(number(piece.value()));
-      }
+      String text =
+          pieces.subList(i, end).stream()
+              .map(piece -> Piece.figure(piece.value()))
+              .collect(Collectors.joining(" "));
       double grams;
       try {
-        grams = WeightText.grams(text.toString(), frame.weight());
+        grams = WeightText.grams(text, frame.weight());
       } catch (IllegalArgumentException e) {
         throw fault(
             Part.WEIGHT,
             pieces.get(i).said(),
-            Shown.value(text.toString()) + " is no plain weight",
+            Shown.value(text) + " is no plain weight",
             "write it as 8lb 4oz or 3.7 kg");
       }
       pieces.subList(i, end).clear();
-      pieces.add(i, new Piece(Kind.WEIGHT, text.toString(), grams, null));
+      pieces.add(i, new Piece(Kind.WEIGHT, text, grams, null));
       return;
     }
   }
 
-  private static String number(double value) {
-    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
-  }
-
-  private static String words(List<Piece> pieces) {
-    StringBuilder words = new StringBuilder();
-    pieces.forEach(piece -> words.append(words.length() == 0 ? "" : " ").append(piece.shape()));
-    return words.toString();
-  }
-
   /** Returns the words that mean nothing to the reader. */
   private static String leftOver(EventKind kind, List<Piece> pieces) {
-    Set<String> known =
-        Set.of(
-            "all",
-            "in",
-            "out",
-            "on",
-            "to",
-            "onto",
-            "the",
-            "a",
-            "of",
-            "at",
-            "with",
-            "for",
-            "from",
-            "dead",
-            "resting",
-            "plan",
-            "weather",
-            "neighbour",
-            "each",
-            "every",
-            "by",
-            "hand",
-            "catapult",
-            "weighed",
-            "and",
-            "off",
-            "then",
-            "fish",
-            "clock");
-    StringBuilder left = new StringBuilder();
-    for (Piece piece : pieces) {
-      boolean word = piece.is(Kind.WORD) && !known.contains(piece.said());
-      if (word && !piece.said().equals(kind.word())) {
-        left.append(left.length() == 0 ? "" : " ").append(piece.said());
-      }
-    }
-    return left.toString();
+    return pieces.stream()
+        .filter(piece -> piece.is(Kind.WORD))
+        .map(Piece::said)
+        .filter(said -> !NO_NOTE.contains(said) && !said.equals(kind.word()))
+        .collect(Collectors.joining(" "));
   }
 
   private static String clockText(String time) {
@@ -350,9 +339,7 @@ public final class Shorthand {
     }
     LocalTime clock = ClockTimes.clock(clockText(time));
     LocalTime start = allIn;
-    boolean afterMidnight =
-        start != null && clock.toSecondOfDay() < start.toSecondOfDay() - HOURS_BEFORE_ALL_IN * 3600;
-    LocalDate day = afterMidnight ? frame.date().plusDays(1) : frame.date();
+    LocalDate day = start == null ? frame.date() : ClockTimes.dayOf(clock, frame.date(), start);
     return ClockTimes.resolve(LocalDateTime.of(day, clock), frame.zone());
   }
 }

@@ -3,8 +3,6 @@ package org.fadeline.io.notes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.EventKind.Group;
 import org.fadeline.model.SessionEvent;
@@ -13,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Captions read as spoken notes: each cue with the events proposed from it. */
 public final class SpokenNotes {
-  private static final Pattern MARK = Pattern.compile("proposed, (\\d{1,2})% sure: ");
 
   /** How far a line carried over from earlier notes can be trusted. */
   private static final double CARRIED = 0.9;
@@ -94,24 +91,5 @@ public final class SpokenNotes {
             100 * confidence,
             stamp.note() == null ? "" : stamp.note());
     return event.withStamp(new Stamp(stamp.id(), stamp.at(), stamp.lineId(), note));
-  }
-
-  /** Returns whether the event is marked as proposed and not yet accepted. */
-  public static boolean isProposed(SessionEvent event) {
-    String note = event.note();
-    return note != null && MARK.matcher(note).lookingAt();
-  }
-
-  /** Returns the event without the mark, as it is once accepted. */
-  public static SessionEvent accepted(SessionEvent event) {
-    String note = event.note();
-    Matcher matcher = MARK.matcher(note == null ? "" : note);
-    if (!matcher.lookingAt()) {
-      return event;
-    }
-    Stamp stamp = event.stamp();
-    String said = matcher.replaceFirst("");
-    return event.withStamp(
-        new Stamp(stamp.id(), stamp.at(), stamp.lineId(), said.isEmpty() ? null : said));
   }
 }

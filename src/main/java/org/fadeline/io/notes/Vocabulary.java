@@ -189,16 +189,12 @@ public final class Vocabulary {
       if (piece.is(Kind.WORD)) {
         words.add(TradeWords.plain(piece.said()));
       } else if (piece.is(Kind.NUMBER)) {
-        words.add(figure(piece.value()));
+        words.add(Piece.figure(piece.value()));
       } else {
         return null;
       }
     }
     return key(words);
-  }
-
-  private static String figure(double value) {
-    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
   }
 
   private static String key(List<String> words) {
@@ -226,7 +222,7 @@ public final class Vocabulary {
             piece ->
                 piece.is(Kind.WORD)
                     ? Stream.of(TradeWords.plain(piece.said()))
-                    : piece.is(Kind.NUMBER) ? Stream.of(figure(piece.value())) : Stream.of())
+                    : piece.is(Kind.NUMBER) ? Stream.of(Piece.figure(piece.value())) : Stream.of())
         .filter(word -> !word.equals("line") && !word.equals("swim"))
         .toList();
   }
