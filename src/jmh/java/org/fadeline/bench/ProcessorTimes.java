@@ -5,6 +5,11 @@ import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.fadeline.analysis.KnownThen;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.demo.LargeSessions;
+import org.fadeline.model.Session;
+import org.fadeline.model.Units;
 
 /**
  * Processor time of one thread for the work of the other benchmarks: for a machine that others use
@@ -40,6 +45,12 @@ public final class ProcessorTimes {
       review.events = events;
       review.make();
       say("review of " + events + " events", review::review);
+    }
+    for (int events : new int[] {1000, 10_000, 100_000}) {
+      Session session = LargeSessions.of(events, 5);
+      say(
+          "known then of " + events + " events",
+          () -> KnownThen.of(session, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES, () -> false));
     }
   }
 

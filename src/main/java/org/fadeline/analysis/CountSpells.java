@@ -21,7 +21,7 @@ final class CountSpells {
     this.session = session;
   }
 
-  void fill(Map<String, List<SpellDraft>> drafts) {
+  void fill(Map<String, LineMarks> lines) {
     long since = session.match().allIn();
     @Nullable SpellDraft current = null;
     for (SessionEvent event : session.events()) {
@@ -33,7 +33,7 @@ final class CountSpells {
         current = null;
         since = at;
       } else if (event instanceof SessionEvent.Count count) {
-        List<SpellDraft> ofLine = lineOf(count, drafts);
+        List<SpellDraft> ofLine = draftsOf(count, lines);
         if (ofLine == null) {
           continue;
         }
@@ -57,12 +57,13 @@ final class CountSpells {
   }
 
   /** Returns the drafts of the count's line; a record of one line need not name it. */
-  private @Nullable List<SpellDraft> lineOf(
-      SessionEvent.Count count, Map<String, List<SpellDraft>> drafts) {
+  private @Nullable List<SpellDraft> draftsOf(
+      SessionEvent.Count count, Map<String, LineMarks> lines) {
     if (count.lineId() == null && session.lines().size() != 1) {
       return null;
     }
-    return drafts.get(lineId(count));
+    LineMarks line = lines.get(lineId(count));
+    return line == null ? null : line.drafts();
   }
 
   private static SessionEvent opening(SessionEvent.Count count, long since) {

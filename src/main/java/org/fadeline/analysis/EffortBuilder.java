@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Effort.Unassigned;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
@@ -14,14 +13,17 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the log once, in order, and cuts it into spells. */
+/**
+ * Reads the log once, in order, and cuts it into spells. What is known so far can be asked for at
+ * any time from all in on, and reading then goes on.
+ */
 final class EffortBuilder {
   /** A rig out for at most this long does not end a spell. */
   static final long SHORT_OFF_MILLIS = 600_000;
 
   private final Session session;
-  private final HandlingTimes handling;
-  private final Map<String, List<SpellDraft>> drafts = new LinkedHashMap<>();
+  private final Map<String, LineMarks> lines = new LinkedHashMap<>();
+  private final Map<String, Integer> orders = new HashMap<>();
   private final List<Unassigned> unassigned = new ArrayList<>();
   private final RecordWarnings warnings = new RecordWarnings();
 
@@ -32,51 +34,78 @@ final class EffortBuilder {
   private long offSince = -1;
   private SessionEvent.@Nullable Cast castBeforeAllIn;
   private @Nullable SpellDraft atWhistle;
+  private boolean over;
 
   EffortBuilder(Session session, HandlingTimes handling) {
+    this(session, handling, RecordGrade.of(session) == Grade.COUNTS);
+  }
+
+  /**
+   * @param session whose match and lines hold; its events are read one by one
+   * @param counts whether what is read is a record of clicker counts
+   */
+  EffortBuilder(Session session, HandlingTimes handling, boolean counts) {
     this.session = session;
-    this.handling = handling;
-    this.counts = RecordGrade.of(session) == Grade.COUNTS;
+    this.counts = counts;
     for (Line line : session.lines()) {
-      drafts.put(line.id(), new ArrayList<>());
+      // A count dates many fish at one report: no time can be taken off where they came.
+      double millis = counts ? 0 : handling.millis(line.kind());
+      boolean foulCounts = session.match().rules().foulHookedCounts();
+      lines.put(line.id(), new LineMarks(line, foulCounts, millis, orders));
     }
   }
 
   Effort build() {
-    long allOut = session.match().allOut();
-    boolean over = false;
-    for (SessionEvent event : session.events()) {
-      if (event.at() > allOut && !over) {
-        closeAtAllOut();
-        over = true;
-      }
-      if (event.at() >= session.match().allIn()) {
-        openAtAllIn();
-      }
-      if (over) {
-        takeAfterAllOut(event);
-      } else {
-        take(event);
-      }
-    }
+    session.events().forEach(this::read);
     openAtAllIn();
-    if (!over) {
-      closeAtAllOut();
-    }
-    if (drafts.values().stream().allMatch(List::isEmpty)) {
+    if (!fished()) {
       warnings.forgetCounts();
-      new CountSpells(session).fill(drafts);
+      new CountSpells(session).fill(lines);
     }
-    Map<String, Integer> orders = new HashMap<>();
-    session.events().forEach(event -> orders.putIfAbsent(event.id(), orders.size()));
-    List<LineEffort> lines = new ArrayList<>();
-    for (Line line : session.lines()) {
-      lines.add(
-          new LineMarks(session, line, Objects.requireNonNull(drafts.get(line.id())), orders)
-              // A count dates many fish at one report: no time can be taken off where they came.
-              .build(counts ? 0 : handling.millis(line.kind())));
+    return effort(session, session.match().allOut());
+  }
+
+  /** Whether what is read is a record of clicker counts. */
+  boolean counts() {
+    return counts;
+  }
+
+  /** Whether anything was in the water. */
+  boolean fished() {
+    return lines.values().stream().anyMatch(line -> !line.drafts().isEmpty());
+  }
+
+  /** Takes in the next event of the log. */
+  void read(SessionEvent event) {
+    orders.putIfAbsent(event.id(), orders.size());
+    if (event.at() > session.match().allOut() && !over) {
+      closeAtAllOut();
+      over = true;
     }
-    return new Effort(session, lines, unassigned, warnings.list());
+    if (event.at() >= session.match().allIn()) {
+      openAtAllIn();
+    }
+    if (over) {
+      takeAfterAllOut(event);
+    } else {
+      take(event);
+    }
+  }
+
+  /**
+   * Returns the effort of what was read, no earlier than all in. Reading can go on afterwards.
+   *
+   * @param cut the record that was read
+   * @param end when a stay that is still on ends, as far as is known
+   */
+  Effort effort(Session cut, long end) {
+    openAtAllIn();
+    SpellDraft open = current;
+    if (open != null) {
+      open.endAt(offSince >= 0 ? offSince : end);
+    }
+    return new Effort(
+        cut, lines.values().stream().map(LineMarks::build).toList(), unassigned, warnings.list());
   }
 
   private void take(SessionEvent event) {
@@ -131,11 +160,11 @@ final class EffortBuilder {
       return;
     }
     String line = lineOf(count);
-    List<SpellDraft> ofLine = line == null ? null : drafts.get(line);
-    if (ofLine == null || ofLine.isEmpty()) {
+    LineMarks ofLine = line == null ? null : lines.get(line);
+    if (ofLine == null || ofLine.drafts().isEmpty()) {
       warnings.countWithoutSpell(count);
     } else {
-      ofLine.get(ofLine.size() - 1).add(landed);
+      ofLine.drafts().get(ofLine.drafts().size() - 1).add(landed);
     }
   }
 
@@ -193,14 +222,14 @@ final class EffortBuilder {
   private @Nullable String lineOf(SessionEvent event) {
     String id = event.lineId();
     if (id != null) {
-      return drafts.containsKey(id) ? id : null;
+      return lines.containsKey(id) ? id : null;
     }
     return current == null ? null : current.lineId();
   }
 
   private SpellDraft open(String line, long at) {
     SpellDraft spell = new SpellDraft(line, at);
-    Objects.requireNonNull(drafts.get(line)).add(spell);
+    Objects.requireNonNull(lines.get(line)).drafts().add(spell);
     current = spell;
     offSince = -1;
     return spell;

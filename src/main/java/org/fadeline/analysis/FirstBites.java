@@ -34,6 +34,13 @@ public final class FirstBites {
 
   /** Returns the first bites of one line: its own stretches on its spot's episodes. */
   public FirstBite of(LineEffort line) {
+    FirstBite stretches = stretchesOf(line);
+    List<LogPlace> starts = episodes.getOrDefault(line.line().spot(), List.of());
+    return withCurve(stretches.tally(), stretches.rows(), feedResponse(line, starts));
+  }
+
+  /** The same without the curve and the feed response. */
+  FirstBite stretchesOf(LineEffort line) {
     List<LineEffort> onSpot =
         effort.lines().stream().filter(l -> l.line().spot().equals(line.line().spot())).toList();
     List<LogPlace> starts = episodes.getOrDefault(line.line().spot(), List.of());
@@ -62,7 +69,7 @@ public final class FirstBites {
     }
     FirstBite.Tally tally =
         new FirstBite.Tally(fished, bites, fished - bites, late, starts.size() - fished);
-    return withCurve(tally, rows, feedResponse(line, starts));
+    return new FirstBite(tally, null, null, List.of(), rows, List.of());
   }
 
   private static @Nullable BiteMark firstBite(
@@ -80,6 +87,9 @@ public final class FirstBites {
     long firstBite = first == null ? Long.MAX_VALUE : first.at();
     List<Stretch> rows = new ArrayList<>();
     for (Spell spell : line.spells()) {
+      if (spell.span().to() <= start || spell.span().from() >= next) {
+        continue;
+      }
       for (TimeSpan span : spell.baitSpans()) {
         long from = Math.max(span.from(), start);
         long to = Math.min(Math.min(span.to(), next), firstBite);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.SpellDraft.Hook;
-import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 
@@ -31,17 +30,23 @@ final class Handling {
    */
   Handling(List<SpellDraft> spellsOfLine, double givenMillis) {
     this.givenMillis = givenMillis;
-    List<Long> logged = new ArrayList<>();
+    long[] logged = new long[16];
+    int count = 0;
     for (SpellDraft spell : spellsOfLine) {
-      int[] casts = nextCasts(spell);
       for (Hook hook : spell.hooks()) {
-        int cast = casts[hook.start() + 1];
-        if (cast >= 0 && nextTake(spell, hook, cast) < 0) {
-          logged.add(spell.millisNotOff(startOf(spell, hook), spell.water().get(cast).at()));
+        if (hook.cast() >= 0 && !hook.isTakenBeforeCast()) {
+          logged = count == logged.length ? Arrays.copyOf(logged, 2 * count) : logged;
+          logged[count++] = spell.millisNotOff(startOf(spell, hook), atOf(spell, hook.cast()));
         }
       }
     }
-    medianMillis = median(logged);
+    medianMillis = median(Arrays.copyOf(logged, count));
+  }
+
+  /** Returns whether the gaps of a spell are the same by both. */
+  boolean agrees(Handling other) {
+    return Double.compare(medianMillis, other.medianMillis) == 0
+        && givenMillis == other.givenMillis;
   }
 
   /** Returns the gaps of one spell; they may overlap. */
@@ -51,15 +56,13 @@ final class Handling {
 
   private List<TimeSpan> givenGaps(SpellDraft spell) {
     List<TimeSpan> gaps = new ArrayList<>();
-    List<SessionEvent> water = spell.water();
     for (Hook hook : spell.hooks()) {
-      Fish fish = water.get(hook.outcome()).fishOrNull();
+      Fish fish = spell.water().get(hook.outcome()).fishOrNull();
       if (givenMillis == 0 || fish == null) {
         continue;
       }
       long start = startOf(spell, hook);
-      int take = nextTake(spell, hook, water.size());
-      long limit = take < 0 ? spell.end() : water.get(take).at();
+      long limit = hook.take() < 0 ? spell.end() : atOf(spell, hook.take());
       double length = Math.min(fish.count() * givenMillis, (double) (limit - start));
       gaps.add(new TimeSpan(start, start + Math.max(0, Math.round(length))));
     }
@@ -68,21 +71,18 @@ final class Handling {
 
   private List<TimeSpan> loggedGaps(SpellDraft spell) {
     List<TimeSpan> gaps = new ArrayList<>();
-    int[] casts = nextCasts(spell);
     for (Hook hook : spell.hooks()) {
-      int cast = casts[hook.start() + 1];
-      if (cast < 0) {
+      if (hook.cast() < 0) {
         continue;
       }
       long start = startOf(spell, hook);
-      int take = nextTake(spell, hook, cast);
       double length;
-      if (take < 0) {
-        length = (double) (spell.water().get(cast).at() - start);
-        length =
-            Math.min(length, LONGEST_IN_MEDIANS * medianMillis + offWithin(spell, start, cast));
+      if (hook.isTakenBeforeCast()) {
+        length = Math.min(medianMillis, (double) (atOf(spell, hook.take()) - start));
       } else {
-        length = Math.min(medianMillis, (double) (spell.water().get(take).at() - start));
+        long end = atOf(spell, hook.cast());
+        long off = end - start - spell.millisNotOff(start, end);
+        length = Math.min((double) (end - start), LONGEST_IN_MEDIANS * medianMillis + off);
       }
       gaps.add(new TimeSpan(start, start + Math.round(length)));
     }
@@ -90,43 +90,20 @@ final class Handling {
   }
 
   private static long startOf(SpellDraft spell, Hook hook) {
-    return spell.water().get(hook.start()).at();
+    return atOf(spell, hook.start());
   }
 
-  private static long offWithin(SpellDraft spell, long start, int cast) {
-    long end = spell.water().get(cast).at();
-    return end - start - spell.millisNotOff(start, end);
+  private static long atOf(SpellDraft spell, int index) {
+    SessionEvent event = spell.water().get(index);
+    return event.at();
   }
 
-  /** Returns for each place in the water events the first cast from there on, or -1. */
-  private static int[] nextCasts(SpellDraft spell) {
-    List<SessionEvent> water = spell.water();
-    int[] next = new int[water.size() + 1];
-    next[water.size()] = -1;
-    for (int i = water.size() - 1; i >= 0; i--) {
-      next[i] = water.get(i).kind() == EventKind.CAST ? i : next[i + 1];
-    }
-    return next;
-  }
-
-  /** Returns the first take before the cast that is not the hook's own outcome, or -1. */
-  private static int nextTake(SpellDraft spell, Hook hook, int cast) {
-    for (int i = hook.start() + 1; i < cast; i++) {
-      SessionEvent event = spell.water().get(i);
-      if (i != hook.outcome() && event.kind() != EventKind.CAST) {
-        return i;
-      }
-    }
-    return -1;
-  }
-
-  private static double median(List<Long> values) {
-    if (values.isEmpty()) {
+  private static double median(long[] values) {
+    if (values.length == 0) {
       return Double.NaN;
     }
-    long[] sorted = values.stream().mapToLong(Long::longValue).toArray();
-    Arrays.sort(sorted);
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2.0;
+    Arrays.sort(values);
+    int middle = values.length / 2;
+    return values.length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2.0;
   }
 }

@@ -1,7 +1,6 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,7 +22,6 @@ import org.fadeline.analysis.Review.Summary;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
-import org.jspecify.annotations.Nullable;
 
 /** Goes through a match once, and at each telling instant reviews the record cut there. */
 final class KnownThenBuilder {
@@ -34,10 +32,13 @@ final class KnownThenBuilder {
 
   private final Session whole;
   private final ReviewSettings settings;
-  private final Units units;
+  private final SentenceText words;
+  private final RecordSoFar record;
   private final BooleanSupplier cancelled;
   private final RollingRates rollingRates;
+  private final LiveTracks tracks;
   private final LiveCalls calls;
+  private final PaceRuns paceRuns = new PaceRuns();
   private final TurningPoints.Nets nets;
   private final Map<String, List<RollingPoint>> points = new HashMap<>();
   private final List<Pace> pace = new ArrayList<>();
@@ -48,10 +49,12 @@ final class KnownThenBuilder {
   KnownThenBuilder(Session whole, ReviewSettings settings, Units units, BooleanSupplier cancelled) {
     this.whole = whole;
     this.settings = settings;
-    this.units = units;
+    this.words = new SentenceText(whole, units);
+    this.record = new RecordSoFar(whole, settings.handling());
     this.cancelled = cancelled;
     this.rollingRates = new RollingRates(whole.match(), settings);
-    this.calls = new LiveCalls(settings);
+    this.tracks = new LiveTracks(settings);
+    this.calls = new LiveCalls(settings, tracks);
     EstimateError error = settings.estimates();
     this.nets = new TurningPoints.Nets(NetCourse.asKnownThen(whole, error), null, error);
     whole.lines().forEach(line -> points.put(line.id(), new ArrayList<>()));
@@ -66,18 +69,13 @@ final class KnownThenBuilder {
 
   KnownThen build() {
     long before = Long.MIN_VALUE;
-    add(before, before, 0, new Look(false, false));
-    int seen = 0;
-    List<SessionEvent> events = whole.events();
+    add(before, before, new Look(false, false));
     for (Map.Entry<Long, Look> each : looks().entrySet()) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException();
       }
       long at = each.getKey();
-      while (seen < events.size() && events.get(seen).at() <= at) {
-        seen++;
-      }
-      add(before, at, seen, each.getValue());
+      add(before, at, each.getValue());
       before = at;
     }
     long[] instants = from.stream().mapToLong(Long::longValue).toArray();
@@ -115,42 +113,33 @@ final class KnownThenBuilder {
         whole.match().allOut(), allIn - Math.floorDiv(allIn - at, STEP_MILLIS) * STEP_MILLIS);
   }
 
-  private void add(long before, long at, int seen, Look look) {
-    Session cut = whole.withEvents(whole.events().subList(0, seen));
-    Grade grade = RecordGrade.of(cut);
-    Effort effort = Effort.of(cut, settings.handling());
-    SentenceText words = new SentenceText(cut, units);
+  private void add(long before, long at, Look look) {
+    record.readTo(at);
+    Grade grade = record.grade();
+    long allOut = whole.match().allOut();
     boolean crossed = false;
     if (at > whole.match().allIn()) {
       // A stay that is still on ends here, as far as is known.
-      long end = Math.min(at, whole.match().allOut());
-      Effort untilNow = Effort.of(cut.withMatch(cut.match().withAllOut(end)), settings.handling());
+      Effort untilNow = record.effort(Math.min(at, allOut));
       if (look.minute) {
         tellMinute(at, untilNow, grade);
       }
-      boolean report = grade == Grade.COUNTS && reported(cut, at);
+      boolean report = grade == Grade.COUNTS && record.countedAt(at);
       if (report || (look.minute && grade != Grade.COUNTS)) {
         crossed = calls.look(at, untilNow, grade);
       }
     }
-    List<LineReview> lines = lines(effort);
-    if (look.turn || crossed) {
+    Effort effort = record.effort(allOut);
+    boolean turn = look.turn || crossed;
+    List<LineReview> lines = lines(effort, turn);
+    if (turn) {
       new TurningPoints(effort, words, nets)
-          .gather(lines).stream()
-              .filter(t -> !t.hindsight() && t.at() > before && t.at() <= at)
+          .knownThen(lines).stream()
+              .filter(t -> t.at() > before && t.at() <= at)
               .forEach(turns::add);
     }
     from.add(at);
-    told.add(review(cut, grade, effort, lines));
-  }
-
-  private static boolean reported(Session cut, long at) {
-    for (int i = cut.events().size() - 1; i >= 0 && cut.events().get(i).at() == at; i--) {
-      if (cut.events().get(i) instanceof SessionEvent.Count) {
-        return true;
-      }
-    }
-    return false;
+    told.add(review(grade, effort, lines));
   }
 
   private void tellMinute(long at, Effort untilNow, Grade grade) {
@@ -161,34 +150,34 @@ final class KnownThenBuilder {
             grade == Grade.COUNTS
                 ? new RollingPoint(at, 0, Caught.NOTHING, null, null, null)
                 : rollingRates.at(
-                    at, line, calls.track(untilNow, line, grade).bunchingInTime().at(at)));
+                    at, line, tracks.of(untilNow.session(), line, grade).bunchingInTime().at(at)));
       }
     }
     if (grade != Grade.COUNTS && at < whole.match().allOut()) {
-      Pace now = new PaceForecast(untilNow, settings, whole.match()).at(at);
+      Pace now = new PaceForecast(untilNow, settings, whole.match(), paceRuns).at(at);
       if (now != null) {
         pace.add(now);
       }
     }
   }
 
-  private List<LineReview> lines(Effort effort) {
-    FirstBites firstBites = new FirstBites(effort);
+  private List<LineReview> lines(Effort effort, boolean turn) {
+    FirstBites firstBites = turn ? new FirstBites(effort) : null;
     List<LineReview> lines = new ArrayList<>();
     for (LineEffort line : effort.lines()) {
       lines.add(
           new LineReview(
               line.line(),
               line.spells(),
-              line.spells().stream().map(Spell::caught).reduce(Caught.NOTHING, Caught::plus),
-              Rates.ofLine(line, effort.unassigned()),
-              firstBites.of(line),
+              line.caught(),
+              LineReview.Rates.NOT_FISHED,
+              firstBites == null ? FirstBite.NONE : firstBites.stretchesOf(line),
               calls.of(line)));
     }
     return lines;
   }
 
-  private Review review(Session cut, Grade grade, Effort effort, List<LineReview> lines) {
+  private Review review(Grade grade, Effort effort, List<LineReview> lines) {
     List<Rolling> rolling = new ArrayList<>();
     for (LineReview line : lines) {
       String id = line.line().id();
@@ -198,12 +187,7 @@ final class KnownThenBuilder {
     Caught total = lines.stream().map(LineReview::caught).reduce(Caught.NOTHING, Caught::plus);
     double unassigned = effort.unassigned().stream().mapToDouble(u -> u.span().hours() * 60).sum();
     Summary summary =
-        new Summary(
-            total,
-            Reviewer.weightFrom(cut),
-            grade,
-            RecordGrade.clockPrecisionSeconds(cut),
-            unassigned);
+        new Summary(total, record.weightFrom(), grade, record.clockPrecisionSeconds(), unassigned);
     Course course =
         new Course(rolling, pace, sorted(turns), List.of(), List.of(), List.of(), nets.then());
     return new Review(whole, settings, summary, lines, List.of(), course);
@@ -225,69 +209,5 @@ final class KnownThenBuilder {
       }
     }
     return untold;
-  }
-
-  /** Compares what two entries draw. */
-  private static final class SameDrawing {
-    private final long[] from;
-    private final List<Review> told;
-
-    SameDrawing(long[] from, List<Review> told) {
-      this.from = from;
-      this.told = told;
-    }
-
-    int[] last() {
-      int[] last = new int[told.size()];
-      int group = told.size() - 1;
-      for (int i = told.size() - 1; i >= 0; i--) {
-        if (!drawn(told.get(i), from[i]).equals(drawn(told.get(group), from[i]))) {
-          group = i;
-        }
-        last[i] = group;
-      }
-      return last;
-    }
-
-    /** What had been fished and had come of it by an instant, as a review draws it. */
-    private static List<Object> drawn(Review review, long at) {
-      List<Object> all = new ArrayList<>();
-      for (LineReview line : review.lines()) {
-        List<Untold> untold = untoldOf(review, line.line().id());
-        for (Spell spell : line.spells()) {
-          if (spell.span().from() <= at) {
-            all.add(spellBy(spell, untold, at));
-          }
-        }
-        untold.stream().map(Untold::span).filter(s -> s.to() <= at).forEach(all::add);
-      }
-      return all;
-    }
-
-    private static List<Untold> untoldOf(Review review, String line) {
-      return review.course().rolling().stream()
-          .filter(r -> r.lineId().equals(line))
-          .flatMap(r -> r.untold().stream())
-          .toList();
-    }
-
-    private static List<Object> spellBy(Spell spell, List<Untold> untold, long at) {
-      List<TimeSpan> fished = new ArrayList<>();
-      boolean over = spell.span().to() <= at;
-      for (TimeSpan span : spell.fishedSpans()) {
-        long to = span.to();
-        for (Untold each : untold) {
-          if (each.span().from() == to && each.span().to() > at) {
-            to = each.span().to();
-            over = false;
-          }
-        }
-        if (span.from() <= at) {
-          fished.add(new TimeSpan(span.from(), Math.min(to, at)));
-        }
-      }
-      @Nullable Caught caught = over ? spell.caught() : null;
-      return Arrays.asList(spell.lineId(), spell.span().from(), fished, caught);
-    }
   }
 }

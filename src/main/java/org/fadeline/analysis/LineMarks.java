@@ -4,134 +4,101 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import org.fadeline.analysis.Effort.Became;
 import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
-import org.fadeline.model.EventKind;
-import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
-import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
+import org.jspecify.annotations.Nullable;
 
-/** Turns the drafts of one line into spells, bites and fish. */
+/**
+ * Turns the drafts of one line into spells, bites and fish. Asked again while the log is being
+ * read, it works out anew only what has changed since.
+ */
 final class LineMarks {
-  private final Session session;
   private final Line line;
-  private final List<SpellDraft> drafts;
+  private final boolean foulCounts;
+  private final double handlingMillis;
   private final Map<String, Integer> orders;
-  private final List<BiteMark> bites = new ArrayList<>();
-  private final List<FishMark> fish = new ArrayList<>();
+  private final List<SpellDraft> drafts = new ArrayList<>();
+  private final List<Made> made = new ArrayList<>();
+  private @Nullable Handling handling;
+  private @Nullable LineEffort built;
+  private long builtOf;
 
-  /**
-   * @param orders place in the log of each event, by its id
-   */
-  LineMarks(Session session, Line line, List<SpellDraft> drafts, Map<String, Integer> orders) {
-    this.session = session;
-    this.line = line;
-    this.drafts = drafts;
-    this.orders = orders;
-  }
+  /** A spell as last made, and the state of the draft it was made of. */
+  private record Made(Spell spell, SpellMarks marks, int changes) {}
 
   /**
    * @param handlingMillis what a fish takes where no cast is logged, 0 for nothing
+   * @param orders place in the log of each event, by its id
    */
-  LineEffort build(double handlingMillis) {
-    Handling handling = new Handling(drafts, handlingMillis);
+  LineMarks(Line line, boolean foulCounts, double handlingMillis, Map<String, Integer> orders) {
+    this.line = line;
+    this.foulCounts = foulCounts;
+    this.handlingMillis = handlingMillis;
+    this.orders = orders;
+  }
+
+  /** The drafts of the line's spells, in order, to be added to. */
+  List<SpellDraft> drafts() {
+    return drafts;
+  }
+
+  LineEffort build() {
+    long changes = drafts.stream().mapToLong(SpellDraft::changes).sum();
+    if (built == null || changes != builtOf) {
+      built = make();
+      builtOf = changes;
+    }
+    return built;
+  }
+
+  private LineEffort make() {
+    Handling now = new Handling(drafts, handlingMillis);
+    boolean sameHandling = handling != null && handling.agrees(now);
+    handling = now;
     List<Spell> spells = new ArrayList<>();
+    List<BiteMark> bites = new ArrayList<>();
+    List<FishMark> fish = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
-      spells.add(spell(drafts.get(i), i, handling));
+      SpellDraft draft = drafts.get(i);
+      Made before = i < made.size() ? made.get(i) : null;
+      if (before == null || !sameHandling || before.changes != draft.changes()) {
+        SpellMarks marks =
+            before != null && before.marks.waterEvents == draft.water().size()
+                ? before.marks
+                : new SpellMarks(draft, i, foulCounts, orders);
+        Spell spell = spell(draft, i, marks, now);
+        // One object for as long as nothing of it changes: what is told at each minute shares it.
+        Made next =
+            new Made(
+                before != null && before.spell.equals(spell) ? before.spell : spell,
+                marks,
+                draft.changes());
+        if (before == null) {
+          made.add(next);
+        } else {
+          made.set(i, next);
+        }
+      }
+      spells.add(made.get(i).spell);
+      bites.addAll(made.get(i).marks.bites);
+      fish.addAll(made.get(i).marks.fish);
     }
     bites.sort(Comparator.comparingLong(BiteMark::at));
     fish.sort(Comparator.comparingLong(FishMark::at));
     return new LineEffort(line, spells, bites, fish);
   }
 
-  private Spell spell(SpellDraft draft, int index, Handling handling) {
-    int firstBite = bites.size();
-    int firstFish = fish.size();
-    boolean opens = draft.opensWithFish();
-    int openingOutcome = opens ? draft.hooks().get(0).outcome() : -1;
-    boolean hookOpen = false;
-    List<SessionEvent> water = draft.water();
-    for (int i = 0; i < water.size(); i++) {
-      SessionEvent event = water.get(i);
-      switch (event.kind()) {
-        case CAST -> hookOpen = false;
-        case BITE -> bites.add(bite(event, index, Became.MISSED, false));
-        case HOOKED -> {
-          dropSameBite(event, firstBite);
-          bites.add(bite(event, index, Became.HOOKED, opens && i == 0));
-          hookOpen = true;
-        }
-        case LANDED, LOST, FOUL -> {
-          outcome(event, index, i == openingOutcome, hookOpen);
-          hookOpen = false;
-        }
-        default -> {}
-      }
-    }
+  private Spell spell(SpellDraft draft, int index, SpellMarks marks, Handling now) {
     List<TimeSpan> fished = draft.fishedSpans();
     return new Spell(
         line.id(),
         index,
         new TimeSpan(draft.start(), draft.end()),
         fished,
-        SpanMath.without(fished, handling.gaps(draft)),
-        Caught.of(bites.subList(firstBite, bites.size()), fish.subList(firstFish, fish.size())),
-        opens);
-  }
-
-  private BiteMark bite(SessionEvent event, int index, Became became, boolean opening) {
-    int order = Objects.requireNonNull(orders.get(event.id()));
-    return new BiteMark(event.at(), index, became, opening, order);
-  }
-
-  private void dropSameBite(SessionEvent hooked, int firstBite) {
-    int last = bites.size() - 1;
-    if (last >= firstBite
-        && bites.get(last).became() == Became.MISSED
-        && hooked.at() - bites.get(last).at() <= SessionEvent.Bite.SAME_AS_HOOKED_MILLIS) {
-      bites.remove(last);
-    }
-  }
-
-  private void outcome(SessionEvent event, int index, boolean opening, boolean hookOpen) {
-    Fish given = event.fishOrNull();
-    int count = given == null ? 1 : given.count();
-    Became became =
-        switch (event.kind()) {
-          case LANDED -> Became.LANDED;
-          case LOST -> Became.LOST;
-          default -> Became.FOUL;
-        };
-    int more = count;
-    if (hookOpen) {
-      int last = lastHooked();
-      BiteMark hook = bites.get(last);
-      bites.set(last, new BiteMark(hook.at(), index, became, opening, hook.order()));
-      more--;
-    }
-    for (int i = 0; i < more; i++) {
-      bites.add(bite(event, index, became, opening));
-    }
-    boolean counts =
-        event.kind() == EventKind.LANDED
-            || (event.kind() == EventKind.FOUL && session.match().rules().foulHookedCounts());
-    if (counts) {
-      Double grams = Objects.requireNonNull(given).grams();
-      for (int i = 0; i < count; i++) {
-        fish.add(new FishMark(event.at(), index, grams == null ? null : grams / count, opening));
-      }
-    }
-  }
-
-  private int lastHooked() {
-    int i = bites.size() - 1;
-    while (bites.get(i).became() != Became.HOOKED) {
-      i--;
-    }
-    return i;
+        SpanMath.without(fished, now.gaps(draft)),
+        marks.caught(),
+        draft.opensWithFish());
   }
 }

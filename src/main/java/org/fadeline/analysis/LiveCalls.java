@@ -15,15 +15,12 @@ import org.jspecify.annotations.Nullable;
 /** When a fade was plain, and when it no longer was, judged afresh at each look. */
 final class LiveCalls {
   private final ReviewSettings settings;
+  private final LiveTracks tracks;
   private final Map<String, TreeMap<Integer, List<Crossing>>> crossings = new HashMap<>();
 
-  LiveCalls(ReviewSettings settings) {
+  LiveCalls(ReviewSettings settings, LiveTracks tracks) {
     this.settings = settings;
-  }
-
-  /** Returns the bites of a line as the cut record tells them. */
-  FadeTrack track(Effort untilNow, LineEffort line, Grade grade) {
-    return new FadeTrack(untilNow.session(), line, settings.measure(), grade);
+    this.tracks = tracks;
   }
 
   /**
@@ -38,7 +35,7 @@ final class LiveCalls {
     for (LineEffort line : untilNow.lines()) {
       Spell last = line.spells().isEmpty() ? null : line.spells().get(line.spells().size() - 1);
       if (last != null && last.span().to() == at) {
-        return look(at, last, track(untilNow, line, grade), line);
+        return look(at, last, tracks.of(untilNow.session(), line, grade), line);
       }
     }
     return false;

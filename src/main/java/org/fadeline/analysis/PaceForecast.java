@@ -33,18 +33,22 @@ final class PaceForecast {
   private final Match match;
   private final ReviewSettings settings;
   private final List<FishMark> fish = new ArrayList<>();
+  private final @Nullable PaceRuns earlier;
   private final Map<String, PaceRun> runs = new HashMap<>();
   private @Nullable Unassigned seemed;
   private @Nullable PaceRun seemedRun;
 
   PaceForecast(Effort effort, ReviewSettings settings) {
-    this(effort, settings, effort.session().match());
+    this(effort, settings, effort.session().match(), null);
   }
 
   /**
    * @param match the frame to forecast for; the effort may end before its all out
+   * @param earlier runs as they stood at earlier minutes, where only one more minute is asked for,
+   *     or null
    */
-  PaceForecast(Effort effort, ReviewSettings settings, Match match) {
+  PaceForecast(Effort effort, ReviewSettings settings, Match match, @Nullable PaceRuns earlier) {
+    this.earlier = earlier;
     this.effort = effort;
     this.match = match;
     this.settings = settings;
@@ -69,7 +73,10 @@ final class PaceForecast {
   }
 
   private PaceRun run(LineEffort line, List<TimeSpan> fished) {
-    return new PaceRun(match, line, fished, settings.changeHazard());
+    double hazard = settings.changeHazard();
+    return earlier == null
+        ? new PaceRun(match, line, fished, hazard, null)
+        : earlier.of(match, line, fished, hazard);
   }
 
   /**

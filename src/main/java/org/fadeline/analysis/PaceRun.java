@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.Effort.FishMark;
 import org.fadeline.analysis.Effort.LineEffort;
@@ -35,8 +36,15 @@ final class PaceRun {
    * @param line whose fish they are
    * @param fished the time its minutes are counted in, disjoint and sorted
    * @param hazard changes of rate an hour expected beforehand
+   * @param before a run of the same line and hazard earlier in the match, not to be asked any more,
+   *     or null
    */
-  PaceRun(Match match, LineEffort line, List<TimeSpan> fished, double hazard) {
+  PaceRun(
+      Match match,
+      LineEffort line,
+      List<TimeSpan> fished,
+      double hazard,
+      @Nullable PaceRun before) {
     this.match = match;
     this.fished = fished;
     counts = new double[(int) fishedMinutes(match.allOut())];
@@ -46,12 +54,22 @@ final class PaceRun {
         counts[bin]++;
       }
     }
+    ChangePointBins bins = ChangePointBins.of(counts, 1 / 60.0);
+    PaceRun earlier = before != null && before.isStartOf(counts) ? before : null;
+    RunLengthPosterior known = earlier == null ? null : earlier.posterior;
     posterior =
         counts.length == 0
             ? null
-            : RunLengthPosterior.of(
-                ChangePointBins.of(counts, 1 / 60.0),
-                new ChangePointPrior(1, 1 / MEAN_PER_HOUR, -Math.expm1(-hazard / 60), 1));
+            : known != null
+                ? known.with(bins)
+                : RunLengthPosterior.of(
+                    bins, new ChangePointPrior(1, 1 / MEAN_PER_HOUR, -Math.expm1(-hazard / 60), 1));
+    visit = earlier == null ? null : earlier.visit;
+  }
+
+  private boolean isStartOf(double[] longer) {
+    int known = counts.length;
+    return known <= longer.length && Arrays.equals(counts, 0, known, longer, 0, known);
   }
 
   private double fishedMinutes(long until) {
@@ -89,12 +107,17 @@ final class PaceRun {
    */
   Tiring tiring(long at, long from, double hours) {
     Visit now = visit;
-    if (now == null || now.from != from) {
-      now = new Visit(from);
+    double start = fishedMinutes(from);
+    if (now == null || now.from != from || now.start != start) {
+      now = new Visit(from, start);
       visit = now;
     }
     int bins = wholeMinutes(at);
-    double steady = now.look(bins);
+    now.take(counts, bins);
+    double steady =
+        posterior == null || bins <= now.first
+            ? 0
+            : posterior.logEvidence(bins) - posterior.logEvidence(now.first);
     double chance =
         PRIOR_CHANCE
             / (PRIOR_CHANCE + (1 - PRIOR_CHANCE) * Math.exp(steady - now.decline.logEvidence()));
@@ -105,28 +128,24 @@ final class PaceRun {
   }
 
   /** One visit to the line, followed minute by minute. */
-  private final class Visit {
+  private static final class Visit {
     private final long from;
     private final double start;
     private final int first;
     private final DeclineForecast decline = new DeclineForecast(MEAN_PER_HOUR);
     private int taken;
 
-    Visit(long from) {
+    Visit(long from, double start) {
       this.from = from;
-      start = fishedMinutes(from);
+      this.start = start;
       first = (int) Math.ceil(start);
       taken = first;
     }
 
-    /** Takes in the minutes up to {@code bins}; log evidence of a steady rate for them. */
-    double look(int bins) {
+    void take(double[] counts, int bins) {
       for (; taken < bins; taken++) {
         decline.add(counts[taken], 1 / 60.0, taken + 0.5 - start);
       }
-      return posterior == null || bins <= first
-          ? 0
-          : posterior.logEvidence(bins) - posterior.logEvidence(first);
     }
   }
 }

@@ -7,10 +7,7 @@ import org.fadeline.analysis.Course.Warning;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.Review.Summary;
 import org.fadeline.analysis.Review.WeightFrom;
-import org.fadeline.model.EventKind;
-import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -108,17 +105,9 @@ public final class Reviewer {
 
   /** Returns where the weights of a session come from. */
   public static WeightFrom weightFrom(Session session) {
-    boolean any = false;
-    for (SessionEvent event : session.events()) {
-      Fish fish = event.fishOrNull();
-      if (fish != null && event.kind() != EventKind.NEIGHBOUR && fish.grams() != null) {
-        if (!fish.weighed()) {
-          return WeightFrom.ESTIMATED;
-        }
-        any = true;
-      }
-    }
-    return any ? WeightFrom.WEIGHED : WeightFrom.ESTIMATED;
+    WeightSource source = new WeightSource();
+    session.events().forEach(source::add);
+    return source.from();
   }
 
   private List<Warning> warnings() {

@@ -36,10 +36,21 @@ final class TurningPoints {
   }
 
   List<TurningPoint> gather(List<LineReview> lines) {
+    return gather(lines, true);
+  }
+
+  /** Leaves out what could only be told of the whole match. */
+  List<TurningPoint> knownThen(List<LineReview> lines) {
+    return gather(lines, false);
+  }
+
+  private List<TurningPoint> gather(List<LineReview> lines, boolean whole) {
     firstBites(lines);
     fades(lines);
     moves();
-    bestSpells();
+    if (whole) {
+      bestSpells();
+    }
     nets();
     points.sort(Comparator.comparingLong(TurningPoint::at));
     return points;

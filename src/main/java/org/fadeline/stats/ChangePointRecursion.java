@@ -77,6 +77,33 @@ final class ChangePointRecursion {
     setForward(0, 0);
   }
 
+  /**
+   * This recursion over more bins with one hazard throughout, filled in as far as this one.
+   *
+   * @throws IllegalArgumentException if the bins do not begin with those of this one
+   */
+  ChangePointRecursion with(ChangePointBins more) {
+    boolean same = more.size() >= n && more.divisor() == bins.divisor();
+    for (int i = 0; i < n && same; i++) {
+      same = more.count(i) == bins.count(i) && more.exposure(i) == bins.exposure(i);
+    }
+    if (!same) {
+      throw new IllegalArgumentException("the bins do not begin with those already taken in");
+    }
+    ChangePointRecursion longer =
+        new ChangePointRecursion(more, prior, constantHazards(more.size(), prior.hazard()));
+    if (rows.length > 0 || longer.rows.length == 0) {
+      for (int e = 1; e <= filled; e++) {
+        longer.setForward(e, logForward[e]);
+      }
+      if (longer.rows.length > 0) {
+        System.arraycopy(rows, 0, longer.rows, 0, filled + 1);
+      }
+      longer.filled = filled;
+    }
+    return longer;
+  }
+
   static double[] constantHazards(int bins, double hazard) {
     double[] hazards = new double[bins + 1];
     Arrays.fill(hazards, hazard);

@@ -2,6 +2,7 @@ package org.fadeline.stats;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Online posterior of the length of the current run of one rate, as it stands after each bin (Adams
@@ -16,14 +17,19 @@ public final class RunLengthPosterior {
   private final double[][] starts;
   private final double[] logEvidence;
 
-  private RunLengthPosterior(ChangePointRecursion recursion) {
+  private RunLengthPosterior(ChangePointRecursion recursion, @Nullable RunLengthPosterior before) {
     this.recursion = recursion;
     int n = recursion.bins().size();
     starts = new double[n + 1][];
     logEvidence = new double[n + 1];
-    double constant = 0;
+    int known = before == null ? 0 : before.size();
+    if (before != null) {
+      System.arraycopy(before.starts, 0, starts, 0, known + 1);
+      System.arraycopy(before.logEvidence, 0, logEvidence, 0, known + 1);
+    }
     starts[0] = new double[0];
-    for (int t = 1; t <= n; t++) {
+    double constant = recursion.logConstant(known);
+    for (int t = known + 1; t <= n; t++) {
       constant += recursion.logBinConstant(t - 1);
       starts[t] = new double[t];
       logEvidence[t] = recursion.last(starts[t], t) + constant;
@@ -39,7 +45,18 @@ public final class RunLengthPosterior {
   public static RunLengthPosterior of(ChangePointBins bins, ChangePointPrior prior) {
     return new RunLengthPosterior(
         new ChangePointRecursion(
-            bins, prior, ChangePointRecursion.constantHazards(bins.size(), prior.hazard())));
+            bins, prior, ChangePointRecursion.constantHazards(bins.size(), prior.hazard())),
+        null);
+  }
+
+  /**
+   * Filters more bins: what is known of the first ones is kept.
+   *
+   * @param bins the bins of this posterior and those after them
+   * @throws IllegalArgumentException if they do not begin with the bins of this posterior
+   */
+  public RunLengthPosterior with(ChangePointBins bins) {
+    return new RunLengthPosterior(recursion.with(bins), this);
   }
 
   /** Number of bins. */

@@ -163,6 +163,35 @@ class ChangePointPropertyTest {
   }
 
   @Property(tries = 100)
+  void filteringOnIsFilteringAfresh(@ForAll("small") Data data) {
+    ChangePointBins bins = ChangePointBins.of(data.counts, data.exposures);
+    RunLengthPosterior afresh = RunLengthPosterior.of(bins, data.prior);
+    RunLengthPosterior on = RunLengthPosterior.of(start(data, 1), data.prior);
+    for (int t = 2; t <= bins.size(); t++) {
+      on = on.with(start(data, t));
+    }
+    assertEquals(afresh.size(), on.size());
+    for (int t = 0; t <= bins.size(); t++) {
+      assertEquals(afresh.logEvidence(t), on.logEvidence(t), 1e-12);
+      assertArrayEquals(afresh.runLengthProbabilities(t), on.runLengthProbabilities(t), 1e-12);
+    }
+  }
+
+  @Property(tries = 20)
+  void filteringOnNeedsTheSameStart(@ForAll("small") Data data) {
+    RunLengthPosterior some = RunLengthPosterior.of(start(data, 1), data.prior);
+    double[] other = data.counts.clone();
+    other[0]++;
+    ChangePointBins bins = ChangePointBins.of(other, data.exposures);
+    assertThrows(IllegalArgumentException.class, () -> some.with(bins));
+  }
+
+  private static ChangePointBins start(Data data, int bins) {
+    return ChangePointBins.of(
+        Arrays.copyOf(data.counts, bins), Arrays.copyOf(data.exposures, bins));
+  }
+
+  @Property(tries = 100)
   void unitsOfExposureDoNotMatter(@ForAll("small") Data data, @ForAll("factors") double factor) {
     ChangePointPrior scaled =
         new ChangePointPrior(

@@ -18,7 +18,7 @@ import org.fadeline.ui.HandMade;
  * weights now given and now forgotten, the clock told finely and then roughly, fish counted on a
  * clicker.
  */
-final class RoughLog {
+public final class RoughLog {
   private static final long LENGTH = 80 * 60_000L;
 
   private final Random random;
@@ -38,7 +38,7 @@ final class RoughLog {
   }
 
   /** Returns the match of a seed. */
-  static Session of(long seed) {
+  public static Session of(long seed) {
     RoughLog log = new RoughLog(seed);
     Session plain = HandMade.session();
     long allIn = plain.match().allIn();
