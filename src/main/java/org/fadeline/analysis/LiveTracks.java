@@ -13,6 +13,8 @@ final class LiveTracks {
 
   /** A track and what it was made of. */
   private record Made(LineEffort line, Session cut, Grade grade, FadeTrack track) {
+    // The same object stands for what has not changed; comparing all of it would cost more.
+    @SuppressWarnings("ReferenceEquality")
     boolean isOf(LineEffort other, Session newCut, Grade newGrade) {
       return line == other && grade == newGrade && (grade != Grade.COUNTS || cut == newCut);
     }
