@@ -12,6 +12,7 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Icon;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
@@ -53,6 +54,7 @@ final class Header {
     HBox.setHgrow(space, Priority.ALWAYS);
     title.getStyleClass().add("strong");
     title.setTextOverrun(OverrunStyle.ELLIPSIS);
+    title.setMinWidth(0);
     day.getStyleClass().add("quiet");
     kept.setId("kept");
     kept.getStyleClass().add("quiet");
@@ -66,7 +68,12 @@ final class Header {
     }
     MenuButton menu = Icon.MENU.on(new MenuButton(), "Menu", "F10");
     new WindowMenu(bench, commands, preferences).fill(menu);
-    view.getChildren().addAll(name, nav, space, title, kept, day, menu);
+    HBox below = new HBox(10, kept, day);
+    below.setAlignment(Pos.CENTER_RIGHT);
+    VBox match = new VBox(title, below);
+    match.setAlignment(Pos.CENTER_RIGHT);
+    match.getStyleClass().add("match-in-hand");
+    view.getChildren().addAll(name, nav, space, match, menu);
     view.setAlignment(Pos.CENTER_LEFT);
     view.getStyleClass().add("header");
     Watch.part(bench.stateProperty(), s -> s.open(), this::show);

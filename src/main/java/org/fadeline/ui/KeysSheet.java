@@ -49,6 +49,7 @@ final class KeysSheet {
                 + " leaves it. A button in focus takes Space, a list or slider its arrows.");
     note.getStyleClass().add("quiet");
     note.setWrapText(true);
+    note.setMinHeight(Region.USE_PREF_SIZE);
     VBox content = new VBox(10, scroll, note);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     overlay.show("Keys", content);

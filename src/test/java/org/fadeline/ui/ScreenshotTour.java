@@ -42,9 +42,10 @@ import org.fadeline.ui.state.Workbench;
  *
  * <p>Arguments: the session (or a number of events for a made one of that length), the folder for
  * the pictures, the sizes such as {@code 1280x800}, and optionally {@code --text=150} for another
- * text size, {@code --second=FILE} for the match to compare with and {@code --only=dark} for the
- * themes whose names hold that. What is wrong by rule, text cut short or too faint, complaints of
- * the toolkit, is written to {@code faults.txt} in that folder.
+ * text size, {@code --second=FILE} for the match to compare with, {@code --only=dark} for the
+ * themes whose names hold that and {@code --pictures=REGEX} for the pictures of these names alone.
+ * What is wrong by rule, text cut short or too faint, complaints of the toolkit, is written to
+ * {@code faults.txt} in that folder.
  */
 // JavaFX makes the object and calls start, which sets every field first of all.
 @SuppressWarnings("NullAway.Init")
@@ -176,7 +177,9 @@ public final class ScreenshotTour extends Application {
   }
 
   private void shot(String name) {
-    step("picture " + name, () -> picture(name));
+    if (name.matches(getParameters().getNamed().getOrDefault("pictures", ".*"))) {
+      step("picture " + name, () -> picture(name));
+    }
   }
 
   private void end() {

@@ -68,6 +68,7 @@ final class CompareBody {
             });
     transport = new CompareTransport(bench);
     choice = new Segments<>("Show", ComparePages.NAMES, name -> name, this::open);
+    choice.getStyleClass().add("tabs");
     busy = busy();
     layOut();
     view = new StackPane(beside, invitation, busy);

@@ -107,6 +107,7 @@ final class ComparePages {
     Label label = new Label(text);
     label.getStyleClass().add("quiet");
     label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
   }
 

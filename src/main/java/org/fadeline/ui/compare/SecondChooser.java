@@ -124,6 +124,7 @@ final class SecondChooser {
                 + " what differed most. Two days differ in more than this: weather, peg, fish and"
                 + " company.");
     what.setWrapText(true);
+    what.setMinHeight(Region.USE_PREF_SIZE);
     Button file = new Button("Choose the second match…");
     file.setId("choose-second");
     file.getStyleClass().add("main-button");

@@ -21,8 +21,8 @@ public final class HelpSheet {
     pages.getItems().setAll(manual.pages());
     pages.setCellFactory(list -> new Title());
     pages.setAccessibleText("Pages of the manual");
-    pages.setPrefWidth(220);
-    pages.setMinWidth(160);
+    pages.getStyleClass().add("help-pages");
+    pages.setStyle("-fx-pref-width: 16em; -fx-min-width: 15em;");
     page.setFitToWidth(true);
     page.getStyleClass().add("manual-page");
     HBox.setHgrow(page, Priority.ALWAYS);

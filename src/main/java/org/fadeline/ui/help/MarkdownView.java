@@ -107,7 +107,7 @@ final class MarkdownView {
       view.setPreserveRatio(true);
       view.setSmooth(true);
       view.setAccessibleText(words);
-      view.setFitWidth(720);
+      view.setFitWidth(640);
       into.getChildren().add(view);
     }
 

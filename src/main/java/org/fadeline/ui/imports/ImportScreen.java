@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
@@ -55,6 +56,8 @@ public final class ImportScreen implements Screen {
     choose.setOnAction(e -> choose());
     Label drop = new Label("or drop one here: .csv, .vtt, .srt, .txt, a second .session.json");
     drop.getStyleClass().add("quiet");
+    choose.setMinWidth(Region.USE_PREF_SIZE);
+    drop.setWrapText(true);
     HBox top = new HBox(12, what, choose, drop);
     top.setAlignment(Pos.CENTER_LEFT);
     top.setPadding(new Insets(12, 12, 10, 12));

@@ -113,11 +113,12 @@ final class NotesPane {
     sure.getStyleClass().add("quiet");
     sure.setMinHeight(Region.USE_PREF_SIZE);
     Label how = new Label("Or type one event a line, such as");
+    how.setWrapText(true);
     Label example = new Label(EXAMPLE);
     example.getStyleClass().add("quiet");
     example.setMinHeight(Region.USE_PREF_SIZE);
     VBox box = new VBox(8, how, example, typed, read, sure);
-    box.setPrefWidth(280);
+    box.setStyle("-fx-pref-width: 21.5em;");
     return box;
   }
 
@@ -134,6 +135,10 @@ final class NotesPane {
     Region second = new Region();
     HBox.setHgrow(second, Priority.ALWAYS);
     summary.setId("import-notes-summary");
+    summary.setWrapText(true);
+    for (Button button : List.of(found, rest, add, begin)) {
+      button.setMinWidth(Region.USE_PREF_SIZE);
+    }
     HBox last = new HBox(10, summary, found, second, rest, add, begin);
     last.setAlignment(Pos.CENTER_LEFT);
     VBox box = new VBox(10, decide, clock.view(), last);

@@ -99,7 +99,7 @@ final class ClockPane {
     wrong.getStyleClass().add("warning-text");
     outside.getStyleClass().add("warning-text");
     outside.setId("log-outside");
-    HBox first = new HBox(14, source, place);
+    FlowPane first = new FlowPane(14, 4, source, place);
     first.setAlignment(Pos.CENTER_LEFT);
     VBox rest = new VBox(6, first, recording, caution, outside, wrong);
     HBox.setHgrow(rest, Priority.ALWAYS);

@@ -116,7 +116,7 @@ final class ReplayHead {
 
     Block() {
       head.getStyleClass().add("figure-large");
-      note.getStyleClass().add("quiet");
+      note.getStyleClass().addAll("quiet", "head-note");
       box.setAlignment(Pos.CENTER_LEFT);
       head.setMinWidth(Region.USE_PREF_SIZE);
       note.setMinWidth(20);

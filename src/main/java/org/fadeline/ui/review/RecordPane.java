@@ -2,26 +2,38 @@ package org.fadeline.ui.review;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongConsumer;
+import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Course.Warning;
 import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.Review;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome.NetWeight;
+import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.NetBars;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
 /** What kind of record it is, what that withholds, and its warnings. */
 final class RecordPane {
   private final VBox body = new VBox(8);
-  private final ScrollPane view = new ScrollPane(body);
+  private final VBox held = new VBox(8);
+  private final HBox columns = new HBox(28, body, held);
+  private final ScrollPane view = new ScrollPane(columns);
   private final LongConsumer replay;
 
   RecordPane(LongConsumer replay) {
@@ -30,6 +42,11 @@ final class RecordPane {
     view.getStyleClass().add("plain-scroll");
     // Longer lines are hard to read.
     body.getStyleClass().add("reading");
+    for (VBox column : List.of(body, held)) {
+      HBox.setHgrow(column, Priority.ALWAYS);
+      column.setPrefWidth(100);
+    }
+    held.setMaxWidth(460);
   }
 
   ScrollPane view() {
@@ -59,6 +76,40 @@ final class RecordPane {
       }
     }
     body.getChildren().setAll(parts);
+    held.getChildren().setAll(review == null ? List.of() : held(review.session(), units));
+  }
+
+  /** What the record holds, kind by kind, and its nets as bars. */
+  private static List<Node> held(Session session, Units units) {
+    List<Node> parts = new ArrayList<>();
+    parts.add(heading("What it holds"));
+    Map<EventKind, Integer> counts = new EnumMap<>(EventKind.class);
+    session.events().forEach(e -> counts.merge(e.kind(), 1, Integer::sum));
+    GridPane grid = new GridPane();
+    grid.setHgap(14);
+    grid.setVgap(4);
+    int at = 0;
+    int rows = (counts.size() + 1) / 2;
+    for (Map.Entry<EventKind, Integer> kind : counts.entrySet()) {
+      Label number = new Label(String.valueOf(kind.getValue()));
+      number.getStyleClass().add("strong");
+      GridPane.setHalignment(number, HPos.RIGHT);
+      grid.add(number, 2 * (at / rows), at % rows);
+      grid.add(new Label(kind.getKey().word()), 2 * (at / rows) + 1, at % rows);
+      at++;
+    }
+    ColumnConstraints word = new ColumnConstraints();
+    word.setMinWidth(110);
+    grid.getColumnConstraints().addAll(new ColumnConstraints(), word);
+    parts.add(grid);
+    List<NetScale> nets = NetScale.of(session);
+    if (nets.stream().anyMatch(n -> n.grams() > 0)) {
+      parts.add(heading("Net by net"));
+      NetBars bars = new NetBars();
+      bars.show(nets, units);
+      parts.add(bars);
+    }
+    return parts;
   }
 
   private static String kind(Review.Summary summary) {

@@ -69,6 +69,7 @@ final class ReviewBody {
     pages.put(ReviewScreen.PAGES.get(7), record.view());
     pages.put(ReviewScreen.PAGES.get(8), settings.view());
     choice = new Segments<>("Show", List.copyOf(pages.keySet()), name -> name, this::open);
+    choice.getStyleClass().add("tabs");
     pictures = new PictureMenu(bench, preferences, paths, () -> charts.picture(choiceNow()));
     pictures.on(page);
     layOut();
@@ -106,9 +107,6 @@ final class ReviewBody {
     HBox.setHgrow(right, Priority.ALWAYS);
     right.setMinWidth(0);
     right.setPrefWidth(100);
-    stays.view().setPrefWidth(400);
-    stays.view().setMinWidth(400);
-    stays.view().setMaxWidth(400);
     HBox middle = new HBox(10, stays.view(), right);
     middle.setStyle("-fx-padding: 0 0.9em 0.8em 0.9em;");
     view.setTop(top);

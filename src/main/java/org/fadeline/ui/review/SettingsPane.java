@@ -126,6 +126,7 @@ final class SettingsPane {
             v -> bench.settings(change.with(bench.state().choices().settings(), v)));
     Watch.part(bench.stateProperty(), s -> now.apply(s.choices().settings()), choice::choose);
     Label name = new Label(words);
+    name.setMinWidth(Region.USE_PREF_SIZE);
     GridPane.setValignment(name, VPos.CENTER);
     grid.addRow(grid.getRowCount(), name, choice);
   }

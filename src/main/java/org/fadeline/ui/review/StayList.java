@@ -7,11 +7,13 @@ import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -44,15 +46,15 @@ final class StayList {
     title.setMinWidth(Region.USE_PREF_SIZE);
     Label note = new Label("what each paid, when it faded, when it was left");
     note.getStyleClass().add("quiet");
-    HBox head = new HBox(10, title, note);
-    head.setAlignment(Pos.BASELINE_LEFT);
+    FlowPane head = new FlowPane(10, 0, title, note);
+    head.setRowValignment(VPos.BASELINE);
     head.setStyle("-fx-padding: 0.8em 1em 0.4em 1em;");
     ScrollPane scroll = new ScrollPane(findings);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("plain-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     view.getChildren().addAll(head, scroll);
-    view.getStyleClass().add("panel");
+    view.getStyleClass().addAll("panel", "stay-list");
     view.setMinHeight(0);
   }
 

@@ -125,7 +125,7 @@ final class FilterBar {
     box.setId(id);
     box.setTitle(title);
     box.setAccessibleText(title);
-    box.setPrefWidth(140);
+    box.setStyle("-fx-pref-width: 10.8em;");
     return box;
   }
 

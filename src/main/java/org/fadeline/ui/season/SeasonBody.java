@@ -147,12 +147,14 @@ final class SeasonBody {
     tables.feed.setPrefWidth(580);
     pages.put(PAGES.get(4), page(feed, fedAndFeed));
     learned.setWrapText(true);
+    learned.setMinHeight(Region.USE_PREF_SIZE);
     teach.setId("season-teach");
     teach.setOnAction(e -> teach(desk.state()));
     Watch.part(bench.stateProperty(), s -> s.choices().teaching() != null, teach::setSelected);
     pages.put(PAGES.get(5), page(learned, teach, kinds.learned));
     pages.put(PAGES.get(6), page(tables.files));
     pageChoice = new Segments<>("Show", PAGES, name -> name, this::page);
+    pageChoice.getStyleClass().add("tabs");
     hours.setOnMouseClicked(
         e -> {
           Season.Cell cell =

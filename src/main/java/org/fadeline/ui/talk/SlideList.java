@@ -15,6 +15,7 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.Slide;
 import org.jspecify.annotations.Nullable;
@@ -89,14 +90,23 @@ final class SlideList {
   /** One slide of the list. */
   private final class SlideCell extends ListCell<Row> {
     private final Label number = new Label();
-    private final Label title = new Label();
-    private final Label shows = new Label();
+    private final Text title = new Text();
+    private final Text shows = new Text();
+
+    /** Width beside the words of a row: its number, the padding, the bar; pixels. */
+    private static final double BESIDE = 84;
+
     private final HBox box = new HBox(9, number, new VBox(1, title, shows));
 
     SlideCell() {
       number.getStyleClass().addAll("quiet", "slide-number");
       title.getStyleClass().add("strong");
       shows.getStyleClass().add("quiet");
+      for (Text text : List.of(title, shows)) {
+        // The list asks for the height of a row before the row knows its width.
+        text.wrappingWidthProperty().bind(list.widthProperty().subtract(BESIDE));
+      }
+      box.getStyleClass().add("slide-words");
       box.getStyleClass().add("turning-cell");
       box.setAlignment(Pos.TOP_LEFT);
       HBox.setHgrow(box.getChildren().get(1), Priority.ALWAYS);
