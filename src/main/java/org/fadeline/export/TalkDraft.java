@@ -270,7 +270,7 @@ public final class TalkDraft {
                 "Carbon poles conduct: keep at least 30 m from power lines.",
                 "Lightning: pole down; wait 30 minutes after the last.",
                 "Most drownings begin with a slip: mind the bank.",
-                "Your water's rules and the organiser decide.")
+                "Fish, nets and aids: your water's rules and the organiser decide.")
             .toList(),
         null,
         "30 m: Energy Networks Association. 30 minutes: the 30/30 rule. Slips: National Water"

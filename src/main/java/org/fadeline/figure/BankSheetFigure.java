@@ -164,7 +164,11 @@ public final class BankSheetFigure implements Figure {
         tiny,
         pen.theme.ink());
     pen.text(
-        Pen.shortened(tiny, inner, "One event a row, with its time. Keep 30 m from power lines."),
+        Pen.shortened(
+            tiny,
+            inner,
+            "One event a row, with its time. Keep 30 m from power lines; pole down in lightning;"
+                + " mind the bank."),
         MARGIN,
         paper.height() - MARGIN,
         tiny,

@@ -244,7 +244,7 @@ public final class MainWindow {
     StartScreen made = start;
     if (made == null) {
       StartScreen fresh = new StartScreen(preferences, bench::open, chooser::open);
-      fresh.offer(screens, this::show);
+      fresh.offer(screens, this::show, () -> HelpSheet.show(overlay, ""));
       Platform.runLater(() -> fresh.showSamples(Samples.find()));
       start = fresh;
       made = fresh;

@@ -8,6 +8,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -29,7 +30,7 @@ final class StartScreen {
   private final VBox recent = new VBox(2);
   private final VBox samples = new VBox(2);
   private final Button openButton = new Button("Open a match…");
-  private final HBox offers = new HBox(12);
+  private final FlowPane offers = new FlowPane(12, 8);
   private final Consumer<Path> open;
 
   StartScreen(PreferenceStore preferences, Consumer<Path> open, Runnable choose) {
@@ -73,8 +74,8 @@ final class StartScreen {
     return view;
   }
 
-  /** Offers what can be begun on the screens given. */
-  void offer(List<Screen> screens, Consumer<Screen> show) {
+  /** Offers what can be begun on the screens given, and the first page of the manual. */
+  void offer(List<Screen> screens, Consumer<Screen> show, Runnable begin) {
     for (Screen screen : screens) {
       String offer = screen.offer();
       if (offer != null) {
@@ -83,7 +84,10 @@ final class StartScreen {
         offers.getChildren().add(button);
       }
     }
-    offers.setManaged(!offers.getChildren().isEmpty());
+    Button how = new Button("How to begin");
+    how.setAccessibleText("How to begin: the manual's first page");
+    how.setOnAction(e -> begin.run());
+    offers.getChildren().add(how);
   }
 
   Button openButton() {
