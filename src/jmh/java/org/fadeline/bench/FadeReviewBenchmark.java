@@ -1,6 +1,7 @@
 package org.fadeline.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
@@ -43,7 +44,7 @@ public class FadeReviewBenchmark {
         double u = random.nextDouble() * minutes;
         times[i] = random.nextInt(3) == 0 ? Math.floor(u / 30) * 30 + u % 10 : u;
       }
-      java.util.Arrays.sort(times);
+      Arrays.sort(times);
       double[] ends = lines == 1 ? new double[] {minutes} : new double[] {minutes / 2, minutes};
       drawn.add(FadeRecord.ofTimes(times, ends));
     }

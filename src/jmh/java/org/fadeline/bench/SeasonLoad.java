@@ -1,17 +1,16 @@
 package org.fadeline.bench;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
@@ -61,20 +60,20 @@ public final class SeasonLoad {
       make(folder, kept, sessions);
       openAgain(folder, kept);
     } finally {
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
-      }
+      TemporaryFolder.remove(folder);
     }
   }
 
   private static void make(Path folder, Path kept, int sessions) throws IOException {
     say("generated", time(() -> generate(folder, sessions)));
     SeasonIndex index = index(folder);
-    say("indexed without fades", time(() -> index.read(SeasonIndex.Depth.WITHOUT_FADES, SILENT)));
+    say(
+        "indexed without fades",
+        time(() -> index.read(SeasonIndex.Depth.WITHOUT_FADES, SeasonIndex.Watcher.NONE)));
     say("tables of them", time(() -> SeasonBuilder.build(index.soFar().summaries(), ALL)));
-    say("fades filled in behind", time(() -> index.read(SeasonIndex.Depth.WITH_FADES, SILENT)));
+    say(
+        "fades filled in behind",
+        time(() -> index.read(SeasonIndex.Depth.WITH_FADES, SeasonIndex.Watcher.NONE)));
     say("kept", time(() -> index.save(kept)));
     System.out.printf(Locale.ROOT, "%-28s %8.1f MiB%n", "kept file", Files.size(kept) / 1048576.0);
   }
@@ -87,7 +86,7 @@ public final class SeasonLoad {
         time(
             () -> {
               again.load(kept);
-              found[0] = again.read(SeasonIndex.Depth.WITH_FADES, SILENT);
+              found[0] = again.read(SeasonIndex.Depth.WITH_FADES, SeasonIndex.Watcher.NONE);
               laidOut[0] = new SeasonBuilder(found[0].summaries());
               laidOut[0].build(ALL);
             });
@@ -95,8 +94,6 @@ public final class SeasonLoad {
     filters(found[0], laidOut[0]);
     say("at the end", 0);
   }
-
-  private static final SeasonIndex.Watcher SILENT = (done, of) -> true;
 
   private static SeasonIndex index(Path folder) {
     ReadOptions options = ReadOptions.of(LocalDate.of(2026, 6, 20), ZoneId.of("Europe/London"));
@@ -118,7 +115,7 @@ public final class SeasonLoad {
                 Path sub = Files.createDirectories(folder.resolve("part-" + i / 500));
                 Files.write(sub.resolve(i + ".session.json"), SessionWriter.toBytes(session));
               } catch (IOException e) {
-                throw new java.io.UncheckedIOException(e);
+                throw new UncheckedIOException(e);
               }
             });
   }
@@ -156,7 +153,7 @@ public final class SeasonLoad {
     try {
       work.run();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
     return (System.nanoTime() - from) / 1e9;
   }

@@ -3,10 +3,7 @@ package org.fadeline.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.fadeline.demo.LargeSessions;
 import org.fadeline.io.store.SaveResult;
 import org.fadeline.io.store.SessionStore;
@@ -50,12 +47,7 @@ public class SessionStoreBenchmark {
   @TearDown
   public void clean() throws IOException {
     store.close();
-    try (Stream<Path> files = Files.walk(folder)) {
-      List<Path> inner = files.sorted(Comparator.reverseOrder()).toList();
-      for (Path file : inner) {
-        Files.delete(file);
-      }
-    }
+    TemporaryFolder.remove(folder);
   }
 
   /** Changes the words on one event, until the disk has it. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.bench.TemporaryFolder;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.io.store.SessionStore;
@@ -80,15 +80,7 @@ public final class SoakBenchmark {
       soak.print(folder);
       soak.bench.close();
     } finally {
-      clean(folder);
-    }
-  }
-
-  private static void clean(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
+      TemporaryFolder.remove(folder);
     }
   }
 

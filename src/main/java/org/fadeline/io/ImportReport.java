@@ -49,6 +49,7 @@ public record ImportReport(
     private int errors;
     private int warnings;
 
+    /** Takes a problem in. */
     public void add(Problem problem) {
       if (problem.isError()) {
         errors++;
@@ -60,10 +61,12 @@ public record ImportReport(
       }
     }
 
+    /** Takes in a row of a table that cannot be used; the first is the header. */
     void reject(List<String> cells) {
       rejects.add(cells);
     }
 
+    /** Returns how many errors there were so far, the unlisted ones too. */
     public int errors() {
       return errors;
     }
@@ -72,6 +75,7 @@ public record ImportReport(
       return rejects.size();
     }
 
+    /** Returns what was collected so far. */
     public ImportReport report() {
       return new ImportReport(problems, errors, warnings, rejects);
     }

@@ -21,31 +21,38 @@ public sealed interface Json {
 
   /** An object; members in file order. */
   record Obj(int line, int column, Map<String, Json> members) implements Json {
+    /** Returns an object without members, to be filled by {@code put}. */
     public static Obj make() {
       return new Obj(0, 0, new LinkedHashMap<>());
     }
 
+    /** Puts a member at the end, or in the place of one of that name. */
     public Obj put(String name, Json value) {
       members.put(name, value);
       return this;
     }
 
+    /** Puts a member, none for null. */
     public Obj put(String name, @Nullable String value) {
       return value == null ? this : put(name, new Text(0, 0, value));
     }
 
+    /** Puts a member, none for null. */
     public Obj put(String name, @Nullable Double value) {
       return value == null ? this : put(name, Num.of(value));
     }
 
+    /** Puts a member, none for null. */
     public Obj put(String name, @Nullable Integer value) {
       return value == null ? this : put(name, Num.of(value.longValue()));
     }
 
+    /** Puts a member. */
     public Obj put(String name, long value) {
       return put(name, Num.of(value));
     }
 
+    /** Puts a member. */
     public Obj put(String name, boolean value) {
       return put(name, new Bool(0, 0, value));
     }
@@ -58,6 +65,7 @@ public sealed interface Json {
 
   /** An array. */
   record Arr(int line, int column, List<Json> items) implements Json {
+    /** Returns an array of values. */
     public static Arr of(List<? extends Json> items) {
       return new Arr(0, 0, List.copyOf(items));
     }
@@ -78,10 +86,12 @@ public sealed interface Json {
 
   /** A number, as it was written. */
   record Num(int line, int column, String digits) implements Json {
+    /** Returns a whole number. */
     public static Num of(long value) {
       return new Num(0, 0, Long.toString(value));
     }
 
+    /** Returns a finite number, without decimals where it is whole. */
     public static Num of(double value) {
       boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
       return new Num(0, 0, whole ? Long.toString((long) value) : Double.toString(value));

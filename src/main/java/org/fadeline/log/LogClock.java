@@ -12,7 +12,7 @@ package org.fadeline.log;
  */
 public record LogClock(
     Source source,
-    Alignment alignment,
+    RecordingAlignment alignment,
     double position,
     double speed,
     boolean running,
@@ -46,7 +46,7 @@ public record LogClock(
    *
    * @param now epoch milliseconds of the machine
    */
-  public static LogClock recording(Alignment alignment, long now) {
+  public static LogClock recording(RecordingAlignment alignment, long now) {
     return new LogClock(Source.RECORDING, alignment, 0, 1, false, now);
   }
 
@@ -87,7 +87,7 @@ public record LogClock(
   }
 
   /** Returns this clock with the recording lying otherwise against the match. */
-  public LogClock aligned(Alignment newAlignment, long now) {
+  public LogClock aligned(RecordingAlignment newAlignment, long now) {
     return new LogClock(source, newAlignment, positionAt(now), speed, running, now);
   }
 }

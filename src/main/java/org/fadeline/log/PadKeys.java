@@ -29,6 +29,9 @@ public record PadKeys(Map<String, String> changed) {
   private static final List<String> AROUND =
       List.of("F2", "F3", "F4", "F5", "F6", "F7", "F8", "F9", "F11", "F12");
 
+  /** What the names of keys in the preferences start with. */
+  private static final String PREFIX = "log.key.";
+
   /** Belongs to the list of keys. */
   private static final String HELP = "Shift+Slash";
 
@@ -103,8 +106,6 @@ public record PadKeys(Map<String, String> changed) {
         });
     return conflicts;
   }
-
-  private static final String PREFIX = "log.key.";
 
   /** Returns the keys kept in preferences; names that are no pad's do no harm. */
   public static PadKeys of(Map<String, String> kept) {

@@ -35,13 +35,13 @@ class SampleSessionsTest {
   @BeforeAll
   static void writesAfreshWhereAsked() {
     if ("write".equals(System.getProperty("fadeline.samples"))) {
-      SampleSessions.write(FOLDER);
+      SampleMaker.write(FOLDER);
     }
   }
 
   @Test
   void generatedSamplesAreReproducedByteForByte() throws IOException {
-    for (var sample : SampleSessions.all().entrySet()) {
+    for (var sample : SampleMaker.all().entrySet()) {
       byte[] kept = Files.readAllBytes(FOLDER.resolve(sample.getKey()));
       assertArrayEquals(SessionWriter.toBytes(sample.getValue()), kept, sample.getKey());
     }
@@ -59,7 +59,7 @@ class SampleSessionsTest {
       assertEquals(List.of(), result.report().problems(), file.toString());
       Session session = result.session().orElseThrow();
       Session generated =
-          SampleSessions.all().get(Objects.requireNonNull(file.getFileName()).toString());
+          SampleMaker.all().get(Objects.requireNonNull(file.getFileName()).toString());
       if (generated != null) {
         assertEquals(generated, session);
       }
@@ -100,9 +100,9 @@ class SampleSessionsTest {
   @Test
   void twoDaysOnWaterADifferInDecisions() {
     Session first =
-        Objects.requireNonNull(SampleSessions.all().get("quillthorn-first-open.session.json"));
+        Objects.requireNonNull(SampleMaker.all().get("quillthorn-first-open.session.json"));
     Session second =
-        Objects.requireNonNull(SampleSessions.all().get("quillthorn-second-open.session.json"));
+        Objects.requireNonNull(SampleMaker.all().get("quillthorn-second-open.session.json"));
     assertEquals(first.lines(), second.lines());
     assertEquals(first.occasion().venue(), second.occasion().venue());
     assertTrue(first.occasion().date().isBefore(second.occasion().date()));

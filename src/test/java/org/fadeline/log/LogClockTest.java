@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class LogClockTest {
   private static final long ALL_IN = 1_000_000_000L;
   private static final LogClock STANDING =
-      LogClock.recording(new Alignment(ALL_IN - 60_000, 1), 500);
+      LogClock.recording(new RecordingAlignment(ALL_IN - 60_000, 1), 500);
 
   @Test
   void aRecordingStandsUntilItIsPlayedAndGoesAtItsSpeed() {
@@ -33,7 +33,8 @@ class LogClockTest {
   void realigningMovesTheMatchAndNotTheRecording() {
     LogClock playing = STANDING.playing(true, 0);
     LogClock aligned =
-        playing.aligned(playing.alignment().through(new Alignment.Point(5_000, ALL_IN)), 5_000);
+        playing.aligned(
+            playing.alignment().through(new RecordingAlignment.Point(5_000, ALL_IN)), 5_000);
     assertEquals(ALL_IN, aligned.instantAt(5_000));
     assertEquals(5_000, aligned.positionAt(5_000));
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
@@ -20,6 +21,7 @@ import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -136,8 +138,7 @@ public class ReplayFrameBenchmark {
 
   private static void onFx(Runnable action) throws Exception {
     CountDownLatch done = new CountDownLatch(1);
-    java.util.concurrent.atomic.AtomicReference<@org.jspecify.annotations.Nullable Throwable>
-        failure = new java.util.concurrent.atomic.AtomicReference<>();
+    AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
     Platform.runLater(
         () -> {
           try {

@@ -19,16 +19,16 @@ import org.jspecify.annotations.Nullable;
  * Reads captions: WebVTT (W3C, "WebVTT: The Web Video Text Tracks Format") and SRT, which has no
  * standard and is read leniently.
  */
-public final class CaptionReader {
+final class CaptionReader {
   private CaptionReader() {}
 
   /** Returns whether a file name ends as captions do, {@code .vtt} or {@code .srt}. */
-  public static boolean isCaptions(Path file) {
+  static boolean isCaptions(Path file) {
     return isSrt(FileText.nameOf(file)) || lower(FileText.nameOf(file)).endsWith(".vtt");
   }
 
   /** Reads a caption file, as its name ends; never throws for what the file holds. */
-  public static Captions read(Path file) {
+  static Captions read(Path file) {
     ImportReport.Collector problems = new ImportReport.Collector();
     String name = FileText.nameOf(file);
     String text = isSrt(name) ? srtText(file, problems) : FileText.read(file, problems);
@@ -36,7 +36,7 @@ public final class CaptionReader {
   }
 
   /** Reads captions from text, as the name ends. */
-  public static Captions parse(String name, String text) {
+  static Captions parse(String name, String text) {
     return parse(name, text, new ImportReport.Collector());
   }
 

@@ -10,9 +10,9 @@ import org.fadeline.io.ImportReport;
  * @param report every problem with its place; a cue that was left out is a warning that holds its
  *     text
  */
-public record Captions(List<Cue> cues, ImportReport report) {
+record Captions(List<Cue> cues, ImportReport report) {
   /** Copies the list. */
-  public Captions {
+  Captions {
     cues = List.copyOf(cues);
   }
 }

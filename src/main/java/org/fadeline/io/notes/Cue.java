@@ -8,4 +8,4 @@ package org.fadeline.io.notes;
  * @param toMillis end, milliseconds of the recording; before the start only where the file says so
  * @param text what was said: plain text without tags, lines joined by a space
  */
-public record Cue(int row, long fromMillis, long toMillis, String text) {}
+record Cue(int row, long fromMillis, long toMillis, String text) {}

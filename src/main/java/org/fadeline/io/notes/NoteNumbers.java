@@ -1,6 +1,7 @@
 package org.fadeline.io.notes;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,37 +21,28 @@ final class NoteNumbers {
               + "|(?<word>\\p{L}+(?:'\\p{L}+)?)|(?<stop>[.!;:…]+)|(?<question>\\?)|(?<comma>,)"
               + "|(?<dash>-)");
   private static final Map<String, Integer> SMALL =
-      Map.ofEntries(
-          Map.entry("zero", 0),
-          Map.entry("one", 1),
-          Map.entry("two", 2),
-          Map.entry("three", 3),
-          Map.entry("four", 4),
-          Map.entry("five", 5),
-          Map.entry("six", 6),
-          Map.entry("seven", 7),
-          Map.entry("eight", 8),
-          Map.entry("nine", 9),
-          Map.entry("ten", 10),
-          Map.entry("eleven", 11),
-          Map.entry("twelve", 12),
-          Map.entry("thirteen", 13),
-          Map.entry("fourteen", 14),
-          Map.entry("fifteen", 15),
-          Map.entry("sixteen", 16),
-          Map.entry("seventeen", 17),
-          Map.entry("eighteen", 18),
-          Map.entry("nineteen", 19));
+      counted(
+          "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
+              + " fifteen sixteen seventeen eighteen nineteen",
+          0,
+          1);
   private static final Map<String, Integer> TENS =
-      Map.of(
-          "twenty", 20, "thirty", 30, "forty", 40, "fifty", 50, "sixty", 60, "seventy", 70,
-          "eighty", 80, "ninety", 90);
+      counted("twenty thirty forty fifty sixty seventy eighty ninety", 20, 10);
 
   private final List<Piece> in;
   private final List<Piece> out = new ArrayList<>();
 
   private NoteNumbers(List<Piece> in) {
     this.in = in;
+  }
+
+  /** Returns words to the numbers they name, each a step above the one before it. */
+  private static Map<String, Integer> counted(String words, int first, int step) {
+    Map<String, Integer> numbers = new HashMap<>();
+    for (String word : words.split(" ", -1)) {
+      numbers.put(word, first + numbers.size() * step);
+    }
+    return numbers;
   }
 
   /** Returns the words, numbers and stops of a note. */

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A proposal's line is null where the note does not say it: it is then the line being fished.
  */
-public final class NoteReader {
+final class NoteReader {
   private static final int MOST_BITES = 10;
 
   /** The rules' own confidence was too high by this on notes they had not seen (see the docs). */
@@ -26,7 +26,7 @@ public final class NoteReader {
   private final Vocabulary vocabulary;
 
   /** Returns a reader that knows a session's lines. */
-  public NoteReader(Vocabulary vocabulary) {
+  NoteReader(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
 
@@ -37,7 +37,7 @@ public final class NoteReader {
    * @param at when, epoch milliseconds
    * @param idPrefix the events' ids are this and a number from 1
    */
-  public List<ProposedEvent> read(String note, long at, String idPrefix) {
+  List<ProposedEvent> read(String note, long at, String idPrefix) {
     List<NoteDraft> drafts = new NoteMerger(drafts(note)).merge();
     NoteLines.carry(drafts);
     List<ProposedEvent> events = new ArrayList<>();

@@ -10,7 +10,7 @@ import org.fadeline.model.Stamp;
 import org.jspecify.annotations.Nullable;
 
 /** Captions read as spoken notes: each cue with the events proposed from it. */
-public final class SpokenNotes {
+final class SpokenNotes {
 
   /** How far a line carried over from earlier notes can be trusted. */
   private static final double CARRIED = 0.9;
@@ -23,9 +23,9 @@ public final class SpokenNotes {
    * @param cue what was said
    * @param events zero or more, in the order told
    */
-  public record Proposals(Cue cue, List<ProposedEvent> events) {
+  record Proposals(Cue cue, List<ProposedEvent> events) {
     /** Copies the list. */
-    public Proposals {
+    Proposals {
       events = List.copyOf(events);
     }
   }
@@ -38,7 +38,7 @@ public final class SpokenNotes {
    * @param startsAt instant at which the recording starts, epoch milliseconds
    * @param vocabulary the lines' names
    */
-  public static List<Proposals> propose(List<Cue> cues, long startsAt, Vocabulary vocabulary) {
+  static List<Proposals> propose(List<Cue> cues, long startsAt, Vocabulary vocabulary) {
     NoteReader reader = new NoteReader(vocabulary);
     List<Proposals> all = new ArrayList<>();
     List<Cue> inOrder =

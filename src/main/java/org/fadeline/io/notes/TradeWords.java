@@ -1,5 +1,6 @@
 package org.fadeline.io.notes;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -8,196 +9,103 @@ import org.jspecify.annotations.Nullable;
 final class TradeWords {
   /** One way to write each unit. */
   private static final Map<String, String> UNITS =
-      Map.ofEntries(
-          Map.entry("lb", "lb"),
-          Map.entry("lbs", "lb"),
-          Map.entry("pound", "lb"),
-          Map.entry("pounds", "lb"),
-          Map.entry("oz", "oz"),
-          Map.entry("ozs", "oz"),
-          Map.entry("ounce", "oz"),
-          Map.entry("ounces", "oz"),
-          Map.entry("dr", "dr"),
-          Map.entry("dram", "dr"),
-          Map.entry("drams", "dr"),
-          Map.entry("kg", "kg"),
-          Map.entry("kgs", "kg"),
-          Map.entry("kilo", "kg"),
-          Map.entry("kilos", "kg"),
-          Map.entry("kilogram", "kg"),
-          Map.entry("kilograms", "kg"),
-          Map.entry("g", "g"),
-          Map.entry("gram", "g"),
-          Map.entry("grams", "g"),
-          Map.entry("m", "m"),
-          Map.entry("metre", "m"),
-          Map.entry("metres", "m"),
-          Map.entry("meter", "m"),
-          Map.entry("meters", "m"),
-          Map.entry("mm", "mm"),
-          Map.entry("millimetre", "mm"),
-          Map.entry("mil", "mil"),
-          Map.entry("mils", "mil"),
-          Map.entry("mill", "mil"),
-          Map.entry("ml", "ml"),
-          Map.entry("mls", "ml"),
-          Map.entry("millilitres", "ml"),
-          Map.entry("pounder", "pounder"),
-          Map.entry("pounders", "pounder"),
-          Map.entry("lber", "pounder"),
-          Map.entry("lbers", "pounder"));
+      meanings(
+          "lb: lb lbs pound pounds",
+          "oz: oz ozs ounce ounces",
+          "dr: dr dram drams",
+          "kg: kg kgs kilo kilos kilogram kilograms",
+          "g: g gram grams",
+          "m: m metre metres meter meters",
+          "mm: mm millimetre",
+          "mil: mil mils mill",
+          "ml: ml mls millilitres",
+          "pounder: pounder pounders lber lbers");
 
   private static final Map<String, String> AMOUNTS =
-      Map.ofEntries(
-          Map.entry("ball", "balls"),
-          Map.entry("balls", "balls"),
-          Map.entry("pouch", "pouchfuls"),
-          Map.entry("pouches", "pouchfuls"),
-          Map.entry("pouchful", "pouchfuls"),
-          Map.entry("pouchfuls", "pouchfuls"),
-          Map.entry("grain", "pieces"),
-          Map.entry("grains", "pieces"),
-          Map.entry("piece", "pieces"),
-          Map.entry("pieces", "pieces"),
-          Map.entry("bits", "pieces"),
-          Map.entry("cubes", "pieces"),
-          Map.entry("kernels", "pieces"),
-          Map.entry("handful", "hand"),
-          Map.entry("handfuls", "hand"),
-          Map.entry("pinch", "hand"),
-          Map.entry("pinches", "hand"),
-          Map.entry("pot", "pot"),
-          Map.entry("pots", "pot"),
-          Map.entry("cup", "pot"),
-          Map.entry("cups", "pot"),
-          Map.entry("cupful", "pot"),
-          Map.entry("potful", "pot"),
-          Map.entry("feederfuls", "feeder"));
+      meanings(
+          "balls: ball balls",
+          "pouchfuls: pouch pouches pouchful pouchfuls",
+          "pieces: grain grains piece pieces bits cubes kernels",
+          "hand: handful handfuls pinch pinches",
+          "pot: pot pots cup cups cupful potful",
+          "feeder: feederfuls");
 
   private static final Map<String, String> SPECIES =
-      Map.ofEntries(
-          Map.entry("carp", "carp"),
-          Map.entry("mirror", "mirror carp"),
-          Map.entry("common", "common carp"),
-          Map.entry("ghostie", "ghost carp"),
-          Map.entry("f1", "F1"),
-          Map.entry("skimmer", "skimmer"),
-          Map.entry("skimmers", "skimmer"),
-          Map.entry("bream", "bream"),
-          Map.entry("slab", "bream"),
-          Map.entry("roach", "roach"),
-          Map.entry("rudd", "rudd"),
-          Map.entry("perch", "perch"),
-          Map.entry("tench", "tench"),
-          Map.entry("crucian", "crucian"),
-          Map.entry("crucians", "crucian"),
-          Map.entry("ide", "ide"),
-          Map.entry("hybrid", "hybrid"),
-          Map.entry("hybrids", "hybrid"),
-          Map.entry("gudgeon", "gudgeon"),
-          Map.entry("chub", "chub"),
-          Map.entry("dace", "dace"),
-          Map.entry("barbel", "barbel"),
-          Map.entry("eel", "eel"),
-          Map.entry("bleak", "bleak"),
-          Map.entry("ruffe", "ruffe"),
-          Map.entry("orfe", "orfe"),
-          Map.entry("pike", "pike"),
-          Map.entry("catfish", "catfish"),
-          Map.entry("silver", "silvers"),
-          Map.entry("silvers", "silvers"));
+      meanings(
+          "carp: carp",
+          "mirror carp: mirror",
+          "common carp: common",
+          "ghost carp: ghostie",
+          "F1: f1",
+          "skimmer: skimmer skimmers",
+          "bream: bream slab",
+          "roach: roach",
+          "rudd: rudd",
+          "perch: perch",
+          "tench: tench",
+          "crucian: crucian crucians",
+          "ide: ide",
+          "hybrid: hybrid hybrids",
+          "gudgeon: gudgeon",
+          "chub: chub",
+          "dace: dace",
+          "barbel: barbel",
+          "eel: eel",
+          "bleak: bleak",
+          "ruffe: ruffe",
+          "orfe: orfe",
+          "pike: pike",
+          "catfish: catfish",
+          "silvers: silver silvers");
 
   private static final Set<String> BAITS =
-      Set.of(
-          "pellet",
-          "pellets",
-          "corn",
-          "sweetcorn",
-          "maggot",
-          "maggots",
-          "caster",
-          "casters",
-          "worm",
-          "worms",
-          "hemp",
-          "groundbait",
-          "micros",
-          "expander",
-          "expanders",
-          "meat",
-          "paste",
-          "bread",
-          "punch",
-          "pinkie",
-          "pinkies",
-          "slop",
-          "mussel",
-          "boilie",
-          "boilies",
-          "tares",
-          "reds",
-          "squatts",
-          "bloodworm",
-          "joker",
-          "dendra",
-          "dendras",
-          "particles");
+      words(
+          "pellet pellets corn sweetcorn maggot maggots caster casters worm worms "
+              + "hemp groundbait micros expander expanders meat paste bread punch pinkie "
+              + "pinkies slop mussel boilie boilies tares reds squatts bloodworm joker "
+              + "dendra dendras particles");
 
   private static final Set<String> BAIT_ADJECTIVES =
-      Set.of(
-          "dead",
-          "red",
-          "white",
-          "chopped",
-          "chop",
-          "hard",
-          "soft",
-          "banded",
-          "micro",
-          "cubed",
-          "cooker",
-          "expander",
-          "fishmeal",
-          "live",
-          "sloppy",
-          "bread",
-          "cat",
-          "luncheon",
-          "double",
-          "single",
-          "big",
-          "small",
-          "feed",
-          "fluoro");
+      words(
+          "dead red white chopped chop hard soft banded micro cubed cooker expander "
+              + "fishmeal live sloppy bread cat luncheon double single big small feed "
+              + "fluoro");
 
-  private static final Map<String, Integer> SECONDS =
-      Map.ofEntries(
-          Map.entry("s", 1),
-          Map.entry("second", 1),
-          Map.entry("seconds", 1),
-          Map.entry("sec", 1),
-          Map.entry("secs", 1),
-          Map.entry("minute", 60),
-          Map.entry("minutes", 60),
-          Map.entry("min", 60),
-          Map.entry("mins", 60),
-          Map.entry("hour", 3600),
-          Map.entry("hours", 3600));
+  private static final Map<String, String> SECONDS =
+      meanings("1: s second seconds sec secs", "60: minute minutes min mins", "3600: hour hours");
 
   private static final Set<String> LENGTHS =
-      Set.of("inch", "inches", "foot", "feet", "ft", "cm", "centimetres", "sections", "section");
+      words("inch inches foot feet ft cm centimetres sections section");
 
   private TradeWords() {}
+
+  private static Set<String> words(String words) {
+    return Set.of(words.split(" ", -1));
+  }
+
+  /** Returns words to what they mean, from lines of a meaning, a colon and its words. */
+  private static Map<String, String> meanings(String... lines) {
+    Map<String, String> meanings = new HashMap<>();
+    for (String line : lines) {
+      int colon = line.indexOf(':');
+      for (String word : line.substring(colon + 2).split(" ", -1)) {
+        meanings.put(word, line.substring(0, colon));
+      }
+    }
+    return meanings;
+  }
 
   /** Returns a word with units written one way, such as "lb" for "pounds". */
   static String plain(String word) {
     return UNITS.getOrDefault(word, word);
   }
 
+  /** Returns the unit that a measure of bait counts as, or null. */
   static @Nullable String amount(String word) {
     return AMOUNTS.get(word);
   }
 
+  /** Returns the fish that a word names, in its usual word, or null. */
   static @Nullable String species(String word) {
     return SPECIES.get(word);
   }
@@ -212,7 +120,7 @@ final class TradeWords {
 
   /** Returns the seconds in one of the named unit of time, or 0. */
   static int seconds(String word) {
-    return SECONDS.getOrDefault(word, 0);
+    return Integer.parseInt(SECONDS.getOrDefault(word, "0"));
   }
 
   static boolean isLength(String word) {

@@ -170,6 +170,9 @@ final class DiskStorage implements Storage {
       return channel.tryLock();
     } catch (OverlappingFileLockException held) {
       return null; // by this very program
+    } catch (IOException noLocks) {
+      channel.close();
+      throw noLocks;
     }
   }
 

@@ -30,7 +30,8 @@ public record Recovered(
       text.append(edits == 1 ? "1 edit" : edits + " edits")
           .append(" until ")
           .append(until)
-          .append(" had not been saved and are back. Save to keep them.");
+          .append(" had not been saved and ")
+          .append(edits == 1 ? "is back. Save to keep it." : "are back. Save to keep them.");
     }
     if (changedOutside) {
       text.append("The file was changed outside Fadeline since it was last saved here, ")

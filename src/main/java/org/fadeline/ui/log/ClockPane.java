@@ -16,8 +16,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.log.Alignment;
 import org.fadeline.log.LogClock;
+import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Say;
@@ -48,7 +48,7 @@ final class ClockPane {
   private final FlowPane recording = new FlowPane(6, 6);
   private final Segments<LogClock.Source> source;
   private final HBox view;
-  private final List<Alignment.Point> points = new ArrayList<>();
+  private final List<RecordingAlignment.Point> points = new ArrayList<>();
   private ZoneId zone = ZoneId.of("UTC");
   private @Nullable Match match;
 
@@ -161,7 +161,7 @@ final class ClockPane {
     if (points.size() == 2) {
       points.remove(1);
     }
-    points.add(new Alignment.Point(Math.round(desk.position()), instant.get()));
+    points.add(new RecordingAlignment.Point(Math.round(desk.position()), instant.get()));
     String problem = desk.align(points);
     tell(problem);
     if (problem == null) {
@@ -235,7 +235,7 @@ final class ClockPane {
     }
   }
 
-  private static String drift(Alignment alignment) {
+  private static String drift(RecordingAlignment alignment) {
     double drift = alignment.driftSecondsAnHour();
     return Math.abs(drift) < 0.05
         ? ""

@@ -11,12 +11,12 @@ import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.fadeline.log.Alignment;
 import org.fadeline.log.Detail;
 import org.fadeline.log.FeedPatterns;
 import org.fadeline.log.LogClock;
 import org.fadeline.log.Pad;
 import org.fadeline.log.Press;
+import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
@@ -50,7 +50,9 @@ final class LogDesk {
   LogDesk(Workbench bench, LongSupplier now) {
     this.bench = bench;
     this.now = now;
-    clock = new ReadOnlyObjectWrapper<>(LogClock.recording(new Alignment(0, 1), now.getAsLong()));
+    clock =
+        new ReadOnlyObjectWrapper<>(
+            LogClock.recording(new RecordingAlignment(0, 1), now.getAsLong()));
   }
 
   ReadOnlyObjectProperty<LogClock> clockProperty() {
@@ -72,11 +74,11 @@ final class LogDesk {
    * on now is taken to be logged as it happens, also when the program was started anew meanwhile.
    */
   void takeUp(Session session) {
-    Alignment alignment =
+    RecordingAlignment alignment =
         session.outcome().media().stream()
             .findFirst()
-            .map(media -> Alignment.of(media, session.match()))
-            .orElseGet(() -> new Alignment(session.match().allIn(), 1));
+            .map(media -> RecordingAlignment.of(media, session.match()))
+            .orElseGet(() -> new RecordingAlignment(session.match().allIn(), 1));
     long at = now.getAsLong();
     LogClock standing = LogClock.recording(alignment, at);
     boolean isOn = at >= session.match().allIn() - BEFORE_MILLIS && at <= session.match().allOut();
@@ -229,13 +231,13 @@ final class LogDesk {
    *
    * @return what is wrong with them, or null where they were taken
    */
-  @Nullable String align(List<Alignment.Point> points) {
+  @Nullable String align(List<RecordingAlignment.Point> points) {
     try {
-      Alignment before = clock.get().alignment();
-      Alignment after =
+      RecordingAlignment before = clock.get().alignment();
+      RecordingAlignment after =
           points.size() == 1
               ? before.through(points.get(0))
-              : Alignment.through(points.get(0), points.get(points.size() - 1));
+              : RecordingAlignment.through(points.get(0), points.get(points.size() - 1));
       turn((c, at) -> c.aligned(after, at));
       keep(after);
       return after.isDoubtful()
@@ -264,7 +266,7 @@ final class LogDesk {
    * @return what is wrong, or null where it was taken
    */
   @Nullable String film(@Nullable Path film) {
-    Alignment lies = clock.get().alignment();
+    RecordingAlignment lies = clock.get().alignment();
     if (film == null) {
       bench.editing().edit("Put the film away", s -> withMedia(s, List.of()));
       return null;
@@ -290,7 +292,7 @@ final class LogDesk {
   }
 
   /** Footage that the session knows keeps how it lies. */
-  private void keep(Alignment alignment) {
+  private void keep(RecordingAlignment alignment) {
     bench
         .editing()
         .edit(

@@ -356,7 +356,7 @@ class DiskStoreTest {
   void aFolderThatCannotBeWrittenKeepsItsJournalInTheAppDataFolder() throws IOException {
     create().close();
     // Root may write anywhere, so the real disk is asked through a view of it that says no.
-    Storage readOnly = new ReadOnlyFolder(folder);
+    Storage readOnly = new ReadOnlyStorage(folder);
     StoreSettings settings =
         new StoreSettings(
             appData(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), Runnable::run, readOnly);

@@ -129,7 +129,11 @@ class JournalDamageTest {
     assertEquals(1, recovered.edits());
     assertEquals("13:00:00", recovered.until());
     assertEquals(DAMAGED, recovered.keptAside().orElseThrow());
-    assertTrue(recovered.message().contains("1 edit until 13:00:00"), recovered.message());
+    assertTrue(
+        recovered
+            .message()
+            .startsWith("1 edit until 13:00:00 had not been saved and is back. Save to keep it."),
+        recovered.message());
     assertTrue(recovered.message().contains("match.session.json.journal.damaged"));
     assertArrayEquals(
         Arrays.copyOfRange(flipped, lastLine, flipped.length), damaged.files().get(DAMAGED));

@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  * <p>The seeds were picked from the first sixty: water A's first match and water B's show a line
  * that faded and was stayed on, water A's second a doubtful fade, water C's none.
  */
-public final class SampleSessions {
-  private SampleSessions() {}
+public final class SampleMaker {
+  private SampleMaker() {}
 
   /** Returns the sessions by file name. */
   public static Map<String, Session> all() {

@@ -7,7 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The real disk, with one folder in which nothing can be written. */
-record ReadOnlyFolder(Path folder) implements Storage {
+record ReadOnlyStorage(Path folder) implements Storage {
   private static final Storage DISK = DiskStorage.DISK;
 
   private Path checked(Path file) throws IOException {

@@ -9,14 +9,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
-import org.fadeline.log.Alignment.Point;
+import org.fadeline.log.RecordingAlignment.Point;
 import org.fadeline.model.Match;
 import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome;
 import org.junit.jupiter.api.Test;
 
 /** A recording against the match: offset, drift, and what a session keeps of them. */
-class AlignmentTest {
+class RecordingAlignmentTest {
   private static final long ALL_IN = 1_786_179_600_000L;
   private static final long HOUR = 3_600_000;
   private static final Match MATCH = new Match(ALL_IN, ALL_IN + 5 * HOUR, MatchRules.UNSTATED);
@@ -29,18 +29,18 @@ class AlignmentTest {
   @Test
   void oneMomentGivesTheOffset() {
     // The camera was switched on before the call: all in is heard 12 min 30 s into the film.
-    Alignment film = new Alignment(0, 1).through(new Point(750_000, ALL_IN));
+    RecordingAlignment film = new RecordingAlignment(0, 1).through(new Point(750_000, ALL_IN));
     assertEquals(ALL_IN - 750_000, film.start());
     assertEquals(ALL_IN + 60_000, film.instantAt(810_000));
-    assertEquals(810_000.0, film.recordingAt(ALL_IN + 60_000), 1e-9);
+    assertEquals(810_000.0, recordingAt(film, ALL_IN + 60_000), 1e-9);
     assertEquals(0, film.driftSecondsAnHour());
   }
 
   @Test
   void twoMomentsGiveTheDrift() {
     // By hand: after four hours the film shows 4 h 0 min 8 s, so that it gains 2 s an hour.
-    Alignment film =
-        Alignment.through(
+    RecordingAlignment film =
+        RecordingAlignment.through(
             new Point(60_000, ALL_IN), new Point(60_000 + 4 * HOUR + 8_000, ALL_IN + 4 * HOUR));
     assertEquals(2, film.driftSecondsAnHour(), 1e-9);
     assertEquals(ALL_IN, film.instantAt(60_000));
@@ -52,8 +52,8 @@ class AlignmentTest {
   void theOrderOfTheTwoMomentsDoesNotMatter() {
     Point early = new Point(10_000, ALL_IN);
     Point late = new Point(3_700_000, ALL_IN + HOUR);
-    Alignment film = Alignment.through(late, early);
-    assertEquals(Alignment.through(early, late).rate(), film.rate(), 1e-12);
+    RecordingAlignment film = RecordingAlignment.through(late, early);
+    assertEquals(RecordingAlignment.through(early, late).rate(), film.rate(), 1e-12);
     assertNear(ALL_IN, film.instantAt(10_000));
   }
 
@@ -63,13 +63,13 @@ class AlignmentTest {
     String close =
         assertThrows(
                 IllegalArgumentException.class,
-                () -> Alignment.through(one, new Point(150_000, ALL_IN + 50_000)))
+                () -> RecordingAlignment.through(one, new Point(150_000, ALL_IN + 50_000)))
             .getMessage();
     assertTrue(String.valueOf(close).contains("less than a minute"), close);
     String against =
         assertThrows(
                 IllegalArgumentException.class,
-                () -> Alignment.through(one, new Point(900_000, ALL_IN - 900_000)))
+                () -> RecordingAlignment.through(one, new Point(900_000, ALL_IN - 900_000)))
             .getMessage();
     assertTrue(String.valueOf(against).contains("check both"), against);
   }
@@ -77,26 +77,26 @@ class AlignmentTest {
   @Test
   void aDriftThatNoCameraHasIsDoubted() {
     Point one = new Point(0, ALL_IN);
-    assertTrue(Alignment.through(one, new Point(HOUR, ALL_IN + 2 * HOUR)).isDoubtful());
+    assertTrue(RecordingAlignment.through(one, new Point(HOUR, ALL_IN + 2 * HOUR)).isDoubtful());
   }
 
   @Test
   void aSessionKeepsItRelativeToAllIn() {
-    Alignment film = new Alignment(ALL_IN - 750_000, 1.0005);
+    RecordingAlignment film = new RecordingAlignment(ALL_IN - 750_000, 1.0005);
     Outcome.Media media = film.media("film/day.mp4", MATCH);
     assertEquals(new Outcome.Media("film/day.mp4", -750_000, 1.0005), media);
-    assertEquals(film, Alignment.of(media, MATCH));
+    assertEquals(film, RecordingAlignment.of(media, MATCH));
   }
 
   @Property
   void placeAndInstantAreInverse(
       @ForAll @LongRange(min = 0, max = 30_000_000) long recording,
       @ForAll @DoubleRange(min = 0.5, max = 20) double rate) {
-    Alignment film = new Alignment(ALL_IN, rate);
+    RecordingAlignment film = new RecordingAlignment(ALL_IN, rate);
     // The instant is a whole millisecond, half of one off at most.
     assertEquals(
         (double) recording,
-        film.recordingAt(film.instantAt((double) recording)),
+        recordingAt(film, film.instantAt((double) recording)),
         0.5 * rate + 1e-6);
   }
 
@@ -107,8 +107,13 @@ class AlignmentTest {
       @ForAll @DoubleRange(min = 0.9, max = 1.1) double rate) {
     Point one = new Point(first, ALL_IN);
     Point other = new Point(first + Math.round(passed * rate), ALL_IN + passed);
-    Alignment film = Alignment.through(one, other);
+    RecordingAlignment film = RecordingAlignment.through(one, other);
     assertNear(one.instant(), film.instantAt((double) one.recordingMillis()));
     assertNear(other.instant(), film.instantAt((double) other.recordingMillis()));
+  }
+
+  /** The place in the recording, milliseconds, that shows an instant. */
+  private static double recordingAt(RecordingAlignment film, long instant) {
+    return (instant - film.start()) * film.rate();
   }
 }

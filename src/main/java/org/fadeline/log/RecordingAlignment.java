@@ -10,7 +10,7 @@ import org.fadeline.model.Outcome;
  * @param rate seconds of the recording for each second of the match, in [0.001, 1000]; 1 where the
  *     camera's clock is true
  */
-public record Alignment(long start, double rate) {
+public record RecordingAlignment(long start, double rate) {
   /** Two points must lie this far apart to show a drift, milliseconds. */
   public static final long LEAST_APART_MILLIS = 60_000;
 
@@ -20,7 +20,7 @@ public record Alignment(long start, double rate) {
   private static final double SECONDS_AN_HOUR = 3600;
 
   /** Checks the rate. */
-  public Alignment {
+  public RecordingAlignment {
     if (!(rate >= 0.001 && rate <= 1000)) {
       throw new IllegalArgumentException("rate must be 0.001 to 1000: " + rate);
     }
@@ -35,8 +35,8 @@ public record Alignment(long start, double rate) {
   public record Point(long recordingMillis, long instant) {}
 
   /** Returns how a session says that its footage lies. */
-  public static Alignment of(Outcome.Media media, Match match) {
-    return new Alignment(match.allIn() + media.offsetMillis(), media.rate());
+  public static RecordingAlignment of(Outcome.Media media, Match match) {
+    return new RecordingAlignment(match.allIn() + media.offsetMillis(), media.rate());
   }
 
   /** Returns this alignment as a session keeps it, for footage at a path. */
@@ -45,8 +45,8 @@ public record Alignment(long start, double rate) {
   }
 
   /** Returns this alignment moved so that it goes through a point; its rate stays. */
-  public Alignment through(Point point) {
-    return new Alignment(point.instant - Math.round(point.recordingMillis / rate), rate);
+  public RecordingAlignment through(Point point) {
+    return new RecordingAlignment(point.instant - Math.round(point.recordingMillis / rate), rate);
   }
 
   /**
@@ -55,7 +55,7 @@ public record Alignment(long start, double rate) {
    * @throws IllegalArgumentException if they lie less than a minute apart, or run against each
    *     other; the message says what to do
    */
-  public static Alignment through(Point one, Point other) {
+  public static RecordingAlignment through(Point one, Point other) {
     long recorded = other.recordingMillis - one.recordingMillis;
     long passed = other.instant - one.instant;
     if (Math.abs(recorded) < LEAST_APART_MILLIS || Math.abs(passed) < LEAST_APART_MILLIS) {
@@ -66,17 +66,12 @@ public record Alignment(long start, double rate) {
       throw new IllegalArgumentException(
           "the later moment of the recording has the earlier clock time; check both");
     }
-    return new Alignment(one.instant, recorded / (double) passed).through(one);
+    return new RecordingAlignment(one.instant, recorded / (double) passed).through(one);
   }
 
   /** Returns the instant of the match seen at a place of the recording. */
   public long instantAt(double recordingMillis) {
     return start + Math.round(recordingMillis / rate);
-  }
-
-  /** Returns the place in the recording, milliseconds, that shows an instant; may be negative. */
-  public double recordingAt(long instant) {
-    return (instant - start) * rate;
   }
 
   /** Returns how many seconds the recording gains on the match in an hour; negative if it loses. */
