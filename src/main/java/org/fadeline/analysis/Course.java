@@ -170,10 +170,20 @@ public record Course(
    * A quarter-hour of the match.
    *
    * @param span on the clock
-   * @param caught what all lines gave in it
+   * @param lines what each line gave in it, in the session's order
    * @param fishedMinutes minutes fished in it
    */
-  public record Quarter(TimeSpan span, Caught caught, double fishedMinutes) {}
+  public record Quarter(TimeSpan span, List<Caught> lines, double fishedMinutes) {
+    /** Copies the list. */
+    public Quarter {
+      lines = List.copyOf(lines);
+    }
+
+    /** Returns what all lines gave in it. */
+    public Caught caught() {
+      return lines.stream().reduce(Caught.NOTHING, Caught::plus);
+    }
+  }
 
   /**
    * A lesson in one sentence.

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Objects;
 import org.fadeline.analysis.Effort.Unassigned;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.UnloggedFish;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +30,7 @@ final class EffortBuilder {
   private final RecordWarnings warnings = new RecordWarnings();
 
   private final boolean counts;
-  private final UnloggedFish unlogged = new UnloggedFish();
+  private final UnloggedFish unlogged;
 
   private @Nullable SpellDraft current;
   private long offSince = -1;
@@ -47,6 +49,7 @@ final class EffortBuilder {
   EffortBuilder(Session session, HandlingTimes handling, boolean counts) {
     this.session = session;
     this.counts = counts;
+    this.unlogged = new UnloggedFish(session.match().rules());
     for (Line line : session.lines()) {
       // A count dates many fish at one report: no time can be taken off where they came.
       double millis = counts ? 0 : handling.millis(line.kind());
@@ -155,8 +158,8 @@ final class EffortBuilder {
     if (!counts) {
       return;
     }
-    SessionEvent landed = unlogged.of(count);
-    if (landed == null) {
+    Fish more = unlogged.of(count);
+    if (more == null) {
       return;
     }
     String line = lineOf(count);
@@ -164,6 +167,7 @@ final class EffortBuilder {
     if (ofLine == null || ofLine.drafts().isEmpty()) {
       warnings.countWithoutSpell(count);
     } else {
+      SessionEvent.Landed landed = new SessionEvent.Landed(count.stamp(), more);
       ofLine.drafts().get(ofLine.drafts().size() - 1).add(landed);
     }
   }

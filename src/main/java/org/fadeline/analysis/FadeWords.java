@@ -16,18 +16,20 @@ final class FadeWords {
   }
 
   String of(double probability, @Nullable Moment moment, Strength strength, double notComeBack) {
-    if (moment == null || probability < 0.2) {
-      return notComeBack >= 0.5 ? "Had faded before and had not come back" : "No sign of fading";
+    if (moment == null || probability < ReviewSettings.NO_SIGN_BELOW) {
+      return notComeBack >= ReviewSettings.PROBABLE_FROM
+          ? "Had faded before and had not come back"
+          : "No sign of fading";
     }
-    if (probability < 0.5) {
+    if (probability < ReviewSettings.PROBABLE_FROM) {
       return "Cannot tell whether it faded";
     }
-    String start = probability < 0.8 ? "Probably faded" : "Faded";
+    String start = probability < ReviewSettings.MARKED_FROM ? "Probably faded" : "Faded";
     String bunching =
         strength.bunching() >= 1.05
             ? String.format(Locale.ROOT, ", allowing for bunching (×%.1f)", strength.bunching())
             : "";
-    if ((moment.high() - moment.low()) / 60_000.0 > WIDE_MINUTES) {
+    if (new TimeSpan(moment.low(), moment.high()).minutes() > WIDE_MINUTES) {
       return start
           + " some time between "
           + words.clock(moment.low())

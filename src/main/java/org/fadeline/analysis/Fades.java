@@ -144,7 +144,7 @@ final class Fades {
           imputations.stream().mapToDouble(f -> f.posterior.probability()).average().orElseThrow();
       moment = pooled(imputations, moment);
     }
-    Double plain = probability >= 0.5 ? posterior.plainAt() : null;
+    Double plain = probability >= ReviewSettings.PROBABLE_FROM ? posterior.plainAt() : null;
     List<Crossing> crossings = new ArrayList<>();
     for (FadeCrossing crossing : posterior.crossings()) {
       crossings.add(

@@ -74,10 +74,11 @@ public record LearnedPriors(
     return String.format(
         Locale.UK,
         "Rests on what %d other %s taught, beside its own record: rates change %.2f times a bait"
-            + " hour (0.25 unless learned), and how bites of each kind of line bunch%s.",
+            + " hour (%.2f unless learned), and how bites of each kind of line bunch%s.",
         sessions,
         sessions == 1 ? "session" : "sessions",
         changeHazard,
+        ReviewSettings.DEFAULT.changeHazard(),
         pooled.isEmpty()
             ? "; too few sessions to say what a line pays"
             : ", and what these pay where this match does not say: " + String.join(", ", pooled));

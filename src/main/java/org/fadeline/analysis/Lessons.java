@@ -12,7 +12,7 @@ final class Lessons {
   private static final int MOST = 3;
   private static final int LEAST_FISH = 5;
   private static final int LEAST_BITES = 8;
-  private static final double LEAST_HOURS = 1 / 3.0;
+  private static final double LEAST_MINUTES = 20;
   private static final double STAY_WORTH_TELLING_MINUTES = 5;
 
   private final SentenceText words;
@@ -90,7 +90,14 @@ final class Lessons {
     // A line left out for its few fish may show a higher rate beside this sentence.
     double most = worth(best);
     boolean beaten = lines.stream().anyMatch(l -> worth(l) > most);
-    String ofThose = beaten ? "of the lines with " + LEAST_FISH + " fish and 20 min or more, " : "";
+    String ofThose =
+        beaten
+            ? "of the lines with "
+                + LEAST_FISH
+                + " fish and "
+                + SentenceText.minutes(LEAST_MINUTES)
+                + " or more, "
+            : "";
     double all = lines.stream().mapToDouble(LineReview::fishedHours).sum();
     Rate weight = best.rates().weight();
     Rate fish = best.rates().fish();
@@ -112,7 +119,7 @@ final class Lessons {
   }
 
   private static boolean fishedEnough(LineReview line) {
-    return line.caught().landed() >= LEAST_FISH && line.fishedHours() >= LEAST_HOURS;
+    return line.caught().landed() >= LEAST_FISH && line.fishedHours() * 60 >= LEAST_MINUTES;
   }
 
   private static double worth(LineReview line) {

@@ -22,9 +22,6 @@ import org.jspecify.annotations.Nullable;
  * line's bunching. Everything else cannot tell. Where sources disagree, the whole cannot tell.
  */
 final class LineOrWaterReview {
-  /** A fade less likely than this is not asked about. */
-  private static final double ASKED_FROM = 0.5;
-
   /** How long after leaving the other lines are looked at. */
   private static final long AFTER_MILLIS = 3_600_000;
 
@@ -51,7 +48,7 @@ final class LineOrWaterReview {
     // A count tells nothing of the minutes between two readings.
     if (fade == null
         || moment == null
-        || fade.probability() < ASKED_FROM
+        || fade.probability() < ReviewSettings.PROBABLE_FROM
         || grade == Grade.COUNTS) {
       return null;
     }

@@ -108,7 +108,10 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
         for (Fade fade : each.fades()) {
           Fade.Moment moment = fade.moment();
           if (fade.spell() == spell.index()) {
-            Long at = moment == null || fade.probability() < 0.5 ? null : moment.at();
+            Long at =
+                moment == null || fade.probability() < ReviewSettings.PROBABLE_FROM
+                    ? null
+                    : moment.at();
             return new Found(fade.probability(), at, fade.call().plainAt());
           }
         }
@@ -122,17 +125,12 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
     all.add(new Variant("As set", now));
     for (double level : CALL_LEVELS) {
       if (level != now.callLevel()) {
-        all.add(
-            new Variant(
-                "Plain at " + Math.round(level * 100) + "%",
-                with(now, level, now.changeHazard(), now.measure())));
+        all.add(new Variant("Plain at " + Math.round(level * 100) + "%", now.withCallLevel(level)));
       }
     }
     for (double hazard : HAZARDS) {
       if (hazard != now.changeHazard()) {
-        all.add(
-            new Variant(
-                hazard + " changes an hour", with(now, now.callLevel(), hazard, now.measure())));
+        all.add(new Variant(hazard + " changes an hour", now.withChangeHazard(hazard)));
       }
     }
     for (Measure measure : Measure.values()) {
@@ -140,24 +138,9 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
       boolean same =
           grade != Grade.FULL && measure != Measure.FISH && now.measure() != Measure.FISH;
       if (measure != now.measure() && !same) {
-        all.add(
-            new Variant(
-                "On " + measure.word(), with(now, now.callLevel(), now.changeHazard(), measure)));
+        all.add(new Variant("On " + measure.word(), now.withMeasure(measure)));
       }
     }
     return all;
-  }
-
-  private static ReviewSettings with(
-      ReviewSettings now, double call, double hazard, Measure measure) {
-    return new ReviewSettings(
-        now.windowMinutes(),
-        call,
-        hazard,
-        measure,
-        now.moveCostMinutes(),
-        now.seed(),
-        now.handling(),
-        now.learned());
   }
 }

@@ -20,15 +20,16 @@ final class Quarters {
       // last.
       long upTo = to == end ? Long.MAX_VALUE : to;
       long after = from == effort.session().match().allIn() ? from - 1 : from;
-      Caught caught = Caught.NOTHING;
+      List<Caught> caught = new ArrayList<>();
       long fished = 0;
       for (LineEffort line : effort.lines()) {
-        caught = caught.plus(line.caught(after, upTo));
+        caught.add(line.caught(after, upTo));
         for (Spell spell : line.spells()) {
           fished += SpanMath.overlapMillis(spell.fishedSpans(), from, to);
         }
       }
-      quarters.add(new Quarter(new TimeSpan(from, to), caught, fished / 60_000.0));
+      quarters.add(
+          new Quarter(new TimeSpan(from, to), caught, fished / TimeSpan.MILLIS_PER_MINUTE));
     }
     return quarters;
   }

@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import org.fadeline.model.Checks;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,12 +26,18 @@ public record ReviewSettings(
     @Nullable LearnedPriors learned) {
   /** The defaults of the methods document. */
   public static final ReviewSettings DEFAULT =
-      new ReviewSettings(30, 0.8, 0.25, Measure.BITES, 4, 20_260_101L);
+      new ReviewSettings(30, 0.8, 0.25, Measure.BITES, 4, 20_260_101L, HandlingTimes.NONE, null);
 
   /** Share of the going rate at or below which a line has faded. */
   public static final double FADED_SHARE = 0.5;
 
-  /** Probability from which a fade is marked on charts; below it, words only. */
+  /** Probability of a fade below which there is no sign of one. */
+  public static final double NO_SIGN_BELOW = 0.2;
+
+  /** Probability from which a line probably faded; below it the record cannot tell. */
+  public static final double PROBABLE_FROM = 0.5;
+
+  /** Probability from which a line faded and charts mark it; below it, words only. */
   public static final double MARKED_FROM = 0.8;
 
   /** Level of every interval but those of fades and finishes. */
@@ -39,26 +46,41 @@ public record ReviewSettings(
   /** Level of the intervals of fades, gains and finishes. */
   public static final double FADE_LEVEL = 0.90;
 
-  /**
-   * Settings with nothing learned, and without a handling time for lines whose casts are not
-   * logged.
-   */
-  public ReviewSettings(
-      double windowMinutes,
-      double callLevel,
-      double changeHazard,
-      Measure measure,
-      double moveCostMinutes,
-      long seed) {
-    this(
+  /** Returns these settings with another window of the rolling catch rate, minutes. */
+  public ReviewSettings withWindowMinutes(double minutes) {
+    return new ReviewSettings(
+        minutes, callLevel, changeHazard, measure, moveCostMinutes, seed, handling, learned);
+  }
+
+  /** Returns these settings with another probability at which a fade counts as plain. */
+  public ReviewSettings withCallLevel(double level) {
+    return new ReviewSettings(
+        windowMinutes, level, changeHazard, measure, moveCostMinutes, seed, handling, learned);
+  }
+
+  /** Returns these settings with other changes of rate expected, per bait hour. */
+  public ReviewSettings withChangeHazard(double perHour) {
+    return new ReviewSettings(
+        windowMinutes, callLevel, perHour, measure, moveCostMinutes, seed, handling, learned);
+  }
+
+  /** Returns these settings with a fade judged on something else. */
+  public ReviewSettings withMeasure(Measure newMeasure) {
+    return new ReviewSettings(
         windowMinutes,
         callLevel,
         changeHazard,
-        measure,
+        newMeasure,
         moveCostMinutes,
         seed,
-        HandlingTimes.NONE,
-        null);
+        handling,
+        learned);
+  }
+
+  /** Returns these settings with another cost of moving, minutes. */
+  public ReviewSettings withMoveCostMinutes(double minutes) {
+    return new ReviewSettings(
+        windowMinutes, callLevel, changeHazard, measure, minutes, seed, handling, learned);
   }
 
   /** Returns these settings with other handling times. */
@@ -88,17 +110,10 @@ public record ReviewSettings(
 
   /** Checks the ranges. */
   public ReviewSettings {
-    between("window", windowMinutes, 5, 240);
-    between("call level", callLevel, 0.5, 0.99);
-    between("change hazard", changeHazard, Double.MIN_VALUE, 10);
-    between("cost of moving", moveCostMinutes, 0, 60);
-  }
-
-  private static void between(String what, double value, double low, double high) {
-    if (!(value >= low && value <= high)) {
-      throw new IllegalArgumentException(
-          what + " must be between " + low + " and " + high + ": " + value);
-    }
+    Checks.between("window", windowMinutes, 5, 240);
+    Checks.between("call level", callLevel, 0.5, 0.99);
+    Checks.between("change hazard", changeHazard, Double.MIN_VALUE, 10);
+    Checks.between("cost of moving", moveCostMinutes, 0, 60);
   }
 
   /** What a fade is judged on. */

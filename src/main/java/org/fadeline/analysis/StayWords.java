@@ -106,7 +106,7 @@ final class StayWords {
     if (cameGood(fade)) {
       return "; it had looked faded and came back.";
     }
-    if (fade.probability() >= 0.5) {
+    if (fade.probability() >= ReviewSettings.PROBABLE_FROM) {
       return toTheEnd ? "; it was never plain before then." : " before it was plain.";
     }
     return ".";
@@ -119,14 +119,17 @@ final class StayWords {
     if (toTheEnd) {
       return Verdict.STAYED_TO_ALL_OUT;
     }
-    if (fade.probability() >= 0.5) {
+    if (fade.probability() >= ReviewSettings.PROBABLE_FROM) {
       return Verdict.LEFT_IN_TIME;
     }
-    return fade.probability() < 0.2 ? Verdict.LEFT_BEFORE_ANY_SIGN : Verdict.CANNOT_TELL;
+    return fade.probability() < ReviewSettings.NO_SIGN_BELOW
+        ? Verdict.LEFT_BEFORE_ANY_SIGN
+        : Verdict.CANNOT_TELL;
   }
 
   private static boolean cameGood(Fade fade) {
-    return fade.probability() < 0.5 && fade.call().crossings().stream().anyMatch(c -> c.up());
+    return fade.probability() < ReviewSettings.PROBABLE_FROM
+        && fade.call().crossings().stream().anyMatch(c -> c.up());
   }
 
   /** Says what another line had to give to beat staying. */

@@ -1,6 +1,5 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,15 +135,15 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void writeFigures(Comparison comparison, Units chosen, Path folder) {
-    try {
-      int written =
-          CompareFigureSet.write(comparison, FigureStyle.of(Theme.LIGHT, chosen), folder).size();
-      // Standard output holds JSON alone where it was asked for.
-      (json.alone() ? console.err() : console.out())
-          .println(written + " figures written to " + folder);
-    } catch (IOException e) {
-      throw Writing.fault(folder, e);
-    }
+    FigureStyle style = FigureStyle.of(Theme.LIGHT, chosen);
+    Writing.to(
+        folder,
+        () ->
+            json.notices(console)
+                .println(
+                    CompareFigureSet.write(comparison, style, folder).size()
+                        + " figures written to "
+                        + folder));
   }
 
   private Alignment alignment(Session first, Session second) {

@@ -1,8 +1,6 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.EventCsv;
@@ -73,18 +71,14 @@ final class ConvertCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
-    boolean csv = name.endsWith(".csv");
-    if (!csv && !name.endsWith(".session.json")) {
-      throw new InputFault(
-          out + ":1:1: this ending cannot be written; end the name in .session.json or .csv");
+    boolean csv = Writing.endsIn(out, ".csv");
+    if (!csv && !Writing.endsIn(out, ".session.json")) {
+      throw Writing.wrongEnding(out, ".session.json or .csv");
     }
     Session session = reading.read(console, in, correction());
-    try {
-      WholeFile.write(out, csv ? EventCsv.write(session) : SessionWriter.toJson(session));
-    } catch (IOException e) {
-      throw Writing.fault(out, e);
-    }
+    Writing.to(
+        out,
+        () -> WholeFile.write(out, csv ? EventCsv.write(session) : SessionWriter.toJson(session)));
     console.out().println(out + ": " + session.events().size() + " events written");
     return ExitCode.DONE;
   }
@@ -93,7 +87,7 @@ final class ConvertCommand implements Callable<Integer> {
     if (correction == null) {
       return ClockCorrection.NONE;
     }
-    if (String.valueOf(in.getFileName()).toLowerCase(Locale.ROOT).endsWith(".json")) {
+    if (Writing.endsIn(in, ".json")) {
       throw wrong("a session's own times are corrected in Replay, not by converting");
     }
     try {

@@ -110,6 +110,6 @@ public final class Fadeline implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new OpenCommand(console, window).open((Path) null);
+    return new OpenCommand(console, window).open(null);
   }
 }

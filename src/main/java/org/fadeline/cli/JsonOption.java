@@ -1,6 +1,6 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import org.fadeline.io.WholeFile;
@@ -17,9 +17,13 @@ final class JsonOption {
       description = "writes the result as JSON; - prints JSON alone")
   private @Nullable String target;
 
-  /** Whether standard output holds JSON alone, so that notices go elsewhere. */
-  boolean alone() {
+  private boolean alone() {
     return STANDARD_OUTPUT.equals(target);
+  }
+
+  /** Returns where notices go: not to standard output where that holds JSON alone. */
+  PrintStream notices(Console console) {
+    return alone() ? console.err() : console.out();
   }
 
   /** Prints JSON alone or the words, and writes the file that was asked for. */
@@ -32,11 +36,7 @@ final class JsonOption {
     console.out().print(words.get());
     if (target != null) {
       Path file = Path.of(target);
-      try {
-        WholeFile.write(file, json.get());
-      } catch (IOException e) {
-        throw Writing.fault(file, e);
-      }
+      Writing.to(file, () -> WholeFile.write(file, json.get()));
     }
   }
 }

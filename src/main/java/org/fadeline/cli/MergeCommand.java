@@ -64,9 +64,8 @@ final class MergeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT).endsWith(".session.json")) {
-      throw new InputFault(
-          out + ":1:1: this ending cannot be written; end the name in .session.json");
+    if (!Writing.endsIn(out, ".session.json")) {
+      throw Writing.wrongEnding(out, ".session.json");
     }
     if (isSame(out, first) || isSame(out, second)) {
       throw new InputFault(out + ":1:1: this is one of the two records; choose another name");
@@ -77,11 +76,7 @@ final class MergeCommand implements Callable<Integer> {
     Merge merge = Merge.of(mine, theirs, given);
     Units chosen = units.units();
     Session merged = merge.session(clash -> clashes, chosen);
-    try {
-      WholeFile.write(out, SessionWriter.toJson(merged));
-    } catch (IOException e) {
-      throw Writing.fault(out, e);
-    }
+    Writing.to(out, () -> WholeFile.write(out, SessionWriter.toJson(merged)));
     tell(merge, merged, chosen);
     return ExitCode.DONE;
   }

@@ -68,9 +68,7 @@ final class ReviewCommand implements Callable<Integer> {
     json.tell(console, () -> ReviewJson.toJson(review), () -> ReviewText.toText(review, chosen));
     if (figures != null) {
       int written = ReviewFigures.write(review, chosen, figures);
-      // Standard output holds JSON alone where it was asked for.
-      (json.alone() ? console.err() : console.out())
-          .println(written + " files of figures written to " + figures);
+      json.notices(console).println(written + " files of figures written to " + figures);
     }
     return ExitCode.DONE;
   }

@@ -1,6 +1,5 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.fadeline.analysis.season.Season;
@@ -72,7 +71,7 @@ final class SeasonCommand implements Callable<Integer> {
     }
     SeasonFolder found = SeasonReading.read(sessions, folder);
     if (keep != null) {
-      write(keep, () -> sessions.save(keep));
+      Writing.to(keep, () -> sessions.save(keep));
     }
     SeasonReading.tell(console, found);
     Season season = SeasonBuilder.build(found.summaries(), filters.filter());
@@ -84,7 +83,7 @@ final class SeasonCommand implements Callable<Integer> {
     Path pictures = figures;
     if (pictures != null) {
       FigureStyle style = FigureStyle.of(Theme.LIGHT, chosen);
-      write(
+      Writing.to(
           pictures,
           () ->
               say(
@@ -94,7 +93,7 @@ final class SeasonCommand implements Callable<Integer> {
     }
     Path sheets = tables;
     if (sheets != null) {
-      write(
+      Writing.to(
           sheets,
           () -> say(SeasonTableSet.write(season, sheets).size() + " tables written to " + sheets));
     }
@@ -102,19 +101,6 @@ final class SeasonCommand implements Callable<Integer> {
   }
 
   private void say(String what) {
-    (json.alone() ? console.err() : console.out()).println(what);
-  }
-
-  /** Something that writes a file. */
-  private interface Written {
-    void write() throws IOException;
-  }
-
-  private static void write(Path target, Written written) {
-    try {
-      written.write();
-    } catch (IOException e) {
-      throw Writing.fault(target, e);
-    }
+    json.notices(console).println(what);
   }
 }

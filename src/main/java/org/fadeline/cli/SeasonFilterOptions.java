@@ -1,11 +1,8 @@
 package org.fadeline.cli;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SeasonFilter.Span;
 import org.fadeline.analysis.season.SeasonFilter.WindWanted;
@@ -60,17 +57,12 @@ final class SeasonFilterOptions {
   private @Nullable Double windFrom;
 
   SeasonFilter filter() {
-    boolean anyWind = windForce == null && windFrom == null;
     return new SeasonFilter(
-        lower(waters),
-        new HashSet<>(months),
-        lower(lines),
+        Set.copyOf(waters),
+        Set.copyOf(months),
+        Set.copyOf(lines),
         temperature,
-        anyWind ? null : new WindWanted(windForce, windFrom));
-  }
-
-  private static Set<String> lower(List<String> names) {
-    return names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
+        WindWanted.of(windForce, windFrom));
   }
 
   /** Reads a month. */
@@ -90,6 +82,9 @@ final class SeasonFilterOptions {
     public Span convert(String word) {
       String[] ends = word.split("\\.\\.", -1);
       try {
+        if (ends.length > 2) {
+          throw new IllegalArgumentException("more than two ends");
+        }
         return new Span(Double.parseDouble(ends[0]), Double.parseDouble(ends[ends.length - 1]));
       } catch (IllegalArgumentException notARange) {
         throw new TypeConversionException(

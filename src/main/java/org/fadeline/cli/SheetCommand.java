@@ -1,9 +1,7 @@
 package org.fadeline.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.fadeline.export.FigureExport;
 import org.fadeline.figure.BankSheetFigure;
@@ -47,18 +45,14 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      throw new InputFault(out + ":1:1: this ending cannot be written; end the name in .pdf");
+    if (!Writing.endsIn(out, ".pdf")) {
+      throw Writing.wrongEnding(out, ".pdf");
     }
     Session session = reading.read(console, file);
     FigureStyle style = FigureStyle.of(Theme.PRINT, units.units());
     List<Figure> pages = BankSheetFigure.pages(session, style, paper);
-    try {
-      FigureExport.pdf(
-          "Bank sheet, " + pages.get(0).title(), pages, out, paper.width(), paper.height());
-    } catch (IOException e) {
-      throw Writing.fault(out, e);
-    }
+    String title = "Bank sheet, " + pages.get(0).title();
+    Writing.to(out, () -> FigureExport.pdf(title, pages, out, paper.width(), paper.height()));
     console.out().println(out + ": " + pages.size() + (pages.size() == 1 ? " page" : " pages"));
     return ExitCode.DONE;
   }

@@ -3,6 +3,7 @@ package org.fadeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import org.fadeline.analysis.Review;
 import org.fadeline.export.ExportMonitor;
 import org.fadeline.export.ReplayGif;
@@ -60,13 +61,12 @@ final class TalkFilmOptions {
         ExportMonitor.NONE);
   }
 
-  /** The instant of a clock time on the day of all in, or on the next where that is earlier. */
-  private static long at(Session session, LocalTime time) {
-    var allIn = session.clock(session.match().allIn());
-    var same = allIn.with(time);
-    long at = same.toInstant().toEpochMilli();
-    boolean nextDay =
-        at < session.match().allIn() && session.match().lengthMillis() > 12 * 3_600_000L;
-    return nextDay ? same.plusDays(1).toInstant().toEpochMilli() : at;
+  /**
+   * Returns the instant of a clock time: of the day of all in, or of the next in a match by night.
+   */
+  static long at(Session session, LocalTime time) {
+    ZonedDateTime same = session.clock(session.match().allIn()).with(time);
+    long next = same.plusDays(1).toInstant().toEpochMilli();
+    return next <= session.match().allOut() ? next : same.toInstant().toEpochMilli();
   }
 }

@@ -2,12 +2,44 @@ package org.fadeline.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.fadeline.io.DiskFault;
 
-/** Says what is wrong with an output. */
+/** How a command writes its output, the same for every command. */
 final class Writing {
   private Writing() {}
 
+  /** Something that writes files. */
+  @FunctionalInterface
+  interface Output {
+    void write() throws IOException;
+  }
+
+  /**
+   * Writes an output.
+   *
+   * @param target the file or folder to name where that fails
+   * @throws InputFault if it cannot be written
+   */
+  static void to(Path target, Output output) {
+    try {
+      output.write();
+    } catch (IOException e) {
+      throw fault(target, e);
+    }
+  }
+
+  /** Returns whether a file's name ends so, in letters of either case. */
+  static boolean endsIn(Path file, String ending) {
+    return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  /** Returns the fault of a name that ends otherwise than what can be written. */
+  static InputFault wrongEnding(Path out, String endings) {
+    return new InputFault(out + ":1:1: this ending cannot be written; end the name in " + endings);
+  }
+
+  /** Says what is wrong with an output. */
   static InputFault fault(Path out, IOException e) {
     return new InputFault(
         out

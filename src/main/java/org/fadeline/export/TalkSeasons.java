@@ -1,10 +1,7 @@
 package org.fadeline.export;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.model.talk.SeasonSource;
 import org.jspecify.annotations.Nullable;
@@ -16,15 +13,12 @@ public final class TalkSeasons {
   /** Returns what a season of a talk is looked at over. */
   public static SeasonFilter filterOf(SeasonSource.Sift sift) {
     SeasonSource.Weather weather = sift.weather();
-    boolean anyWind = weather.windForce() == null && weather.windFrom() == null;
     return new SeasonFilter(
-        lower(sift.waters()),
-        new HashSet<>(sift.months()),
-        lower(sift.lines()),
+        Set.copyOf(sift.waters()),
+        Set.copyOf(sift.months()),
+        Set.copyOf(sift.lines()),
         span(weather.waterC()),
-        anyWind
-            ? null
-            : new SeasonFilter.WindWanted(span(weather.windForce()), weather.windFrom()));
+        SeasonFilter.WindWanted.of(span(weather.windForce()), weather.windFrom()));
   }
 
   /** Returns a filter as a talk keeps it. */
@@ -38,10 +32,6 @@ public final class TalkSeasons {
             range(filter.temperature()),
             wind == null ? null : range(wind.force()),
             wind == null ? null : wind.fromDegrees()));
-  }
-
-  private static Set<String> lower(List<String> names) {
-    return names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
   }
 
   private static SeasonFilter.@Nullable Span span(SeasonSource.@Nullable Range range) {

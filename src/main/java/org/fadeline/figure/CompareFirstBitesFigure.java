@@ -43,11 +43,6 @@ public final class CompareFirstBitesFigure implements Figure {
     return (ofFirst ? pair.first() : pair.second()).line().firstBite();
   }
 
-  /** Returns whether there is a pair to show. */
-  public boolean isEmpty() {
-    return shown.isEmpty();
-  }
-
   @Override
   public String title() {
     return "First bites after feeding, two matches";

@@ -8,15 +8,13 @@ import java.util.List;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
 import org.fadeline.analysis.TimeSpan;
 import org.jspecify.annotations.Nullable;
 
 /** Draws what a lane's fades look like from a given moment, and time that belongs to no line. */
 final class FadePainter {
-  /** Fades below this probability are told in words, not drawn. */
-  static final double DRAWN_FROM = 0.8;
-
   /** Fewer words are taken where they hide so many pixels less of the curve. */
   private static final double SHORTER_COSTS = 24;
 
@@ -83,7 +81,7 @@ final class FadePainter {
 
   private @Nullable Shown inHindsight(Fade fade, Spell spell) {
     Fade.Moment moment = fade.moment();
-    if (fade.probability() < DRAWN_FROM || moment == null) {
+    if (fade.probability() < ReviewSettings.MARKED_FROM || moment == null) {
       return null;
     }
     FigureText words = layout.words;

@@ -123,11 +123,6 @@ public final class FigureSheet implements Figure {
         + ProgramVersion.NAME;
   }
 
-  /** Returns the figure without its sheet. */
-  public Figure figure() {
-    return figure;
-  }
-
   @Override
   public String title() {
     return heading;

@@ -8,6 +8,7 @@ import java.util.List;
 import org.fadeline.analysis.Course.Lesson;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 
 /** The match on one A5 page: what each spell paid an hour, the running weight, the lessons. */
@@ -199,7 +200,9 @@ public final class MatchPageFigure implements Figure {
     pen.fill(hue, row.getX(), barY, row.getWidth() * share, barHeight);
     var fade = stay.fade();
     double under = barY + barHeight + pen.smallRow() * 0.8;
-    if (fade != null && fade.probability() >= 0.5 && under < row.getMaxY() + 2) {
+    if (fade != null
+        && fade.probability() >= ReviewSettings.PROBABLE_FROM
+        && under < row.getMaxY() + 2) {
       pen.text(
           Pen.shortened(pen.small, row.getWidth(), fade.verdict()),
           row.getX(),

@@ -35,11 +35,6 @@ public final class PegFigure implements Figure {
     this.style = style;
   }
 
-  /** Returns the record. */
-  Session session() {
-    return session;
-  }
-
   @Override
   public FigureStyle style() {
     return style;

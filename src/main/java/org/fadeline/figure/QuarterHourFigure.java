@@ -5,24 +5,20 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.Course.Quarter;
 import org.fadeline.analysis.Review;
-import org.fadeline.model.EventKind;
-import org.fadeline.model.Fish;
-import org.fadeline.model.SessionEvent;
 
 /** Catch by quarter-hour of the match, each bar made up of the lines it came from. */
 public final class QuarterHourFigure implements Figure {
   private final Review review;
   private final FigureStyle style;
-  private final LaneRecord.Lanes lanes;
   private final boolean weights;
 
   /** Makes the figure. */
   public QuarterHourFigure(Review review, FigureStyle style) {
     this.review = review;
     this.style = style;
-    this.lanes = LaneRecord.of(review);
     this.weights = review.summary().caught().weightG() > 0;
   }
 
@@ -79,7 +75,7 @@ public final class QuarterHourFigure implements Figure {
     for (int q = 0; q < quarters.size(); q++) {
       double sum = 0;
       for (int i = 0; i < review.lines().size(); i++) {
-        amounts[q][i] = amount(quarters.get(q), review.lines().get(i).line().id(), words);
+        amounts[q][i] = amount(quarters.get(q).lines().get(i), words);
         sum += amounts[q][i];
       }
       most = Math.max(most, sum);
@@ -92,24 +88,8 @@ public final class QuarterHourFigure implements Figure {
     }
   }
 
-  private double amount(Quarter quarter, String lineId, FigureText words) {
-    LaneRecord lane = lanes.byLine().get(lineId);
-    double sum = 0;
-    if (lane != null) {
-      boolean foulCounts = review.session().match().rules().foulHookedCounts();
-      for (SessionEvent event : lane.marks.slice(quarter.span().from(), quarter.span().to() - 1)) {
-        Fish fish = event.fishOrNull();
-        EventKind kind = event.kind();
-        boolean counts =
-            kind == EventKind.LANDED
-                || kind == EventKind.COUNT
-                || (kind == EventKind.FOUL && foulCounts);
-        if (fish != null && counts) {
-          sum += weights ? words.axisWeight(fish.grams() == null ? 0 : fish.grams()) : fish.count();
-        }
-      }
-    }
-    return sum;
+  private double amount(Caught caught, FigureText words) {
+    return weights ? words.axisWeight(caught.weightG()) : caught.landed();
   }
 
   private void paintBar(Plot plot, TimeAxis axis, Quarter quarter, double[] amounts) {

@@ -10,6 +10,7 @@ import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
 import org.jspecify.annotations.Nullable;
@@ -108,11 +109,6 @@ public final class TimelineFigure implements Figure {
     return view;
   }
 
-  /** Returns from which moment the match is looked at. */
-  public Knowledge knowledge() {
-    return knowledge;
-  }
-
   @Override
   public FigureStyle style() {
     return style;
@@ -161,7 +157,7 @@ public final class TimelineFigure implements Figure {
       text.append(words.line(line.line())).append(": ").append(figures.get(i).get(0)).append(". ");
       if (knowledge.isHindsight()) {
         line.fades().stream()
-            .filter(f -> f.probability() >= FadePainter.DRAWN_FROM)
+            .filter(f -> f.probability() >= ReviewSettings.MARKED_FROM)
             .forEach(f -> text.append(FigureText.capital(f.verdict())).append(". "));
       }
     }

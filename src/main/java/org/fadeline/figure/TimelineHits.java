@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.fadeline.analysis.Course.RollingPoint;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
@@ -161,7 +162,7 @@ final class TimelineHits {
       Fade.Moment moment = fade.moment();
       Long plain = fade.call().plainAt();
       if (knowledge.isHindsight()) {
-        boolean drawn = fade.probability() >= FadePainter.DRAWN_FROM;
+        boolean drawn = fade.probability() >= ReviewSettings.MARKED_FROM;
         boolean near =
             (moment != null && Math.abs(layout.xOf(moment.at()) - x) <= REACH)
                 || (plain != null && Math.abs(layout.xOf(plain) - x) <= REACH);

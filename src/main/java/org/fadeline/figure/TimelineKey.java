@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The row at the foot of a timeline that says what its marks mean. */
 final class TimelineKey {
@@ -18,7 +19,7 @@ final class TimelineKey {
     LANDED("landed, size by weight"),
     LOST("lost"),
     FOUL("foul-hooked"),
-    RATE("fish an hour, last 30 min, with its limits"),
+    RATE("%s an hour, last %s min, with its limits"),
     UNFISHED("not fished"),
     UNASSIGNED("not said which line"),
     FADED("when it faded: the darker, the likelier"),
@@ -42,22 +43,22 @@ final class TimelineKey {
     return Math.ceil(17 * style.textScale());
   }
 
-  static double height(FigureStyle style, double width, TimelineView.Measure measure) {
-    List<Placed> placed = place(style, width, measure);
+  static double height(TimelineFigure figure, double width) {
+    List<Placed> placed = place(figure, width);
     double rows = placed.get(placed.size() - 1).row + 1;
-    return rows * row(style) + 8;
+    return rows * row(figure.style()) + 8;
   }
 
-  private static List<Placed> place(FigureStyle style, double width, TimelineView.Measure measure) {
+  private static List<Placed> place(TimelineFigure figure, double width) {
+    FigureStyle style = figure.style();
+    String measure = figure.view().measure() == TimelineView.Measure.WEIGHT ? "weight" : "fish";
+    String window = FigureText.number(figure.review().settings().windowMinutes());
     var font = Type.regular(11 * style.textScale());
     List<Placed> placed = new ArrayList<>();
     double x = 12;
     int row = 0;
     for (Entry entry : Entry.values()) {
-      String words =
-          entry == Entry.RATE && measure == TimelineView.Measure.WEIGHT
-              ? entry.words.replace("fish", "weight")
-              : entry.words;
+      String words = String.format(Locale.ROOT, entry.words, measure, window);
       double needed = swatch(style) + 5 + Type.width(font, words);
       if (x > 12 && x + needed > width - 12) {
         x = 12;
@@ -69,8 +70,8 @@ final class TimelineKey {
     return placed;
   }
 
-  static void paint(Pen pen, double width, double top, TimelineView.Measure measure) {
-    for (Placed placed : place(pen.style, width, measure)) {
+  static void paint(Pen pen, TimelineFigure figure, double width, double top) {
+    for (Placed placed : place(figure, width)) {
       double middle = top + 6 + (placed.row + 0.5) * row(pen.style);
       paintSwatch(pen, placed.entry, placed.x, middle, swatch(pen.style));
       pen.text(

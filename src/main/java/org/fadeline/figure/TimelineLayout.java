@@ -60,11 +60,7 @@ public final class TimelineLayout {
             figure.review().session().occasion().zone());
     this.axisBottom = Math.ceil(20 * scale);
     this.aroundBottom = axisBottom + Math.ceil(9 * Math.sqrt(scale));
-    this.bottom =
-        height
-            - (figure.view().key()
-                ? TimelineKey.height(figure.style(), width, figure.view().measure())
-                : 2);
+    this.bottom = height - (figure.view().key() ? TimelineKey.height(figure, width) : 2);
     layOutLanes(scale);
   }
 
@@ -141,12 +137,6 @@ public final class TimelineLayout {
         .findFirst();
   }
 
-  /** Returns a height that gives every lane room for its header and curve, in pixels. */
-  public double comfortableHeight() {
-    double scale = figure.style().textScale();
-    return aroundBottom + (height - bottom) + lanes.size() * 92 * scale;
-  }
-
   /**
    * What the base depends on besides the session.
    *
@@ -182,7 +172,7 @@ public final class TimelineLayout {
       new LanePainter(this, lane, record(lane), pen, scales.of(lane), knowledge).paint();
     }
     if (figure.view().key()) {
-      TimelineKey.paint(pen, width, bottom, figure.view().measure());
+      TimelineKey.paint(pen, figure, width, bottom);
     }
   }
 

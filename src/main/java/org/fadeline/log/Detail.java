@@ -95,7 +95,7 @@ public final class Detail {
     Fish before = Objects.requireNonNullElse(event.fishOrNull(), Fish.ONE);
     if (grams != null) {
       Fish weighed = new Fish(before.count(), before.species(), grams, before.weighed());
-      return withFish(event, event.stamp(), weighed, null);
+      return event.withFish(weighed);
     }
     SessionEvent read = shorthand(event, said);
     Fish told = Objects.requireNonNullElse(read.fishOrNull(), Fish.ONE);
@@ -106,22 +106,11 @@ public final class Detail {
             told.species() == null ? before.species() : told.species(),
             told.grams() == null ? before.grams() : told.grams(),
             told.weighed() || before.weighed());
-    String peg = read instanceof SessionEvent.Neighbour neighbour ? neighbour.peg() : null;
-    String note = event instanceof SessionEvent.Neighbour ? null : read.note();
-    return withFish(event, noted(event.stamp(), note), after, peg);
-  }
-
-  private static SessionEvent withFish(
-      SessionEvent event, Stamp stamp, Fish fish, @Nullable String peg) {
-    return switch (event.kind()) {
-      case LANDED -> new SessionEvent.Landed(stamp, fish);
-      case FOUL -> new SessionEvent.Foul(stamp, fish);
-      case COUNT -> new SessionEvent.Count(stamp, fish);
-      case NEIGHBOUR ->
-          new SessionEvent.Neighbour(
-              stamp, peg == null ? ((SessionEvent.Neighbour) event).peg() : peg, fish);
-      default -> event.withStamp(stamp);
-    };
+    if (event instanceof SessionEvent.Neighbour was) {
+      String peg = read instanceof SessionEvent.Neighbour neighbour ? neighbour.peg() : null;
+      return new SessionEvent.Neighbour(was.stamp(), peg == null ? was.peg() : peg, after);
+    }
+    return event.withFish(after).withStamp(noted(event.stamp(), read.note()));
   }
 
   private SessionEvent read(SessionEvent event, String said) {

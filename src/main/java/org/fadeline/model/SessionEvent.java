@@ -44,6 +44,17 @@ public sealed interface SessionEvent {
     return stamp().note();
   }
 
+  /** Returns this event with other fish; as it is where its kind carries none. */
+  default SessionEvent withFish(Fish fish) {
+    return switch (kind()) {
+      case LANDED -> new Landed(stamp(), fish);
+      case FOUL -> new Foul(stamp(), fish);
+      case COUNT -> new Count(stamp(), fish);
+      case NEIGHBOUR -> new Neighbour(stamp(), ((Neighbour) this).peg(), fish);
+      default -> this;
+    };
+  }
+
   /** Returns the fish of this event, or null for kinds that carry none. */
   default @Nullable Fish fishOrNull() {
     return null;

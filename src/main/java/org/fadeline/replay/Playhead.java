@@ -75,7 +75,7 @@ public record Playhead(long at, int nanos, Range range, Motion motion) {
    * @param loop the stretch it keeps to, or null
    */
   public record Motion(boolean playing, int speed, boolean reverse, @Nullable Range loop) {
-    /** The slowest and the fastest speed. */
+    /** The slowest speed. */
     public static final int SLOWEST = 1;
 
     /** The fastest speed. */

@@ -58,7 +58,7 @@ public record ReplayFrame(
   /**
    * Catch so far.
    *
-   * @param fish fish landed that count
+   * @param fish fish landed that count; of a clicker count those beyond the fish logged one by one
    * @param weightG their weight as logged, grams
    * @param weighed whether every weight so far was read off scales, and there is one
    * @param lost hooked fish that came off

@@ -12,6 +12,7 @@ import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.UnloggedFish;
 import org.fadeline.replay.ReplayFrame.LineState;
 import org.fadeline.replay.ReplayFrame.Phase;
 import org.fadeline.replay.ReplayFrame.Totals;
@@ -48,11 +49,6 @@ public final class ReplayTrack {
   /** Prepares a session. */
   public static ReplayTrack of(Session session) {
     return new ReplayTrack(session);
-  }
-
-  /** Returns the session. */
-  public Session session() {
-    return session;
   }
 
   /** Returns how many events lie at or before an instant (epoch milliseconds). */
@@ -111,6 +107,7 @@ public final class ReplayTrack {
   private final class Pass {
     private @Nullable String fishing;
     private boolean stopped;
+    private final UnloggedFish unlogged = new UnloggedFish(session.match().rules());
 
     void run() {
       List<SessionEvent> events = session.events();
@@ -124,6 +121,7 @@ public final class ReplayTrack {
     }
 
     private void take(SessionEvent event) {
+      unlogged.see(event);
       if (event.kind().group() == EventKind.Group.WATER) {
         stopped = false;
         fishing =
@@ -141,10 +139,17 @@ public final class ReplayTrack {
         }
         case RESUMED -> stopped = false;
         case FED -> feed(line, (SessionEvent.Fed) event);
-        case LANDED, COUNT -> land(line, event);
+        case LANDED -> land(line, event.at(), event.fishOrNull());
+        case COUNT -> {
+          Fish more = unlogged.of((SessionEvent.Count) event);
+          land(line, event.at(), more);
+          if (line != null && more != null) {
+            line.bites.add(event.at(), more.count(), 0);
+          }
+        }
         case FOUL -> {
           if (session.match().rules().foulHookedCounts()) {
-            land(line, event);
+            land(line, event.at(), event.fishOrNull());
           }
         }
         case LOST -> lost.add(event.at(), 1, 0);
@@ -159,15 +164,17 @@ public final class ReplayTrack {
       return event.lineId() == null ? fishing : event.lineId();
     }
 
-    private void land(@Nullable LineTrack line, SessionEvent event) {
-      Fish fish = Objects.requireNonNull(event.fishOrNull());
+    private void land(@Nullable LineTrack line, long time, @Nullable Fish fish) {
+      if (fish == null) {
+        return;
+      }
       double grams = fish.grams() == null ? 0 : fish.grams();
-      match.add(event.at(), fish.count(), grams);
+      match.add(time, fish.count(), grams);
       if (fish.grams() != null && !fish.weighed()) {
-        firstEstimate = Math.min(firstEstimate, event.at());
+        firstEstimate = Math.min(firstEstimate, time);
       }
       if (line != null) {
-        line.caught.add(event.at(), fish.count(), grams);
+        line.caught.add(time, fish.count(), grams);
       }
     }
 

@@ -11,6 +11,7 @@ import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Occasion;
 import org.fadeline.model.RoughText;
@@ -194,7 +195,7 @@ public final class ReviewText {
   }
 
   private static boolean faded(@Nullable Fade fade) {
-    return fade != null && fade.probability() >= 0.5;
+    return fade != null && fade.probability() >= ReviewSettings.PROBABLE_FROM;
   }
 
   private void firstBites() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned;
@@ -259,12 +260,13 @@ public final class SeasonText {
         String.format(
             Locale.ROOT,
             "Changes of rate per bait hour: %.2f (%.2f–%.2f at %.0f%%), from %d records of a line;"
-                + " 0.25 is used otherwise.",
+                + " %.2f is used otherwise.",
             learned.hazard().perHour(),
             learned.hazard().interval().low(),
             learned.hazard().interval().high(),
             learned.hazard().interval().level() * 100,
-            learned.hazard().records()));
+            learned.hazard().records(),
+            ReviewSettings.DEFAULT.changeHazard()));
     Learned.DaysLearned days = learned.days();
     out.paragraph(
         "  ",

@@ -3,6 +3,7 @@ package org.fadeline.report;
 import java.util.Locale;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.LineOrWater;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +27,8 @@ final class StayJson {
     JsonOut.time(node, "left", session, stay.spell().span().to());
     Fade fade = stay.fade();
     JsonOut.number(node, "probability", fade == null ? null : fade.probability());
-    Fade.Moment moment = fade == null || fade.probability() < 0.5 ? null : fade.moment();
+    Fade.Moment moment =
+        fade == null || fade.probability() < ReviewSettings.PROBABLE_FROM ? null : fade.moment();
     JsonOut.time(node, "fadedAt", session, moment == null ? null : moment.at());
     JsonOut.time(node, "plainAt", session, fade == null ? null : fade.call().plainAt());
     StayOrGo.PastPlain past = stay.past();

@@ -76,6 +76,7 @@ class SeasonCommandTest extends CommandHarness {
     assertTrue(err().contains("1 to 12"), err());
     assertEquals(2, run("season", folder.toString(), "--water-temp", "14..8"));
     assertTrue(err().contains("8..14"), err());
+    assertEquals(2, run("season", folder.toString(), "--water-temp", "8..9..14"));
     assertEquals(2, run("season", folder.toString(), "--wind-from", "up"));
   }
 

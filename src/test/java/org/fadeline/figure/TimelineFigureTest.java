@@ -300,4 +300,17 @@ class TimelineFigureTest {
     assertEquals(100, RateScale.ladder(81));
     assertEquals(3200, RateScale.ladder(1601));
   }
+
+  @Test
+  void theKeyTellsTheWindowTheRateWasTakenOver() {
+    Review review = Fixtures.springMatch();
+    Review wide = Reviewer.review(review.session(), ReviewSettings.DEFAULT.withWindowMinutes(45));
+    TimelineFigure figure =
+        new TimelineFigure(wide, FigureStyle.of(Theme.LIGHT, Units.KG_AND_METRES));
+    RecordingGraphics g = new RecordingGraphics();
+    figure.with(figure.view().withKey(true)).paint(g, 1600, 900);
+    assertTrue(
+        g.texts.stream().anyMatch(t -> t.text().startsWith("fish an hour, last 45 min")),
+        g.texts::toString);
+  }
 }

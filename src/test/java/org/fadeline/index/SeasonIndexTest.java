@@ -138,10 +138,7 @@ class SeasonIndexTest {
     assertSame(loaded, kept(second, "one.session.json"), "read again though kept");
     // Other settings, or a torn file: everything is worked out again.
     SeasonIndex other =
-        new SeasonIndex(
-            folder,
-            ReadOptions.DEFAULT,
-            new ReviewSettings(30, 0.5, 0.25, ReviewSettings.Measure.BITES, 4, 1));
+        new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT.withCallLevel(0.5));
     other.load(file);
     assertEquals(0, other.known());
     byte[] sound = Files.readAllBytes(file);

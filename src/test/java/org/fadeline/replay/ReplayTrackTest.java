@@ -11,8 +11,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
+import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
 import org.junit.jupiter.api.Test;
 
 /** What shows at an instant is a function of the record up to it, whatever the way there. */
@@ -61,5 +63,33 @@ class ReplayTrackTest {
     assertEquals(landed, end.lines().stream().mapToInt(ReplayFrame.LineState::fish).sum());
     assertEquals(ReplayFrame.Phase.AFTER, end.phase());
     assertNull(end.fishing());
+  }
+
+  @Test
+  void aClickerCountAddsWhatWasNotLoggedFishByFish() {
+    long allIn = MATCH.match().allIn();
+    String line = MATCH.lines().get(0).id();
+    List<SessionEvent> events = new ArrayList<>();
+    for (int i = 1; i <= 3; i++) {
+      events.add(
+          new SessionEvent.Landed(
+              new Stamp("f" + i, allIn + i * 60_000L, line, null),
+              new Fish(1, null, 300.0, false)));
+    }
+    events.add(count("same", allIn + 240_000, line, 3, 900.0));
+    events.add(count("more", allIn + 480_000, line, 2, 500.0));
+    ReplayTrack track = ReplayTrack.of(MATCH.withEvents(events));
+    ReplayFrame.Totals same = track.frameAt(allIn + 240_000).totals();
+    assertEquals(3, same.fish());
+    assertEquals(900, same.weightG());
+    ReplayFrame more = track.frameAt(allIn + 480_000);
+    assertEquals(5, more.totals().fish());
+    assertEquals(1400, more.totals().weightG());
+    assertEquals(5, more.line(line).orElseThrow().bites());
+  }
+
+  private static SessionEvent count(String id, long at, String line, int fish, double grams) {
+    return new SessionEvent.Count(
+        new Stamp(id, at, line, null), new Fish(fish, null, grams, false));
   }
 }

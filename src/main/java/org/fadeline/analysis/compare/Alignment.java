@@ -170,9 +170,4 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
   public long secondInstant(double minutes) {
     return secondOrigin + Math.round(minutes * MILLIS_PER_MINUTE);
   }
-
-  /** Returns this alignment with the sessions exchanged. */
-  public Alignment swapped() {
-    return new Alignment(mode, secondOrigin, firstOrigin, stated);
-  }
 }

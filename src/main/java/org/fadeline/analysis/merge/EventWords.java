@@ -1,9 +1,9 @@
 package org.fadeline.analysis.merge;
 
-import java.time.Instant;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.fadeline.model.Fish;
+import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
@@ -11,18 +11,16 @@ import org.fadeline.model.WeightText;
 
 /** An event in one line of words. */
 public final class EventWords {
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss");
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
 
   private EventWords() {}
 
   /** Returns an event as "10:51:20 short landed carp 8 lb 4 oz". */
   public static String of(SessionEvent event, Session session, Units units) {
-    ZoneId zone = session.occasion().zone();
-    StringBuilder text =
-        new StringBuilder(Instant.ofEpochMilli(event.at()).atZone(zone).format(CLOCK));
+    StringBuilder text = new StringBuilder(session.clock(event.at()).format(CLOCK));
     String id = event.lineId();
     if (id != null) {
-      text.append(' ').append(session.line(id).map(l -> l.name()).orElse(id));
+      text.append(' ').append(session.line(id).map(Line::name).orElse(id));
     }
     text.append(' ').append(event.kind().word());
     Fish fish = event.fishOrNull();

@@ -28,11 +28,11 @@ import org.jspecify.annotations.Nullable;
  * Nothing is dropped without being named.
  */
 public final class Merge {
-  /** Farther apart than this, milliseconds, and two events are two. */
-  private static final long TOLERANCE = 90_000;
+  /** Farther apart than this, and two events are two. */
+  private static final long TOLERANCE_MILLIS = 90_000;
 
-  /** Closer than this, milliseconds, and a fish told by both is one fish. */
-  private static final long SURELY_ONE = 20_000;
+  /** Closer than this, and a fish told by both is one fish. */
+  private static final long SURELY_ONE_MILLIS = 20_000;
 
   private final Session mine;
   private final ClockOffset offset;
@@ -101,6 +101,9 @@ public final class Merge {
 
   private Map<String, String> mapLines(Session theirs) {
     Map<String, String> ids = new HashMap<>();
+    // Lines of one spot share its feed here too: that of a line both know, else that of the first.
+    Map<String, String> spots = new HashMap<>();
+    List<Line> more = new ArrayList<>();
     Set<String> used = new HashSet<>();
     mine.lines().forEach(l -> used.add(l.id()));
     for (Line line : theirs.lines()) {
@@ -111,6 +114,7 @@ public final class Merge {
               .orElse(null);
       if (known != null) {
         ids.put(line.id(), known.id());
+        spots.putIfAbsent(line.spot(), known.spot());
         if (!known.place().equals(line.place()) || !known.rig().equals(line.rig())) {
           remarks.add("Place or rig of " + known.name() + " differ; the first record's are kept.");
         }
@@ -121,8 +125,13 @@ public final class Merge {
         id = line.id() + "-" + i;
       }
       ids.put(line.id(), id);
-      lines.add(new Line(id, line.name(), line.kind(), id, line.place(), line.rig()));
+      more.add(line);
       remarks.add("The line " + line.name() + " comes from the second record.");
+    }
+    for (Line line : more) {
+      String id = ids.getOrDefault(line.id(), line.id());
+      String spot = spots.computeIfAbsent(line.spot(), own -> id);
+      lines.add(new Line(id, line.name(), line.kind(), spot, line.place(), line.rig()));
     }
     return ids;
   }
@@ -143,9 +152,13 @@ public final class Merge {
     List<SessionEvent> own = mine.events();
     Map<Integer, Integer> partner = new HashMap<>();
     Set<Integer> taken = new HashSet<>();
-    for (Pair pair : Pairing.pairs(own, theirs, TOLERANCE, Pairing::sameKind)) {
+    Set<String> paired = new HashSet<>();
+    Set<String> pairedOfTheirs = new HashSet<>();
+    for (Pair pair : Pairing.pairs(own, theirs, TOLERANCE_MILLIS, Pairing::sameKind)) {
       partner.put(pair.mine(), pair.theirs());
       taken.add(pair.theirs());
+      paired.add(own.get(pair.mine()).id());
+      pairedOfTheirs.add(theirs.get(pair.theirs()).id());
     }
     Pairing.Likeness rest =
         (a, b) ->
@@ -153,9 +166,9 @@ public final class Merge {
                 && b.kind().isOutcome()
                 && a.kind() != b.kind()
                 && Pairing.linesAgree(a, b)
-                && !partner.containsKey(own.indexOf(a))
-                && !taken.contains(theirs.indexOf(b));
-    for (Pair pair : Pairing.pairs(own, theirs, SURELY_ONE, rest)) {
+                && !paired.contains(a.id())
+                && !pairedOfTheirs.contains(b.id());
+    for (Pair pair : Pairing.pairs(own, theirs, SURELY_ONE_MILLIS, rest)) {
       partner.put(pair.mine(), pair.theirs());
       taken.add(pair.theirs());
     }
@@ -195,16 +208,25 @@ public final class Merge {
     String note = one.note() == null ? other.note() : one.note();
     String line = one.lineId() == null ? other.lineId() : one.lineId();
     Stamp stamp = new Stamp(one.id(), one.at(), line, note);
-    boolean fuller = fish != null && more != null && fish.grams() == null;
     boolean reason = one instanceof SessionEvent.Move m && m.reason() == null;
-    return (fuller || reason ? other : one).withStamp(stamp);
+    SessionEvent told = (reason ? other : one).withStamp(stamp);
+    return fish == null || more == null ? told : told.withFish(filledIn(fish, more));
+  }
+
+  private static Fish filledIn(Fish fish, Fish more) {
+    boolean weightOfOther = fish.grams() == null;
+    return new Fish(
+        fish.count(),
+        fish.species() == null ? more.species() : fish.species(),
+        weightOfOther ? more.grams() : fish.grams(),
+        weightOfOther ? more.weighed() : fish.weighed());
   }
 
   private static Clash.@Nullable Kind clash(SessionEvent one, SessionEvent other) {
     if (one.kind() != other.kind()) {
       return Clash.Kind.FATE;
     }
-    if (one.kind().isOutcome() && Math.abs(one.at() - other.at()) > SURELY_ONE) {
+    if (one.kind().isOutcome() && Math.abs(one.at() - other.at()) > SURELY_ONE_MILLIS) {
       return Clash.Kind.TWICE;
     }
     Fish fish = one.fishOrNull();

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds which events of two records tell of the same thing, and how far their clocks differ. */
 final class Pairing {
-  /** How far apart two clocks are looked for, milliseconds. */
-  private static final long FARTHEST = 30 * 60_000L;
+  /** How far apart two clocks are looked for. */
+  private static final long FARTHEST_MILLIS = 30 * 60_000L;
 
-  /** Within this, milliseconds, differences of time count as one and the same. */
-  private static final long CLOSE = 10_000;
+  /** Within this, differences of time count as one and the same. */
+  private static final long CLOSE_MILLIS = 10_000;
 
   /** Fewer events than these in step say nothing of the clocks. */
   private static final int FEWEST = 5;
@@ -105,7 +105,7 @@ final class Pairing {
     }
     long centre = densest(differences);
     List<SessionEvent> shifted = second.stream().map(e -> e.retimed(at -> at - centre)).toList();
-    List<Pair> inStep = pairs(first, shifted, CLOSE, Pairing::sameKind);
+    List<Pair> inStep = pairs(first, shifted, CLOSE_MILLIS, Pairing::sameKind);
     if (inStep.size() < FEWEST
         || inStep.size() < LEAST_SHARE * Math.min(first.size(), second.size())) {
       return Optional.empty();
@@ -131,10 +131,12 @@ final class Pairing {
     List<Long> all = new ArrayList<>();
     int from = 0;
     for (SessionEvent one : mine) {
-      while (from < theirs.size() && theirs.get(from).at() < one.at() - FARTHEST) {
+      while (from < theirs.size() && theirs.get(from).at() < one.at() - FARTHEST_MILLIS) {
         from++;
       }
-      for (int j = from; j < theirs.size() && theirs.get(j).at() <= one.at() + FARTHEST; j++) {
+      for (int j = from;
+          j < theirs.size() && theirs.get(j).at() <= one.at() + FARTHEST_MILLIS;
+          j++) {
         SessionEvent other = theirs.get(j);
         if (sameKind(one, other)) {
           all.add(other.at() - one.at());
@@ -165,7 +167,7 @@ final class Pairing {
     long centre = 0;
     int to = 0;
     for (int from = 0; from < sorted.length; from++) {
-      while (to < sorted.length && sorted[to] - sorted[from] <= 2 * CLOSE) {
+      while (to < sorted.length && sorted[to] - sorted[from] <= 2 * CLOSE_MILLIS) {
         to++;
       }
       long middle = sorted[from + (to - from) / 2];

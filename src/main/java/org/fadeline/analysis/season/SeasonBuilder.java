@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Season.Cell;
 import org.fadeline.analysis.season.Season.FadeGroup;
 import org.fadeline.analysis.season.Season.FirstBiteGroup;
@@ -23,7 +24,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SeasonBuilder {
   private static final long SEED = 20_260_102L;
-  private static final double FADED_FROM = 0.8;
 
   private final SeasonColumns columns;
 
@@ -175,7 +175,7 @@ public final class SeasonBuilder {
         sessions.add(session);
       }
       spells++;
-      if (fade.probability() >= FADED_FROM) {
+      if (fade.probability() >= ReviewSettings.MARKED_FROM) {
         faded++;
         if (fade.minute() != null) {
           minutes.add(fade.minute());

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 import org.fadeline.analysis.season.SessionSummary.FirstBiteRow;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
@@ -117,7 +116,7 @@ final class SeasonColumns {
 
     void add(@Nullable String name) {
       if (name != null) {
-        tidied.computeIfAbsent(name, n -> n.strip().toLowerCase(Locale.ROOT));
+        tidied.computeIfAbsent(name, SeasonFilter::tidied);
       }
     }
 

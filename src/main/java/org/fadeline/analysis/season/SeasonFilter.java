@@ -2,6 +2,7 @@ package org.fadeline.analysis.season;
 
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fadeline.analysis.season.SessionSummary.About;
 import org.fadeline.analysis.season.SessionSummary.Day;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
@@ -11,9 +12,11 @@ import org.jspecify.annotations.Nullable;
  * Which sessions, and which of their lines, a season is looked at over. A session whose record does
  * not tell what is asked for is left out.
  *
- * @param waters names of waters, in lower case; empty for all
+ * <p>Names are told apart without blanks around them and in lower case, as the record keeps them.
+ *
+ * @param waters names of waters; empty for all
  * @param months months of the year, 1 to 12; empty for all
- * @param groups kinds of line (names of lines without a kind), in lower case; empty for all
+ * @param groups kinds of line (names of lines without a kind); empty for all
  * @param temperature water temperature, degrees Celsius, or null for all
  * @param wind the wind, or null for all
  */
@@ -28,9 +31,18 @@ public record SeasonFilter(
 
   /** Copies the sets. */
   public SeasonFilter {
-    waters = Set.copyOf(waters);
+    waters = tidied(waters);
     months = Set.copyOf(months);
-    groups = Set.copyOf(groups);
+    groups = tidied(groups);
+  }
+
+  private static Set<String> tidied(Set<String> names) {
+    return names.stream().map(SeasonFilter::tidied).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Returns a name as names are told apart. */
+  static String tidied(String name) {
+    return name.strip().toLowerCase(Locale.ROOT);
   }
 
   /**
@@ -61,6 +73,11 @@ public record SeasonFilter(
   public record WindWanted(@Nullable Span force, @Nullable Double fromDegrees) {
     private static final double WITHIN_DEGREES = 45;
 
+    /** Returns the wind asked for, or null where none is. */
+    public static @Nullable WindWanted of(@Nullable Span force, @Nullable Double fromDegrees) {
+      return force == null && fromDegrees == null ? null : new WindWanted(force, fromDegrees);
+    }
+
     boolean holds(Day day) {
       if (force != null && !force.holds(day.windForce())) {
         return false;
@@ -77,17 +94,10 @@ public record SeasonFilter(
     }
   }
 
-  /** Returns whether a session is looked at. */
-  public boolean holds(SessionSummary session) {
-    return holdsDay(session.about())
-        && (groups.isEmpty() || session.lines().stream().anyMatch(this::holds));
-  }
-
   /** Returns whether a session is looked at, whatever its lines. */
   boolean holdsDay(About about) {
     String water = about.water();
-    return (waters.isEmpty()
-            || (water != null && waters.contains(water.strip().toLowerCase(Locale.ROOT))))
+    return (waters.isEmpty() || (water != null && waters.contains(tidied(water))))
         && (months.isEmpty() || months.contains(about.date().getMonthValue()))
         && (temperature == null || temperature.holds(about.day().waterC()))
         && (wind == null || wind.holds(about.day()));

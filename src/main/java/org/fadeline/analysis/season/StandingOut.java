@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A session that stands out from the rest in one measure: its modified z-score, 0.6745 (x − median)
- * / MAD, is beyond 3.5 (Iglewicz & Hoaglin 1993, How to Detect and Handle Outliers). Rates are
+ * / MAD, is beyond 3.5 (Iglewicz &amp; Hoaglin 1993, How to Detect and Handle Outliers). Rates are
  * compared by their square roots, which makes the scatter of counts about even, and the scales'
  * factor by its logarithm. Nothing is named of fewer than {@link #FEWEST} sessions, nor of one
  * fished for less than {@link #LEAST_HOURS}.
@@ -68,11 +68,6 @@ public record StandingOut(
     private double scaled(double value) {
       return this == SCALES ? Math.log(value) : Math.sqrt(value);
     }
-  }
-
-  /** Returns whether it lies above the rest. */
-  public boolean above() {
-    return value > high;
   }
 
   /** Returns the sessions that stand out, by date, a measure after the other. */

@@ -72,7 +72,7 @@ public final class EventEdits {
           Fish fish = e.fishOrNull();
           return fish == null
               ? e
-              : withFish(e, new Fish(fish.count(), fish.species(), grams, fish.weighed()));
+              : e.withFish(new Fish(fish.count(), fish.species(), grams, fish.weighed()));
         });
   }
 
@@ -99,17 +99,6 @@ public final class EventEdits {
               case STOPPED -> new SessionEvent.Stopped(e.stamp(), words);
               default -> e;
             });
-  }
-
-  private static SessionEvent withFish(SessionEvent event, Fish fish) {
-    return switch (event.kind()) {
-      case LANDED -> new SessionEvent.Landed(event.stamp(), fish);
-      case FOUL -> new SessionEvent.Foul(event.stamp(), fish);
-      case COUNT -> new SessionEvent.Count(event.stamp(), fish);
-      case NEIGHBOUR ->
-          new SessionEvent.Neighbour(event.stamp(), ((SessionEvent.Neighbour) event).peg(), fish);
-      default -> event;
-    };
   }
 
   /** Returns an event as one of another kind. */

@@ -34,32 +34,31 @@ final class SettingsPane {
         List.of(0.5, 0.8, 0.9, 0.95),
         v -> Math.round(v * 100) + "%",
         ReviewSettings::callLevel,
-        (s, v) -> of(s, s.windowMinutes(), v, s.changeHazard(), s.measure(), s.moveCostMinutes()));
+        ReviewSettings::withCallLevel);
     row(
         "Changes of rate expected",
         List.of(0.1, 0.25, 0.5, 1.0),
         v -> String.format(java.util.Locale.ROOT, "%s an hour", v),
         ReviewSettings::changeHazard,
-        (s, v) -> of(s, s.windowMinutes(), s.callLevel(), v, s.measure(), s.moveCostMinutes()));
+        ReviewSettings::withChangeHazard);
     row(
         "A fade is judged on",
         List.of(Measure.values()),
         SettingsPane::label,
         ReviewSettings::measure,
-        (s, v) ->
-            of(s, s.windowMinutes(), s.callLevel(), s.changeHazard(), v, s.moveCostMinutes()));
+        ReviewSettings::withMeasure);
     row(
         "Moving costs",
         List.of(0.0, 2.0, 4.0, 8.0),
         v -> Say.number(v) + " min",
         ReviewSettings::moveCostMinutes,
-        (s, v) -> of(s, s.windowMinutes(), s.callLevel(), s.changeHazard(), s.measure(), v));
+        ReviewSettings::withMoveCostMinutes);
     row(
         "Rolling rate over",
         List.of(15.0, 30.0, 45.0, 60.0),
         v -> Say.number(v) + " min",
         ReviewSettings::windowMinutes,
-        (s, v) -> of(s, v, s.callLevel(), s.changeHazard(), s.measure(), s.moveCostMinutes()));
+        ReviewSettings::withWindowMinutes);
     Label title = new Label("What the findings rest on");
     title.getStyleClass().add("strong");
     Button defaults = new Button("Back to the defaults");
@@ -137,11 +136,5 @@ final class SettingsPane {
       case HOOK_UPS -> "hook-ups";
       case FISH -> "fish";
     };
-  }
-
-  private static ReviewSettings of(
-      ReviewSettings s, double window, double call, double hazard, Measure measure, double cost) {
-    return new ReviewSettings(
-        window, call, hazard, measure, cost, s.seed(), s.handling(), s.learned());
   }
 }

@@ -182,4 +182,38 @@ class MergeTest {
     assertTrue(
         Merge.of(weighed, other, null).remarks().stream().anyMatch(r -> r.contains("weigh-in")));
   }
+
+  @Test
+  void whatOneRecordLeavesOutOfAFishIsFilledInFromTheOther() {
+    SessionEvent.Landed fish =
+        (SessionEvent.Landed)
+            MINE.events().stream()
+                .filter(SessionEvent.Landed.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+    Session speciesAlone =
+        changed(e -> only(fish.id(), e, fish.withFish(new Fish(1, "F1", null, false))));
+    Session weightAlone =
+        changed(e -> only(fish.id(), e, fish.withFish(new Fish(1, null, 900.0, true))));
+    Fish whole = new Fish(1, "F1", 900.0, true);
+    for (Merge merge :
+        List.of(
+            Merge.of(speciesAlone, weightAlone, null), Merge.of(weightAlone, speciesAlone, null))) {
+      assertEquals(List.of(), merge.clashes());
+      assertEquals(whole, event(merged(merge, Choice.MINE), fish.id()).fishOrNull());
+    }
+  }
+
+  @Test
+  void linesOfOneSpotStayOnOneSpot() {
+    Line deck = Line.named("deck", "Deck");
+    List<Line> more = new ArrayList<>(MINE.lines());
+    more.add(deck);
+    more.add(Line.named("up", "Up in the water").withSpot("deck"));
+    more.add(Line.named("over", "Over the short line").withSpot("short"));
+    Session merged = merged(Merge.of(MINE, MINE.withLines(more), null), Choice.MINE);
+    assertEquals("deck", merged.line("up").orElseThrow().spot());
+    assertEquals("deck", merged.line("deck").orElseThrow().spot());
+    assertEquals("short", merged.line("over").orElseThrow().spot());
+  }
 }

@@ -212,7 +212,8 @@ class WorkbenchTest {
 
   @Test
   void otherSettingsReviewAgainAndTheSameOnesDoNot() {
-    ReviewSettings half = new ReviewSettings(30, 0.5, 0.25, ReviewSettings.Measure.FISH, 4, 1);
+    ReviewSettings half =
+        ReviewSettings.DEFAULT.withCallLevel(0.5).withMeasure(ReviewSettings.Measure.FISH);
     bench.settings(half);
     bench.settings(half);
     assertEquals(List.of(ReviewSettings.DEFAULT, half), reviewed);
