@@ -33,6 +33,18 @@ public record Review(
     return lines.stream().filter(l -> l.line().id().equals(id)).findFirst();
   }
 
+  /**
+   * Returns the place of the line with the given id among all lines, from 0; -1 for no such line.
+   */
+  public int indexOf(String id) {
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).line().id().equals(id)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   /** Returns every spell of the match in time order. */
   public List<Spell> spells() {
     return lines.stream()

@@ -31,6 +31,9 @@ public record ReviewSettings(
   /** Share of the going rate at or below which a line has faded. */
   public static final double FADED_SHARE = 0.5;
 
+  /** Fished minutes below which no rolling rate is told. */
+  public static final double LEAST_RATED_MINUTES = 3;
+
   /** Probability of a fade below which there is no sign of one. */
   public static final double NO_SIGN_BELOW = 0.2;
 

@@ -12,7 +12,6 @@ import org.fadeline.model.Match;
 
 /** Rolling catch rate: fish of the window (t − W, t] over the hours fished inside it. */
 final class RollingRates {
-  private static final double LEAST_MINUTES = 3;
   private static final long STEP_MILLIS = 60_000;
 
   private final Match match;
@@ -73,7 +72,7 @@ final class RollingRates {
   private static RollingPoint point(
       long at, double hours, Caught caught, List<FishMark> fish, double bunching) {
     double minutes = hours * 60;
-    if (minutes < LEAST_MINUTES) {
+    if (minutes < ReviewSettings.LEAST_RATED_MINUTES) {
       return new RollingPoint(at, minutes, caught, null, null, null);
     }
     Rate pure = Rates.perHour(fish.size(), hours);

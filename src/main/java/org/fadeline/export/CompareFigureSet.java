@@ -2,7 +2,6 @@ package org.fadeline.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,27 +17,17 @@ import org.fadeline.figure.FigureStyle;
 
 /** Every figure of a comparison, each with the name of its file. */
 public final class CompareFigureSet {
-  private static final double WIDTH = 1200;
-
   private CompareFigureSet() {}
 
   /** Returns the figures by file name without ending, in the order they are best looked at. */
   public static Map<String, Figure> of(Comparison comparison, FigureStyle style) {
     Map<String, Figure> figures = new LinkedHashMap<>();
-    figures.put(
-        "compare-timelines",
-        FigureSheet.of(new CompareTimelinesFigure(comparison, style), comparison, true));
-    figures.put(
-        "compare-catch",
-        FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
-    figures.put(
-        "compare-pegs", FigureSheet.of(new ComparePegsFigure(comparison, style), comparison, true));
-    figures.put(
-        "compare-rates",
-        FigureSheet.of(new CompareRatesFigure(comparison, style), comparison, true));
-    figures.put(
-        "compare-first-bites",
-        FigureSheet.of(new CompareFirstBitesFigure(comparison, style), comparison, true));
+    figures.put("compare-timelines", new CompareTimelinesFigure(comparison, style));
+    figures.put("compare-catch", new CompareCatchFigure(comparison, style));
+    figures.put("compare-pegs", new ComparePegsFigure(comparison, style));
+    figures.put("compare-rates", new CompareRatesFigure(comparison, style));
+    figures.put("compare-first-bites", new CompareFirstBitesFigure(comparison, style));
+    figures.replaceAll((name, figure) -> FigureSheet.of(figure, comparison));
     return figures;
   }
 
@@ -51,18 +40,6 @@ public final class CompareFigureSet {
    */
   public static List<Path> write(Comparison comparison, FigureStyle style, Path folder)
       throws IOException {
-    List<Path> written = new ArrayList<>();
-    for (Map.Entry<String, Figure> entry : of(comparison, style).entrySet()) {
-      Figure figure = entry.getValue();
-      double height = Math.round(WIDTH / figure.aspect());
-      Path png = folder.resolve(FileNames.of(entry.getKey(), "png"));
-      FigureExport.png(
-          figure, png, new FigureExport.Raster((int) (1.5 * WIDTH), (int) (1.5 * height), 144));
-      written.add(png);
-      Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
-      FigureExport.svg(figure, svg, WIDTH, height);
-      written.add(svg);
-    }
-    return written;
+    return FigureFiles.write(of(comparison, style), folder, false);
   }
 }

@@ -2,7 +2,6 @@ package org.fadeline.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +25,7 @@ public final class ReviewFigureSet {
   public static Map<String, Figure> of(Review review, FigureStyle style) {
     Map<String, Figure> figures = new LinkedHashMap<>();
     TimelineFigure timeline = new TimelineFigure(review, style);
-    figures.put(
-        "timeline", FigureSheet.of(timeline.with(timeline.view().withKey(true)), review, true));
+    figures.put("timeline", FigureSheet.of(timeline.with(timeline.view().withKey(true)), review));
     figures.put("match-page", new MatchPageFigure(review, style));
     add(figures, "peg", Picture.of(Picture.Kind.PEG, ONE), review, style);
     add(figures, "weight", Picture.of(Picture.Kind.WEIGHT, ONE), review, style);
@@ -55,7 +53,7 @@ public final class ReviewFigureSet {
   private static void add(
       Map<String, Figure> figures, String name, Picture picture, Review review, FigureStyle style) {
     PictureMaker maker = new PictureMaker(new TalkMaterial(Map.of(ONE, review)), true);
-    figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review, true));
+    figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review));
   }
 
   /**
@@ -66,19 +64,6 @@ public final class ReviewFigureSet {
    * @throws IOException if a file cannot be written; each file is whole or not there
    */
   public static List<Path> write(Review review, FigureStyle style, Path folder) throws IOException {
-    List<Path> written = new ArrayList<>();
-    for (Map.Entry<String, Figure> entry : of(review, style).entrySet()) {
-      Figure figure = entry.getValue();
-      double width = figure.aspect() < 1 ? 720 : 1200;
-      double height = Math.round(width / figure.aspect());
-      Path png = folder.resolve(FileNames.of(entry.getKey(), "png"));
-      FigureExport.png(
-          figure, png, new FigureExport.Raster((int) (1.5 * width), (int) (1.5 * height), 144));
-      written.add(png);
-      Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
-      FigureExport.svg(figure, svg, width, height);
-      written.add(svg);
-    }
-    return written;
+    return FigureFiles.write(of(review, style), folder, false);
   }
 }

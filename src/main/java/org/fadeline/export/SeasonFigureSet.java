@@ -2,7 +2,6 @@ package org.fadeline.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +19,6 @@ import org.fadeline.figure.SeasonResultsFigure;
 
 /** Every figure of a season, each with the name of its file. */
 public final class SeasonFigureSet {
-  private static final double WIDTH = 1200;
-
   private SeasonFigureSet() {}
 
   /** Returns the figures by file name without ending, in the order they are best looked at. */
@@ -48,21 +45,6 @@ public final class SeasonFigureSet {
    * @throws IOException if a file cannot be written; each file is whole or not there
    */
   public static List<Path> write(Season season, FigureStyle style, Path folder) throws IOException {
-    List<Path> written = new ArrayList<>();
-    for (Map.Entry<String, Figure> entry : of(season, style).entrySet()) {
-      Figure figure = entry.getValue();
-      double height = Math.round(WIDTH / figure.aspect());
-      Path png = folder.resolve(FileNames.of(entry.getKey(), "png"));
-      FigureExport.png(
-          figure, png, new FigureExport.Raster((int) (1.5 * WIDTH), (int) (1.5 * height), 144));
-      written.add(png);
-      Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
-      FigureExport.svg(figure, svg, WIDTH, height);
-      written.add(svg);
-      Path pdf = folder.resolve(FileNames.of(entry.getKey(), "pdf"));
-      FigureExport.pdf(figure, pdf, WIDTH, height);
-      written.add(pdf);
-    }
-    return written;
+    return FigureFiles.write(of(season, style), folder, true);
   }
 }

@@ -21,7 +21,7 @@ final class SeasonKindTables {
     for (FirstBiteGroup group : season.firstBites()) {
       Season.Curve curve = group.curve();
       rows.add(
-          SeasonTableSet.row(
+          Table.row(
               group.by().word(),
               group.name(),
               group.sessions().size(),
@@ -80,7 +80,7 @@ final class SeasonKindTables {
   private static List<@Nullable Object> share(String line, FeedGroup.Share share) {
     Limits fish = share.fish().limits();
     Limits weight = share.weight().limits();
-    return SeasonTableSet.row(
+    return Table.row(
         line,
         share.fewest(),
         share.most(),
@@ -98,7 +98,7 @@ final class SeasonKindTables {
     for (StandingOut one : StandingOut.of(season)) {
       SessionSummary session = season.sessions().get(one.session());
       rows.add(
-          SeasonTableSet.row(
+          Table.row(
               session.about().date().toString(),
               session.about().title(),
               one.measure().word(),
@@ -118,7 +118,7 @@ final class SeasonKindTables {
     for (GroupLearned group : season.learned().groups()) {
       GammaPosterior pool = group.pool();
       rows.add(
-          SeasonTableSet.row(
+          Table.row(
               group.group(),
               group.sessions(),
               group.bunching(),

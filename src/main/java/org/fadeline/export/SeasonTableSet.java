@@ -3,7 +3,6 @@ package org.fadeline.export;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.Cell;
@@ -50,16 +49,12 @@ public final class SeasonTableSet {
     return written;
   }
 
-  static List<@Nullable Object> row(@Nullable Object... cells) {
-    return Arrays.asList(cells);
-  }
-
   private static Table sessions(Season season) {
     List<List<@Nullable Object>> rows = new ArrayList<>();
     for (SessionSummary session : season.sessions()) {
       SessionSummary.Result result = session.result();
       rows.add(
-          row(
+          Table.row(
               session.about().date().toString(),
               session.about().title(),
               session.about().water(),
@@ -110,7 +105,7 @@ public final class SeasonTableSet {
   private static List<@Nullable Object> hour(String line, Cell cell) {
     PerHour fish = cell.fish();
     PerHour weight = cell.weight();
-    return row(
+    return Table.row(
         line,
         cell.hour() == null ? "whole match" : String.valueOf(cell.hour() + 1),
         cell.sessions().size(),
@@ -129,7 +124,7 @@ public final class SeasonTableSet {
       for (LineSummary line : session.lines()) {
         if (season.filter().holds(line)) {
           rows.add(
-              row(
+              Table.row(
                   session.about().date().toString(),
                   line.name(),
                   String.join(", ", line.feed().baits()),
@@ -150,7 +145,7 @@ public final class SeasonTableSet {
     List<List<@Nullable Object>> rows = new ArrayList<>();
     for (FadeGroup group : season.fades()) {
       rows.add(
-          row(
+          Table.row(
               group.group(),
               group.sessions().size(),
               group.spells(),
@@ -182,7 +177,7 @@ public final class SeasonTableSet {
     for (SessionSummary session : season.sessions()) {
       PastPlainTally past = session.hasFades() ? season.pastPlain(session) : null;
       rows.add(
-          row(
+          Table.row(
               session.about().date().toString(),
               session.about().title(),
               past == null ? null : past.stays(),

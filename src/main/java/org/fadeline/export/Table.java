@@ -1,12 +1,13 @@
 package org.fadeline.export;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A table of a review.
+ * A table of a review or of a season.
  *
  * @param name what it holds
  * @param columns headings, units included; each different, so that a program can ask by them
@@ -28,5 +29,10 @@ public record Table(String name, List<String> columns, List<List<@Nullable Objec
       copy.add(new ArrayList<>(row));
     }
     rows = copy;
+  }
+
+  /** Returns the cells of a row. */
+  static List<@Nullable Object> row(@Nullable Object... cells) {
+    return Arrays.asList(cells);
   }
 }

@@ -2,8 +2,8 @@ package org.fadeline.export;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.analysis.Course.Quarter;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The tables behind the figures of a review; weights in grams, times of the water's clock. */
 public final class Tables {
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
 
   private final Review review;
 
@@ -42,7 +42,7 @@ public final class Tables {
       Rate bites = line.rates().bite();
       Rate weight = line.rates().weight();
       rows.add(
-          row(
+          Table.row(
               line.line().name(),
               line.fishedHours() * 60,
               line.baitHours() * 60,
@@ -90,7 +90,7 @@ public final class Tables {
       Fade fade = stay.fade();
       StayOrGo.PastPlain past = stay.past();
       rows.add(
-          row(
+          Table.row(
               name(stay.spell().lineId()),
               time(stay.spell().span().from()),
               time(stay.spell().span().to()),
@@ -133,7 +133,7 @@ public final class Tables {
         Fade.Moment moment = fade.moment();
         Long plain = fade.call().plainAt();
         rows.add(
-            row(
+            Table.row(
                 line.line().name(),
                 fade.spell() + 1,
                 fade.probability(),
@@ -169,7 +169,7 @@ public final class Tables {
     for (LineReview line : review.lines()) {
       for (FirstBite.Stretch stretch : line.firstBite().rows()) {
         rows.add(
-            row(
+            Table.row(
                 line.line().name(),
                 time(stretch.episodeAt()),
                 stretch.entry(),
@@ -185,7 +185,7 @@ public final class Tables {
     for (LineReview line : review.lines()) {
       for (FirstBite.ResponseBin bin : line.firstBite().feedResponse()) {
         rows.add(
-            row(
+            Table.row(
                 line.line().name(),
                 bin.fromMinute(),
                 bin.toMinute(),
@@ -214,7 +214,7 @@ public final class Tables {
     List<List<@Nullable Object>> rows = new ArrayList<>();
     for (Quarter quarter : review.course().quarters()) {
       rows.add(
-          row(
+          Table.row(
               time(quarter.span().from()),
               time(quarter.span().to()),
               quarter.caught().landed(),
@@ -224,10 +224,6 @@ public final class Tables {
     }
     return new Table(
         "quarter-hours", List.of("from", "to", "landed", "weight g", "bites", "fished min"), rows);
-  }
-
-  private static List<@Nullable Object> row(@Nullable Object... cells) {
-    return Arrays.asList(cells);
   }
 
   private static @Nullable Double value(@Nullable Rate rate) {

@@ -12,15 +12,14 @@ import org.fadeline.model.Outcome;
 import org.fadeline.model.SessionEvent;
 
 /** Weight of every fish, a row a line, with the middle one marked and how estimates ran off. */
-public final class CatchWeightsFigure implements Figure {
+public final class CatchWeightsFigure extends StyledFigure {
   private final Review review;
-  private final FigureStyle style;
   private final List<double[]> grams = new ArrayList<>();
 
   /** Makes the figure. */
   public CatchWeightsFigure(Review review, FigureStyle style) {
+    super(style, 1.8);
     this.review = review;
-    this.style = style;
     LaneRecord.Lanes lanes = LaneRecord.of(review);
     for (LaneRecord lane : lanes.byLine().values()) {
       List<Double> found = new ArrayList<>();
@@ -43,16 +42,6 @@ public final class CatchWeightsFigure implements Figure {
   @Override
   public String title() {
     return "Weight of each fish";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.8;
   }
 
   @Override
@@ -126,7 +115,7 @@ public final class CatchWeightsFigure implements Figure {
   private void paintRow(Plot plot, FigureText words, int index, double middle, double row) {
     Pen pen = plot.pen;
     double badge = pen.badge(index, 12, middle);
-    double ascent = Type.ascent(pen.small) * 0.46;
+    double ascent = Type.drop(pen.small);
     pen.text(
         Pen.shortened(
             pen.small, plot.area.getX() - badge - 26, review.lines().get(index).line().name()),

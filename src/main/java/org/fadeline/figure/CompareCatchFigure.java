@@ -16,11 +16,8 @@ import org.jspecify.annotations.Nullable;
  * Both catches as they grew, and below them the first less the second. The first session's stroke
  * is whole, the second's dashed; neither has a hue, for hue means a line.
  */
-public final class CompareCatchFigure implements Figure {
-  private static final float[] WHOLE = {};
-
+public final class CompareCatchFigure extends StyledFigure {
   private final Comparison comparison;
-  private final FigureStyle style;
   private final FigureText words;
   private final boolean weights;
   private final List<Point> known;
@@ -36,12 +33,12 @@ public final class CompareCatchFigure implements Figure {
    * @param until the place, minutes on the axis; null with hindsight
    */
   public CompareCatchFigure(Comparison comparison, FigureStyle style, @Nullable Double until) {
+    super(style, 1.5);
     this.comparison = comparison;
     this.known =
         comparison.running().points().stream()
             .filter(p -> until == null || p.minutes() <= until)
             .toList();
-    this.style = style;
     this.words = new FigureText(comparison.first().session(), style.units());
     this.weights =
         comparison.running().points().stream().anyMatch(p -> p.gramsDifference() != null)
@@ -52,16 +49,6 @@ public final class CompareCatchFigure implements Figure {
   @Override
   public String title() {
     return weights ? "Weight as it ran, two matches" : "Fish as they came, two matches";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.5;
   }
 
   @Override
@@ -161,7 +148,7 @@ public final class CompareCatchFigure implements Figure {
             List.of(session.words() + ": " + total, total, session.words()));
     double width = Type.width(pen.smallStrong, text);
     double baseline = plot.area.getY() - 8;
-    double middle = baseline - Type.ascent(pen.smallStrong) * 0.46;
+    double middle = baseline - Type.drop(pen.smallStrong);
     pen.text(text, right, baseline, pen.smallStrong, pen.theme.ink(), Pen.Align.RIGHT);
     double left = right - width - sample - 6;
     pen.stroke(
@@ -220,7 +207,7 @@ public final class CompareCatchFigure implements Figure {
         Pen.hatch(hatch, x1, zero, x2 - x1, tall, 6);
       }
     }
-    pen.stroke(pen.theme.secondInk(), 1, WHOLE, hatch);
+    pen.stroke(pen.theme.secondInk(), 1, hatch);
     pen.fill(pen.theme.secondInk(), area.getX(), zero - 0.5, area.getWidth(), 1);
     String unit = weights ? words.axisUnit() : "fish";
     pen.text(
@@ -242,7 +229,7 @@ public final class CompareCatchFigure implements Figure {
         pen.text(
             (value > 0 ? "+" : value < 0 ? "−" : "") + FigureText.number(Math.abs(value)),
             area.getX() - 7,
-            zero - value * scale + Type.ascent(pen.small) * 0.46,
+            zero - value * scale + Type.drop(pen.small),
             pen.small,
             pen.theme.secondInk(),
             Pen.Align.RIGHT);

@@ -19,18 +19,15 @@ import org.fadeline.stats.LogRank;
  * session's whole, the second's dashed, with what the log-rank test makes of them. A line with too
  * few feeds for a curve shows its feeds, a row each: the first session's above, the second's below.
  */
-public final class CompareFirstBitesFigure implements Figure {
-  private static final double LONGEST_MINUTES = 90;
-
+public final class CompareFirstBitesFigure extends StyledFigure {
   private final Comparison comparison;
-  private final FigureStyle style;
   private final Map<String, Integer> hues;
   private final List<PairedLines> shown = new ArrayList<>();
 
   /** Makes the figure of every pair of which one line at least was fed and fished. */
   public CompareFirstBitesFigure(Comparison comparison, FigureStyle style) {
+    super(style, 1.5);
     this.comparison = comparison;
-    this.style = style;
     this.hues = PairedHues.of(comparison).first();
     for (PairedLines pair : comparison.lines().pairs()) {
       if (!bites(pair, true).rows().isEmpty() || !bites(pair, false).rows().isEmpty()) {
@@ -46,16 +43,6 @@ public final class CompareFirstBitesFigure implements Figure {
   @Override
   public String title() {
     return "First bites after feeding, two matches";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.5;
   }
 
   @Override
@@ -85,7 +72,7 @@ public final class CompareFirstBitesFigure implements Figure {
 
   private static String half(FirstBite first) {
     FirstBite.Median median = first.median();
-    String feeds = first.tally().episodes() + (first.tally().episodes() == 1 ? " feed" : " feeds");
+    String feeds = FigureText.feeds(first.tally().episodes());
     if (first.curve().isEmpty()) {
       return "too few feeds for a curve ("
           + feeds
@@ -173,7 +160,7 @@ public final class CompareFirstBitesFigure implements Figure {
     for (PairedLines pair : shown) {
       longest = Math.max(longest, Math.max(last(bites(pair, true)), last(bites(pair, false))));
     }
-    return Math.min(longest, LONGEST_MINUTES);
+    return Math.min(longest, FirstBiteFigure.LONGEST_MINUTES);
   }
 
   private static double last(FirstBite first) {
@@ -197,7 +184,7 @@ public final class CompareFirstBitesFigure implements Figure {
     pen.text(
         Pen.shortened(pen.strong, box.getMaxX() - nameLeft, FigureText.capital(pair.pair().name())),
         nameLeft,
-        box.getY() + pen.bodyRow() * 0.6 + Type.ascent(pen.strong) * 0.46,
+        box.getY() + pen.bodyRow() * 0.6 + Type.drop(pen.strong),
         pen.strong,
         pen.theme.ink());
     Plot plot = new Plot(pen, area, 0, longest, 100);
@@ -242,7 +229,7 @@ public final class CompareFirstBitesFigure implements Figure {
         pen.text(
             Plot.number(share),
             area.getX() - 6,
-            plot.y(share) + Type.ascent(pen.small) * 0.46,
+            plot.y(share) + Type.drop(pen.small),
             pen.small,
             pen.theme.secondInk(),
             Pen.Align.RIGHT);

@@ -13,9 +13,8 @@ import org.fadeline.replay.ReplayFrame;
  * Two pegs from above, on one scale, at the same place of the alignment. Paired lines have the same
  * hue and letter; catches of the first session are full discs, those of the second outlined.
  */
-public final class ComparePegsFigure implements Figure {
+public final class ComparePegsFigure extends StyledFigure {
   private final Comparison comparison;
-  private final FigureStyle style;
   private final ReplayFrame first;
   private final ReplayFrame second;
   private final PegLook firstLook;
@@ -34,8 +33,8 @@ public final class ComparePegsFigure implements Figure {
    */
   public ComparePegsFigure(
       Comparison comparison, FigureStyle style, ReplayFrame first, ReplayFrame second) {
+    super(style, 1.5);
     this.comparison = comparison;
-    this.style = style;
     this.first = first;
     this.second = second;
     PairedHues hues = PairedHues.of(comparison);
@@ -54,16 +53,6 @@ public final class ComparePegsFigure implements Figure {
   @Override
   public String title() {
     return "Two pegs on one scale";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.5;
   }
 
   @Override

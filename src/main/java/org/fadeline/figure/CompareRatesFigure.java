@@ -19,12 +19,11 @@ import org.jspecify.annotations.Nullable;
  * limits on what was caught alone (heavy) and those that allow for days differing (light). In
  * weight where both sessions carry weights, else in fish.
  */
-public final class CompareRatesFigure implements Figure {
+public final class CompareRatesFigure extends StyledFigure {
   private static final double LEAST = 1.0 / 16;
   private static final double MOST = 16;
 
   private final Comparison comparison;
-  private final FigureStyle style;
   private final boolean weights;
   private final List<Row> rows = new ArrayList<>();
 
@@ -33,8 +32,8 @@ public final class CompareRatesFigure implements Figure {
 
   /** Makes the figure. */
   public CompareRatesFigure(Comparison comparison, FigureStyle style) {
+    super(style, 1.9);
     this.comparison = comparison;
-    this.style = style;
     this.weights = comparison.lines().whole().weight().ratio() != null;
     Map<String, Integer> hues = PairedHues.of(comparison).first();
     rows.add(new Row("All lines", null, rate(comparison.lines().whole())));
@@ -54,16 +53,6 @@ public final class CompareRatesFigure implements Figure {
   @Override
   public String title() {
     return weights ? "Weight an hour, first over second" : "Fish an hour, first over second";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.9;
   }
 
   @Override
@@ -144,14 +133,14 @@ public final class CompareRatesFigure implements Figure {
       pen.text(
           Pen.shortened(pen.body, left - nameLeft - 6, row.name()),
           nameLeft,
-          y + Type.ascent(pen.body) * 0.46,
+          y + Type.drop(pen.body),
           row.hue() == null ? pen.strong : pen.body,
           pen.theme.ink());
       paint(pen, row, area, y);
       pen.text(
           told ? words(row.pair()) : "",
           width - 8,
-          y + Type.ascent(pen.small) * 0.46,
+          y + Type.drop(pen.small),
           pen.small,
           pen.theme.secondInk(),
           Pen.Align.RIGHT);

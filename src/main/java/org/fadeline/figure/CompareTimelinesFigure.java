@@ -16,16 +16,15 @@ import org.fadeline.analysis.compare.Comparison.Side;
  * happened at the same place of the alignment. Paired lines have the same hue and letter and come
  * first, in the first session's order; its hues are those it has everywhere else.
  */
-public final class CompareTimelinesFigure implements Figure {
+public final class CompareTimelinesFigure extends StyledFigure {
   private final Comparison comparison;
-  private final FigureStyle style;
   private final TimelineFigure first;
   private final TimelineFigure second;
 
   /** Makes the two timelines as they look afterwards. */
   public CompareTimelinesFigure(Comparison comparison, FigureStyle style) {
+    super(style, 1.05);
     this.comparison = comparison;
-    this.style = style;
     Alignment alignment = comparison.setup().alignment();
     TimelineView one = TimelineView.whole(comparison.first().session());
     TimelineView other = TimelineView.whole(comparison.second().session());
@@ -80,16 +79,6 @@ public final class CompareTimelinesFigure implements Figure {
   @Override
   public String title() {
     return "Two matches, line by line";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.05;
   }
 
   @Override

@@ -10,10 +10,9 @@ import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 
 /** Bites per bait hour by minutes since feeding, from before the feed, with exact limits. */
-public final class FeedResponseFigure implements Figure {
+public final class FeedResponseFigure extends StyledFigure {
   private final LineReview line;
   private final int index;
-  private final FigureStyle style;
 
   /**
    * Makes the figure of one line.
@@ -22,27 +21,17 @@ public final class FeedResponseFigure implements Figure {
    * @throws IllegalArgumentException if the review has no such line
    */
   public FeedResponseFigure(Review review, String lineId, FigureStyle style) {
+    super(style, 1.8);
     this.line =
         review
             .line(lineId)
             .orElseThrow(() -> new IllegalArgumentException("no such line: " + lineId));
     this.index = review.lines().indexOf(line);
-    this.style = style;
   }
 
   @Override
   public String title() {
     return "Bites after feeding, " + line.line().name();
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.8;
   }
 
   private List<ResponseBin> bins() {

@@ -31,22 +31,20 @@ public final class FigureSheet implements Figure {
    * Puts a figure of a review on a sheet.
    *
    * @param figure the figure
-   * @param review what it shows
-   * @param named whether the sheet names session and date; otherwise they are left out
+   * @param review what it shows; session and date are named
    */
-  public static FigureSheet of(Figure figure, Review review, boolean named) {
-    return new FigureSheet(figure, figure.title(), footOf(review, figure.style(), named));
+  public static FigureSheet of(Figure figure, Review review) {
+    return new FigureSheet(figure, figure.title(), footOf(review, figure.style(), true));
   }
 
   /**
    * Puts a figure of two sessions on a sheet.
    *
    * @param figure the figure
-   * @param comparison what it shows
-   * @param named whether the sheet names sessions and dates; otherwise they are left out
+   * @param comparison what it shows; sessions and dates are named
    */
-  public static FigureSheet of(Figure figure, Comparison comparison, boolean named) {
-    return new FigureSheet(figure, figure.title(), footOf(comparison, figure.style(), named));
+  public static FigureSheet of(Figure figure, Comparison comparison) {
+    return new FigureSheet(figure, figure.title(), footOf(comparison, figure.style(), true));
   }
 
   /** Puts a figure of many sessions on a sheet; no session is named. */
@@ -76,7 +74,7 @@ public final class FigureSheet implements Figure {
     return FigureText.sessions(n) + ", " + (first.equals(last) ? first : first + " to " + last);
   }
 
-  /** Returns the statements at the foot of a sheet of two sessions. */
+  /** Returns the statements at the foot of a sheet of two sessions, named or not. */
   public static List<String> footOf(Comparison comparison, FigureStyle style, boolean named) {
     List<String> first = footOf(comparison.first(), style, named);
     return List.of(
@@ -85,7 +83,9 @@ public final class FigureSheet implements Figure {
         comparison.setup().alignment().stated() + "  ·  " + first.get(1));
   }
 
-  /** Returns the statements at the foot of a sheet, most telling first. */
+  /**
+   * Returns the statements at the foot of a sheet, most telling first; its session named or not.
+   */
   public static List<String> footOf(Review review, FigureStyle style, boolean named) {
     Session session = review.session();
     FigureText words = new FigureText(session, style.units());

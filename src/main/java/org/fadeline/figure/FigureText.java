@@ -110,6 +110,10 @@ final class FigureText {
     return count == 0 ? "no bites" : count == 1 ? "1 bite" : count + " bites";
   }
 
+  static String feeds(int count) {
+    return count == 1 ? "1 feed" : count + " feeds";
+  }
+
   static String minutes(double minutes) {
     return Math.round(minutes) + " min";
   }

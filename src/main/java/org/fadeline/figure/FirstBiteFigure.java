@@ -16,15 +16,17 @@ import org.jspecify.annotations.Nullable;
  * turned over to the share that had bitten), with the feeds at risk below. A line with too few
  * feeds shows its feeds as points instead.
  */
-public final class FirstBiteFigure implements Figure {
+public final class FirstBiteFigure extends StyledFigure {
+  /** Minutes after feeding beyond which curves of first bites are cut off. */
+  static final double LONGEST_MINUTES = 90;
+
   private final Review review;
-  private final FigureStyle style;
   private final List<Integer> shown = new ArrayList<>();
 
   /** Makes the figure of every line that was fed and fished. */
   public FirstBiteFigure(Review review, FigureStyle style) {
+    super(style, 1.6);
     this.review = review;
-    this.style = style;
     for (int i = 0; i < review.lines().size(); i++) {
       if (!review.lines().get(i).firstBite().rows().isEmpty()) {
         shown.add(i);
@@ -35,16 +37,6 @@ public final class FirstBiteFigure implements Figure {
   @Override
   public String title() {
     return "First bite after feeding";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.6;
   }
 
   @Override
@@ -62,9 +54,7 @@ public final class FirstBiteFigure implements Figure {
     FirstBite first = line.firstBite();
     FirstBite.Median median = first.median();
     String rests =
-        first.tally().episodes()
-            + (first.tally().episodes() == 1 ? " feed, " : " feeds, ")
-            + FigureText.bites(first.tally().bites());
+        FigureText.feeds(first.tally().episodes()) + ", " + FigureText.bites(first.tally().bites());
     if (first.fromMinute() == null) {
       return "too few feeds for a curve (" + rests + ")";
     }
@@ -154,7 +144,7 @@ public final class FirstBiteFigure implements Figure {
         longest = Math.max(longest, row.exit());
       }
     }
-    return Math.min(longest, 90);
+    return Math.min(longest, LONGEST_MINUTES);
   }
 
   /** Draws one line's curve, or its feeds as points; returns the y at which its name belongs. */
@@ -233,7 +223,7 @@ public final class FirstBiteFigure implements Figure {
       pen.text(
           Pen.shortened(pen.small, width - x - badge - 8, review.lines().get(index).line().name()),
           x + badge + 5,
-          placed[k] + Type.ascent(pen.small) * 0.46,
+          placed[k] + Type.drop(pen.small),
           pen.small,
           pen.theme.ink());
     }
@@ -252,7 +242,7 @@ public final class FirstBiteFigure implements Figure {
       int index = shown.get(k);
       FirstBite first = review.lines().get(index).firstBite();
       double y = top + row * (k + 1);
-      pen.badge(index, 6, y - Type.ascent(pen.small) * 0.46);
+      pen.badge(index, 6, y - Type.drop(pen.small));
       for (double minutes : ticks) {
         long waiting =
             first.rows().stream().filter(r -> r.entry() <= minutes && minutes < r.exit()).count();

@@ -4,6 +4,7 @@ import java.util.List;
 import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.replay.ReplayFrame;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +31,7 @@ final class LaneFigures {
     ReplayFrame.LineState state = frame.line(lane.id()).orElse(null);
     int fish = state == null ? 0 : state.fish();
     double grams = state == null ? 0 : state.weightG();
-    boolean rated = minutes >= 3;
+    boolean rated = minutes >= ReviewSettings.LEAST_RATED_MINUTES;
     return texts(
         new Got(
             fish,

@@ -76,7 +76,7 @@ final class LanePainter {
       cursor = Math.max(cursor, span.to());
     }
     hatchBetween(hatch, plot, cursor, end);
-    pen.stroke(Theme.mix(theme.hairline(), 0.75, theme.panel()), 1, new float[0], hatch);
+    pen.stroke(Theme.mix(theme.hairline(), 0.75, theme.panel()), 1, hatch);
     for (TimeSpan span : sight.fished()) {
       double x1 = clampX(span.from());
       double x2 = clampX(span.to());
@@ -215,7 +215,7 @@ final class LanePainter {
       return;
     }
     double baseline = layout.headerBaseline(lane);
-    pen.badge(record.index, left, baseline - Type.ascent(pen.strong) * 0.46);
+    pen.badge(record.index, left, baseline - Type.drop(pen.strong));
     String name =
         Pen.shortened(
             pen.strong,

@@ -213,13 +213,13 @@ final class MarkPainter {
     Shape shape = shape(event);
     switch (event.kind()) {
       case LANDED, COUNT -> {
-        pen.stroke(pen.theme.panel(), 1.4, new float[0], shape);
+        pen.stroke(pen.theme.panel(), 1.4, shape);
         pen.fill(hue, shape);
         paintCount(event);
       }
       case FOUL -> {
         pen.fill(pen.theme.panel(), shape);
-        pen.stroke(hue, 1.3, new float[0], shape);
+        pen.stroke(hue, 1.3, shape);
         Rectangle2D box = shape.getBounds2D();
         pen.line(hue, 1.3, box.getX(), box.getCenterY(), box.getMaxX(), box.getCenterY());
       }
@@ -235,8 +235,8 @@ final class MarkPainter {
     cross.lineTo(x + 8, y + 3.6);
     cross.moveTo(x + 0.8, y + 3.6);
     cross.lineTo(x + 8, y - 3.6);
-    pen.stroke(pen.theme.panel(), 4, new float[0], cross);
-    pen.stroke(pen.theme.ink(), 1.7, new float[0], cross);
+    pen.stroke(pen.theme.panel(), 4, cross);
+    pen.stroke(pen.theme.ink(), 1.7, cross);
   }
 
   private void paintCount(SessionEvent event) {

@@ -12,35 +12,26 @@ import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 
 /** The match on one A5 page: what each spell paid an hour, the running weight, the lessons. */
-public final class MatchPageFigure implements Figure {
+public final class MatchPageFigure extends StyledFigure {
+  /** The shape of an A5 sheet (ISO 216: 148 by 210 mm). */
+  private static final double A5_ASPECT = 148.0 / 210;
+
   /** Height of a spell where there is room, pixels. */
   private static final double ROW = 54;
 
   private final Review review;
-  private final FigureStyle style;
   private final FigureText words;
 
   /** Makes the page. */
   public MatchPageFigure(Review review, FigureStyle style) {
+    super(style, A5_ASPECT);
     this.review = review;
-    this.style = style;
     this.words = new FigureText(review.session(), style.units());
   }
 
   @Override
   public String title() {
     return review.session().occasion().title();
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  /** Returns the shape of an A5 sheet (ISO 216: 148 by 210 mm). */
-  @Override
-  public double aspect() {
-    return 148.0 / 210;
   }
 
   @Override
@@ -174,7 +165,7 @@ public final class MatchPageFigure implements Figure {
 
   /** One spell: when and where, a bar as long as what it paid an hour, what it rests on. */
   private void paintSpell(Pen pen, StayOrGo stay, Rectangle2D row, double share) {
-    int index = index(stay.spell().lineId());
+    int index = Math.max(0, review.indexOf(stay.spell().lineId()));
     Color hue = pen.theme.line(index);
     double baseline = row.getY() + Type.ascent(pen.small) + 3;
     double x = row.getX();
@@ -182,8 +173,8 @@ public final class MatchPageFigure implements Figure {
         words.clock(stay.spell().span().from()) + "–" + words.clock(stay.spell().span().to());
     pen.text(times, x, baseline, pen.small, pen.theme.secondInk());
     x += Type.width(pen.small, "00:00–00:00") + 10;
-    x += pen.badge(index, x, baseline - Type.ascent(pen.small) * 0.46) + 6;
-    String name = review.lines().get(Math.max(0, index)).line().name();
+    x += pen.badge(index, x, baseline - Type.drop(pen.small)) + 6;
+    String name = review.lines().get(index).line().name();
     pen.text(name, x, baseline, pen.smallStrong, pen.theme.ink());
     double nameEnd = x + Type.width(pen.smallStrong, name) + 12;
     pen.text(
@@ -210,15 +201,6 @@ public final class MatchPageFigure implements Figure {
           pen.small,
           pen.theme.warning());
     }
-  }
-
-  private int index(String lineId) {
-    for (int i = 0; i < review.lines().size(); i++) {
-      if (review.lines().get(i).line().id().equals(lineId)) {
-        return i;
-      }
-    }
-    return 0;
   }
 
   private double lessonsHeight(Pen pen, double width) {

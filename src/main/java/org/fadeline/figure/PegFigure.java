@@ -15,13 +15,12 @@ import org.fadeline.replay.ReplayFrame;
  * <p>A line whose place was not logged is named, not drawn: nothing is invented on the water. Catch
  * stands at its line as a size and a number, since nobody logs where in the swim a fish was.
  */
-public final class PegFigure implements Figure {
+public final class PegFigure extends StyledFigure {
   /** Usable maximum of a pole, metres (trade figure of about 16 m). */
-  private static final double LONGEST_POLE_M = 16;
+  static final double LONGEST_POLE_M = 16;
 
   private final Session session;
   private final ReplayFrame frame;
-  private final FigureStyle style;
 
   /**
    * Makes the diagram of a moment.
@@ -30,25 +29,15 @@ public final class PegFigure implements Figure {
    * @param frame the moment
    */
   public PegFigure(Session session, ReplayFrame frame, FigureStyle style) {
+    super(style, 0.9);
     this.session = session;
     this.frame = frame;
-    this.style = style;
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
   }
 
   @Override
   public String title() {
     String number = session.occasion().peg().number();
     return number == null ? "The peg" : "Peg " + number;
-  }
-
-  @Override
-  public double aspect() {
-    return 0.9;
   }
 
   @Override

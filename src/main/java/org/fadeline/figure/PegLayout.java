@@ -213,7 +213,7 @@ public final class PegLayout {
     bank.lineTo(0, height);
     bank.closePath();
     pen.fill(pen.theme.bank(), bank);
-    pen.stroke(Theme.mix(pen.theme.secondInk(), 0.5, pen.theme.bank()), 1, new float[0], bank);
+    pen.stroke(Theme.mix(pen.theme.secondInk(), 0.5, pen.theme.bank()), 1, bank);
   }
 
   private void paintAngler(Pen pen) {
@@ -243,7 +243,7 @@ public final class PegLayout {
   private void paintLengths(Pen pen) {
     Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
     for (Length length : lengths()) {
-      pen.stroke(rule, 1, new float[0], arc(length.radius));
+      pen.stroke(rule, 1, arc(length.radius));
     }
   }
 
@@ -256,7 +256,7 @@ public final class PegLayout {
         pen.text(
             length.label,
             box.getCenterX(),
-            box.getCenterY() + Type.ascent(pen.small) * 0.46,
+            box.getCenterY() + Type.drop(pen.small),
             pen.small,
             pen.theme.ink(),
             Pen.Align.MIDDLE);

@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws what a moment adds to the peg diagram: pole or rod, feed, catch, names. */
 final class PegState {
-  /** Longest a pole is fished, metres (published: usable maximum 16 m). */
-  private static final double LONGEST_POLE_M = 16.5;
+  /** A line this far out may be fished with a pole: the longest, of 16 m, told to half a metre. */
+  private static final double POLE_LINE_WITHIN_M = PegFigure.LONGEST_POLE_M + 0.5;
 
   private static final Set<String> ROD_KINDS = Set.of("waggler", "feeder", "bomb");
 
@@ -41,7 +41,7 @@ final class PegState {
   static boolean isPoleLine(Line line) {
     Double distance = line.place().distanceM();
     String kind = line.kind() == null ? "" : line.kind().toLowerCase(Locale.ROOT);
-    return distance != null && distance <= LONGEST_POLE_M && !ROD_KINDS.contains(kind);
+    return distance != null && distance <= POLE_LINE_WITHIN_M && !ROD_KINDS.contains(kind);
   }
 
   void paint() {
@@ -171,7 +171,7 @@ final class PegState {
       pen.text(
           Integer.toString(state.fish()),
           x,
-          y + Type.ascent(pen.smallStrong) * 0.46,
+          y + Type.drop(pen.smallStrong),
           pen.smallStrong,
           outlined ? pen.theme.ink() : pen.theme.on(hue),
           Pen.Align.MIDDLE);
@@ -217,7 +217,7 @@ final class PegState {
         place.getWidth() + 4,
         place.getHeight());
     pen.badge(index, place.getX(), name.isEmpty() ? place.getCenterY() : row);
-    pen.text(name, place.getX() + badge, row + Type.ascent(font) * 0.46, font, pen.theme.ink());
+    pen.text(name, place.getX() + badge, row + Type.drop(font), font, pen.theme.ink());
     pen.text(
         under,
         place.getX() + badge,

@@ -242,6 +242,6 @@ final class PegWeather {
     path.moveTo(x + dx * length - dx * head - dy * half, y + dy * length - dy * head + dx * half);
     path.lineTo(x + dx * length, y + dy * length);
     path.lineTo(x + dx * length - dx * head + dy * half, y + dy * length - dy * head - dx * half);
-    pen.stroke(pen.theme.accent(), 1.8 * roseScale(), new float[0], path);
+    pen.stroke(pen.theme.accent(), 1.8 * roseScale(), path);
   }
 }

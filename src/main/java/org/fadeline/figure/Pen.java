@@ -23,6 +23,8 @@ final class Pen {
     RIGHT
   }
 
+  private static final float[] SOLID = {};
+
   final Graphics2D g;
   final FigureStyle style;
   final Theme theme;
@@ -74,15 +76,15 @@ final class Pen {
   }
 
   void ring(Color colour, double x, double y, double radius, double width) {
-    stroke(
-        colour,
-        width,
-        new float[0],
-        new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
+    stroke(colour, width, new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
   }
 
   void line(Color colour, double width, double x1, double y1, double x2, double y2) {
-    stroke(colour, width, new float[0], new Line2D.Double(x1, y1, x2, y2));
+    stroke(colour, width, new Line2D.Double(x1, y1, x2, y2));
+  }
+
+  void stroke(Color colour, double width, Shape shape) {
+    stroke(colour, width, SOLID, shape);
   }
 
   /** Strokes a shape; the dash is in multiples of the width, empty for solid. */
@@ -137,7 +139,7 @@ final class Pen {
     text(
         letter,
         x + width / 2,
-        middle + Type.ascent(smallStrong) * 0.46,
+        middle + Type.drop(smallStrong),
         smallStrong,
         theme.on(hue),
         Align.MIDDLE);

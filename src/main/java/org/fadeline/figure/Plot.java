@@ -75,7 +75,7 @@ final class Plot {
       pen.text(
           number(value),
           area.getX() - 7,
-          y + Type.ascent(pen.small) * 0.46,
+          y + Type.drop(pen.small),
           pen.small,
           pen.theme.secondInk(),
           Pen.Align.RIGHT);

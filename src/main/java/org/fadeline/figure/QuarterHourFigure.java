@@ -10,31 +10,20 @@ import org.fadeline.analysis.Course.Quarter;
 import org.fadeline.analysis.Review;
 
 /** Catch by quarter-hour of the match, each bar made up of the lines it came from. */
-public final class QuarterHourFigure implements Figure {
+public final class QuarterHourFigure extends StyledFigure {
   private final Review review;
-  private final FigureStyle style;
   private final boolean weights;
 
   /** Makes the figure. */
   public QuarterHourFigure(Review review, FigureStyle style) {
+    super(style, 2);
     this.review = review;
-    this.style = style;
     this.weights = review.summary().caught().weightG() > 0;
   }
 
   @Override
   public String title() {
     return "Catch by quarter-hour";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 2;
   }
 
   @Override
@@ -109,13 +98,13 @@ public final class QuarterHourFigure implements Figure {
       if (i >= pen.theme.hues()) {
         Path2D hatch = new Path2D.Double();
         Pen.hatch(hatch, x1, top, x2 - x1, foot - top, 5);
-        pen.stroke(pen.theme.panel(), 1.2, new float[0], hatch);
+        pen.stroke(pen.theme.panel(), 1.2, hatch);
       }
       if (foot - top > pen.smallRow() && x2 - x1 > Type.width(pen.smallStrong, "AA")) {
         pen.text(
             Theme.letter(i),
             (x1 + x2) / 2,
-            (top + foot) / 2 + Type.ascent(pen.smallStrong) * 0.46,
+            (top + foot) / 2 + Type.drop(pen.smallStrong),
             pen.smallStrong,
             pen.theme.on(hue),
             Pen.Align.MIDDLE);

@@ -81,7 +81,7 @@ public final class SeasonFadesFigure extends SeasonFigure {
 
   private static void paint(Plot plot, FadeGroup group, double middle, double row, double width) {
     Pen pen = plot.pen;
-    double ascent = Type.ascent(pen.small) * 0.46;
+    double ascent = Type.drop(pen.small);
     pen.text(
         Pen.shortened(pen.body, plot.area.getX() - 22, FigureText.capital(group.group())),
         14,

@@ -3,10 +3,7 @@ package org.fadeline.figure;
 import org.fadeline.analysis.season.Season;
 
 /** What all figures of a season have in common. */
-abstract class SeasonFigure implements Figure {
-  private final FigureStyle style;
-  private final double aspect;
-
+abstract class SeasonFigure extends StyledFigure {
   /** The sessions shown. */
   protected final Season season;
 
@@ -14,19 +11,13 @@ abstract class SeasonFigure implements Figure {
   protected final FigureText words;
 
   SeasonFigure(Season season, FigureStyle style, double aspect) {
+    super(style, aspect);
     this.season = season;
-    this.style = style;
-    this.aspect = aspect;
     this.words = new FigureText(style.units());
   }
 
-  @Override
-  public final FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public final double aspect() {
-    return aspect;
+  /** Returns the radius of a session's point, pixels: the smaller the more there are. */
+  static double pointRadius(int sessions) {
+    return sessions > 400 ? 2 : sessions > 60 ? 3 : 4.5;
   }
 }

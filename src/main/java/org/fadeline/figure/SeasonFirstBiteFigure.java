@@ -12,8 +12,6 @@ import org.fadeline.analysis.season.Season.FirstBiteGroup;
 
 /** How soon the first bite came after feeding over sessions, by kind of line, bait or water. */
 public final class SeasonFirstBiteFigure extends SeasonFigure {
-  private static final double LONGEST = 90;
-
   private final By by;
   private final List<FirstBiteGroup> groups;
 
@@ -80,7 +78,7 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
     }
     double room = Math.min(width * 0.36, names + 40 * style().textScale());
     Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width - room, height, 0.4);
-    Plot plot = new Plot(pen, area, 0, Math.min(LONGEST, longest), 100);
+    Plot plot = new Plot(pen, area, 0, Math.min(longest, FirstBiteFigure.LONGEST_MINUTES), 100);
     plot.paintY("% of feeds that had brought a bite");
     plot.paintX("min since the feed");
     double[] wanted = new double[drawn.size()];
@@ -95,7 +93,7 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
       pen.text(
           Pen.shortened(pen.small, width - x - badge - 8, label(drawn.get(i))),
           x + badge + 5,
-          placed[i] + Type.ascent(pen.small) * 0.46,
+          placed[i] + Type.drop(pen.small),
           pen.small,
           pen.theme.ink());
     }

@@ -116,7 +116,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
       pen.text(
           Pen.shortened(pen.body, first.getX() - 22, FigureText.capital(line.group())),
           14,
-          first.getCenterY() + Type.ascent(pen.body) * 0.46,
+          first.getCenterY() + Type.drop(pen.body),
           pen.body,
           pen.theme.ink());
       for (Cell cell : all(line)) {
@@ -144,7 +144,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
     boolean small = isSmall(cell);
     Color ground = pen.theme.panel();
     if (small || perHour == null) {
-      pen.stroke(pen.theme.hairline(), 1, new float[0], box);
+      pen.stroke(pen.theme.hairline(), 1, box);
     } else {
       double share = most > 0 ? STRONGEST * perHour / most : 0;
       ground = Theme.mix(pen.theme.accent(), 0.06 + share, pen.theme.panel());
@@ -162,7 +162,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
       rows.add(FigureText.sessions(n));
     }
     rows.removeIf(String::isEmpty);
-    double top = box.getCenterY() - row * (rows.size() - 1) / 2 + Type.ascent(pen.small) * 0.46;
+    double top = box.getCenterY() - row * (rows.size() - 1) / 2 + Type.drop(pen.small);
     for (int i = 0; i < rows.size(); i++) {
       pen.text(
           Pen.fitting(

@@ -84,7 +84,7 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
                 ? "min stayed past plain (ring: none)"
                 : "min stayed past plain (ring: none). " + notYet()));
     DayAxis.paint(plot, judged, width);
-    double radius = judged.size() > 400 ? 2 : judged.size() > 60 ? 3 : 4.5;
+    double radius = pointRadius(judged.size());
     for (SessionSummary session : judged) {
       PastPlainTally stayed = season.pastPlain(session);
       double x = plot.x(day(session));

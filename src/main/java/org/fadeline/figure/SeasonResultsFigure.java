@@ -82,7 +82,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
     Plot plot = new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, most * 1.08);
     plot.paintY(weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed");
     DayAxis.paint(plot, season.sessions(), width);
-    double radius = n > 400 ? 2 : n > 60 ? 3 : 4.5;
+    double radius = pointRadius(n);
     for (SessionSummary session : season.sessions()) {
       double x = plot.x((double) session.about().date().toEpochDay());
       Double weighed = session.result().weighedGrams();

@@ -33,7 +33,7 @@ enum SessionStroke {
   /** Draws a piece of its stroke and what session it is. */
   void paintHeading(Pen pen, Session session, double x, double baseline, double width) {
     double length = 26 * pen.style.textScale();
-    double middle = baseline - Type.ascent(pen.strong) * 0.46;
+    double middle = baseline - Type.drop(pen.strong);
     pen.stroke(pen.theme.ink(), 2.2, dash(), new Line2D.Double(x, middle, x + length, middle));
     pen.text(
         Pen.shortened(

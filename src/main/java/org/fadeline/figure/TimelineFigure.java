@@ -30,6 +30,7 @@ public final class TimelineFigure implements Figure {
   private final Knowledge knowledge;
   private final Shared shared;
   private final double leastScaleTop;
+  private final FigureText words;
 
   /** What does not depend on view, style or knowledge, worked out once for a review. */
   record Shared(LaneRecord.Lanes lanes, ReplayTrack track, SessionStroke session) {}
@@ -67,6 +68,7 @@ public final class TimelineFigure implements Figure {
       Shared shared,
       double leastScaleTop) {
     this.leastScaleTop = leastScaleTop;
+    this.words = new FigureText(review.session(), style.units());
     this.review = review;
     this.style = style;
     this.view = view;
@@ -142,7 +144,6 @@ public final class TimelineFigure implements Figure {
 
   @Override
   public String description() {
-    FigureText words = new FigureText(review.session(), style.units());
     StringBuilder text = new StringBuilder("Timeline from ");
     text.append(words.clock(view.from())).append(" to ").append(words.clock(view.to()));
     Long known = knowledge.at();
@@ -185,7 +186,6 @@ public final class TimelineFigure implements Figure {
    * shortest; weight first.
    */
   public List<List<String>> figures(Knowledge seen) {
-    FigureText words = new FigureText(review.session(), style.units());
     ReplayFrame frame =
         seen.at() == null ? null : shared.track().frameAt(Objects.requireNonNull(seen.at()));
     List<List<String>> all = new ArrayList<>();
@@ -233,8 +233,6 @@ public final class TimelineFigure implements Figure {
 
   /** Returns a rate in the unit of the lane's scale. */
   double scaled(double perHour) {
-    return view.measure() == TimelineView.Measure.WEIGHT
-        ? new FigureText(review.session(), style.units()).axisWeight(perHour)
-        : perHour;
+    return view.measure() == TimelineView.Measure.WEIGHT ? words.axisWeight(perHour) : perHour;
   }
 }

@@ -114,7 +114,7 @@ final class TimelineHits {
         event.id(),
         record == null ? null : record.id(),
         event.at(),
-        capital(event.kind().word()),
+        FigureText.capital(event.kind().word()),
         rows);
   }
 
@@ -173,7 +173,7 @@ final class TimelineHits {
                   record.id(),
                   record.id(),
                   moment.at(),
-                  capital(fade.verdict()),
+                  FigureText.capital(fade.verdict()),
                   fadeRows(fade)));
         }
         continue;
@@ -294,10 +294,5 @@ final class TimelineHits {
         layout.figure.view().from(),
         layout.words.line(record.review.line()),
         lane >= 0 && lane < figures.size() ? List.of(figures.get(lane).get(0)) : List.of());
-  }
-
-  private static String capital(String text) {
-    String capital = FigureText.capital(text);
-    return capital == null ? text : capital;
   }
 }

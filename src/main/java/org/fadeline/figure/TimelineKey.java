@@ -77,7 +77,7 @@ final class TimelineKey {
       pen.text(
           placed.words,
           placed.x + swatch(pen.style) + 5,
-          middle + Type.ascent(pen.small) * 0.46,
+          middle + Type.drop(pen.small),
           pen.small,
           pen.theme.secondInk());
     }
@@ -102,11 +102,11 @@ final class TimelineKey {
         cross.lineTo(middle + 3.6, y + 3.6);
         cross.moveTo(middle - 3.6, y + 3.6);
         cross.lineTo(middle + 3.6, y - 3.6);
-        pen.stroke(theme.ink(), 1.7, new float[0], cross);
+        pen.stroke(theme.ink(), 1.7, cross);
       }
       case FOUL -> {
         Arc2D half = new Arc2D.Double(middle - 8, y - 5, 10, 10, -90, 180, Arc2D.CHORD);
-        pen.stroke(hue, 1.3, new float[0], half);
+        pen.stroke(hue, 1.3, half);
         pen.line(hue, 1.3, middle - 3, y, middle + 2, y);
       }
       case RATE -> {
@@ -116,7 +116,7 @@ final class TimelineKey {
       case UNFISHED -> {
         Path2D hatch = new Path2D.Double();
         Pen.hatch(hatch, x, y - 6, side, 12, 5);
-        pen.stroke(Theme.mix(theme.secondInk(), 0.5, theme.panel()), 1, new float[0], hatch);
+        pen.stroke(Theme.mix(theme.secondInk(), 0.5, theme.panel()), 1, hatch);
       }
       case UNASSIGNED -> {
         for (double dy = -4; dy <= 4; dy += 4) {

@@ -72,6 +72,11 @@ public final class Type {
     return text.isEmpty() ? 0 : font.getStringBounds(text, MEASURE).getWidth();
   }
 
+  /** Returns how far below the middle of a mark the baseline of a text beside it lies, pixels. */
+  static double drop(Font font) {
+    return ascent(font) * 0.46;
+  }
+
   /** Returns the height of a line of text above its baseline in pixels. */
   static double ascent(Font font) {
     return font.getSize2D() * 0.78;

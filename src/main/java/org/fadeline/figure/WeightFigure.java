@@ -23,17 +23,16 @@ import org.jspecify.annotations.Nullable;
  * The weight as it ran, in the hue of the line it came from, and behind it the finish as it could
  * be told at each minute.
  */
-public final class WeightFigure implements Figure {
+public final class WeightFigure extends StyledFigure {
   private final Review review;
-  private final FigureStyle style;
   private final Knowledge knowledge;
   private final ReplayTrack track;
   private final boolean weights;
 
   /** Makes the figure as it looks from a given moment. */
   public WeightFigure(Review review, FigureStyle style, Knowledge knowledge) {
+    super(style, 1.8);
     this.review = review;
-    this.style = style;
     this.knowledge = knowledge;
     this.track = ReplayTrack.of(review.session());
     this.weights = totals().totals().weightG() > 0;
@@ -46,16 +45,6 @@ public final class WeightFigure implements Figure {
   @Override
   public String title() {
     return weights ? "Weight as it ran" : "Fish as they came";
-  }
-
-  @Override
-  public FigureStyle style() {
-    return style;
-  }
-
-  @Override
-  public double aspect() {
-    return 1.8;
   }
 
   @Override
@@ -233,23 +222,14 @@ public final class WeightFigure implements Figure {
       if (knowledge.knows(spell.span().from())) {
         double x = Math.max(axis.left(), axis.x(spell.span().from())) + 3;
         if (x >= free && x < plot.area.getMaxX() - 14) {
-          free = x + plot.pen.badge(index(spell.lineId()), x, middle) + 2;
+          free = x + plot.pen.badge(review.indexOf(spell.lineId()), x, middle) + 2;
         }
       }
     }
   }
 
   private Color colour(Pen pen, @Nullable String lineId) {
-    int index = lineId == null ? -1 : index(lineId);
+    int index = lineId == null ? -1 : review.indexOf(lineId);
     return index < 0 ? pen.theme.secondInk() : pen.theme.line(index);
-  }
-
-  private int index(String lineId) {
-    for (int i = 0; i < review.lines().size(); i++) {
-      if (review.lines().get(i).line().id().equals(lineId)) {
-        return i;
-      }
-    }
-    return -1;
   }
 }

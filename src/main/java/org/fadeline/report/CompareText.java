@@ -65,12 +65,12 @@ public final class CompareText {
               + ")");
       side("first   ", pair.first(), first);
       side("second  ", pair.second(), second);
-      firstBites("  ", pair.firstBites());
+      firstBites(pair.firstBites());
     }
     alone("Only in the first session: ", comparison.lines().onlyFirst(), first);
     alone("Only in the second session: ", comparison.lines().onlySecond(), second);
     out.heading("First bites after feeding, all paired lines");
-    firstBites("  ", comparison.lines().firstBites());
+    firstBites(comparison.lines().firstBites());
     out.paragraph(
         "  ", "Leaving a line because it is dead makes these times look shorter than they are.");
     String withheld = comparison.lines().bitesWithheld();
@@ -218,7 +218,7 @@ public final class CompareText {
         side.line().spells().stream()
             .map(s -> words.clocks(s.span().from(), s.span().to()))
             .collect(Collectors.joining(", ")));
-    text.append(". Left ").append(count(side.moves(), "time", "times")).append(". ");
+    text.append(". Left ").append(TextOut.count(side.moves(), "time", "times")).append(". ");
     for (Fade fade : side.line().fades()) {
       text.append(fade(side.line().spells().get(fade.spell()), fade, words));
     }
@@ -267,7 +267,11 @@ public final class CompareText {
     if (feed.withoutAmount() > 0) {
       amounts.add(feed.withoutAmount() + " with no amount logged");
     }
-    return "Fed " + count(feed.feeds(), "time", "times") + ": " + String.join(", ", amounts) + ".";
+    return "Fed "
+        + TextOut.count(feed.feeds(), "time", "times")
+        + ": "
+        + String.join(", ", amounts)
+        + ".";
   }
 
   private static String median(FirstBite firstBite) {
@@ -281,25 +285,17 @@ public final class CompareText {
             Locale.ROOT,
             "Half the first bites within %.0f min of feeding (%s–%s).",
             median.minutes(),
-            minutes(median.low()),
-            minutes(median.high()));
+            TextOut.minutesOrNotReached(median.low()),
+            TextOut.minutesOrNotReached(median.high()));
   }
 
-  private static String minutes(@Nullable Double value) {
-    return value == null ? "not reached" : String.format(Locale.ROOT, "%.0f", value);
-  }
-
-  private static String count(int n, String one, String many) {
-    return n + " " + (n == 1 ? one : many);
-  }
-
-  private void firstBites(String lead, LogRank test) {
+  private void firstBites(LogRank test) {
     if (test.chiSquare() == null || test.p() == null) {
-      out.paragraph(lead, "First bites: too few feeds of both to set against each other.");
+      out.paragraph("  ", "First bites: too few feeds of both to set against each other.");
       return;
     }
     out.paragraph(
-        lead,
+        "  ",
         String.format(
             Locale.ROOT,
             "First bites, first session: %.0f where equal days would give %.1f; second: %.0f where"

@@ -29,8 +29,11 @@ final class JsonOut {
     return NODES.arrayNode();
   }
 
-  /** Returns a gamma distribution of a rate per hour. */
-  static ObjectNode gamma(GammaPosterior pool) {
+  /** Returns a gamma distribution of a rate per hour, or null. */
+  static JsonNode gamma(@Nullable GammaPosterior pool) {
+    if (pool == null) {
+      return NODES.nullNode();
+    }
     ObjectNode node = object();
     number(node, "shape", pool.shape());
     number(node, "rateHours", pool.rate());

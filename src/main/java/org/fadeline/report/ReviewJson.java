@@ -14,7 +14,6 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
 import org.fadeline.model.Session;
-import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.Interval;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
@@ -123,12 +122,7 @@ public final class ReviewJson {
               JsonOut.number(item, "bunching", kind.bunching());
               JsonOut.number(item, "fishedMinutes", kind.given().fishedHours() * 60);
               item.put("fish", kind.given().fish());
-              GammaPosterior pool = kind.pool();
-              if (pool == null) {
-                item.putNull("pool");
-              } else {
-                item.set("pool", JsonOut.gamma(pool));
-              }
+              item.set("pool", JsonOut.gamma(kind.pool()));
             });
     return node;
   }

@@ -12,27 +12,30 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.StayOrGo;
+import org.fadeline.analysis.TimeSpan;
+import org.fadeline.model.Line;
 import org.fadeline.model.Occasion;
+import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
-import org.fadeline.model.WeightText;
 import org.jspecify.annotations.Nullable;
 
 /** The review as plain text, for reading at a prompt or printing. */
 public final class ReviewText {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
-  private static final int WIDTH = 92;
 
   private final Review review;
   private final Units units;
-  private final StringBuilder out = new StringBuilder();
+  private final SentenceText words;
+  private final TextOut out = new TextOut();
 
   private ReviewText(Review review, Units units) {
     this.review = review;
     this.units = units;
+    this.words = new SentenceText(review.session(), units);
   }
 
   /** Returns the text, ending in a line feed. */
@@ -53,92 +56,77 @@ public final class ReviewText {
     cautions();
   }
 
-  private String clock(long at) {
-    return CLOCK.format(review.session().clock(at));
-  }
-
-  private String weight(double grams) {
-    return WeightText.format(grams, units.weight());
-  }
-
-  private void heading(String text) {
-    out.append('\n').append(text).append('\n');
-  }
-
   private void head() {
     Occasion occasion = review.session().occasion();
     Review.Summary summary = review.summary();
     String peg = occasion.peg().number() == null ? "" : ", peg " + occasion.peg().number();
-    out.append(occasion.title()).append(peg).append('\n');
-    out.append(DAY.format(occasion.date()))
-        .append(", all in ")
-        .append(clock(review.session().match().allIn()))
-        .append(", all out ")
-        .append(clock(review.session().match().allOut()))
-        .append('\n');
-    out.append(count(summary.caught().landed(), "fish", "fish"))
-        .append(", ")
-        .append(weight(summary.caught().weightG()))
-        .append(" (")
-        .append(summary.weightFrom().word())
-        .append("), ")
-        .append(count(summary.caught().bites(), "bite", "bites"))
-        .append(", ")
-        .append(summary.caught().lost())
-        .append(" lost, ")
-        .append(summary.caught().foul())
-        .append(" foul-hooked. Record: ")
-        .append(summary.grade().label())
-        .append(".\n");
+    out.line(occasion.title() + peg);
+    out.line(
+        DAY.format(occasion.date())
+            + ", all in "
+            + words.clock(review.session().match().allIn())
+            + ", all out "
+            + words.clock(review.session().match().allOut()));
+    out.line(
+        TextOut.count(summary.caught().landed(), "fish", "fish")
+            + ", "
+            + words.weight(summary.caught().weightG())
+            + " ("
+            + summary.weightFrom().word()
+            + "), "
+            + TextOut.count(summary.caught().bites(), "bite", "bites")
+            + ", "
+            + summary.caught().lost()
+            + " lost, "
+            + summary.caught().foul()
+            + " foul-hooked. Record: "
+            + summary.grade().label()
+            + ".");
     double weighed =
-        review.session().outcome().weighIn().stream().mapToDouble(n -> n.grams()).sum();
+        review.session().outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
     if (weighed > 0 && summary.caught().weightG() > 0) {
-      out.append("At the scales ")
-          .append(weight(weighed))
-          .append(": ")
-          .append(String.format(Locale.ROOT, "%.2f", weighed / summary.caught().weightG()))
-          .append(" times the estimates.\n");
+      out.line(
+          String.format(
+              Locale.ROOT,
+              "At the scales %s: %.2f times the estimates.",
+              words.weight(weighed),
+              weighed / summary.caught().weightG()));
     }
-  }
-
-  private static String count(int n, String one, String many) {
-    return n + " " + (n == 1 ? one : many);
   }
 
   private void lessons() {
-    heading("Lessons");
+    out.heading("Lessons");
     for (Course.Lesson lesson : review.course().lessons()) {
-      paragraph(clock(lesson.at()) + "  ", lesson.text());
+      out.paragraph(words.clock(lesson.at()) + "  ", lesson.text());
     }
     if (review.course().lessons().isEmpty()) {
-      paragraph("  ", "This record cannot tell any.");
+      out.paragraph("  ", "This record cannot tell any.");
     }
   }
 
   private void lines() {
-    heading("What each line paid (limits at 95%)");
-    List<String[]> rows = new ArrayList<>();
-    rows.add(new String[] {"line", "fished", "fish", "weight", "weight an hour", "fish an hour"});
+    out.heading("What each line paid (limits at 95%)");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("line", "fished", "fish", "weight", "weight an hour", "fish an hour"));
     for (LineReview line : review.lines()) {
       if (line.spells().isEmpty()) {
-        rows.add(new String[] {line.line().name(), "not fished", "", "", "", ""});
+        rows.add(List.of(line.line().name(), "not fished", "", "", "", ""));
         continue;
       }
       rows.add(
-          new String[] {
-            line.line().name(),
-            Math.round(line.fishedHours() * 60) + " min",
-            Integer.toString(line.caught().landed()),
-            weight(line.caught().weightG()),
-            line.rates().weight() == null ? "–" : weightRate(line.rates().weight()),
-            line.rates().fish() == null ? "–" : rate(line.rates().fish())
-          });
+          List.of(
+              line.line().name(),
+              Math.round(line.fishedHours() * 60) + " min",
+              Integer.toString(line.caught().landed()),
+              words.weight(line.caught().weightG()),
+              line.rates().weight() == null ? "–" : weightRate(line.rates().weight()),
+              line.rates().fish() == null ? "–" : rate(line.rates().fish())));
     }
-    table(rows);
+    out.table(rows);
     for (LineReview line : review.lines()) {
       LineReview.WithUnassigned range = line.rates().withUnassigned();
       if (range != null) {
-        paragraph(
+        out.paragraph(
             "  ",
             line.line().name()
                 + ", had the time that belongs to no line been fished on it: "
@@ -161,28 +149,28 @@ public final class ReviewText {
   }
 
   private void stays() {
-    heading("Stay or go, every move both ways");
+    out.heading("Stay or go, every move both ways");
     for (StayOrGo stay : review.stays()) {
       String name =
           review
               .session()
               .line(stay.spell().lineId())
-              .map(l -> l.name())
+              .map(Line::name)
               .orElse(stay.spell().lineId());
-      out.append(name).append('\n');
-      paragraph("  ", stay.wording().text());
+      out.line(name);
+      out.paragraph("  ", stay.wording().text());
       LineOrWater quiet = stay.quiet();
       if (quiet != null) {
-        paragraph("  ", quiet.text());
-        quiet.parts().forEach(part -> paragraph("    ", part.text()));
+        out.paragraph("  ", quiet.text());
+        quiet.parts().forEach(part -> out.paragraph("    ", part.text()));
       }
       String reason = stay.spell().reasonForLeaving(review.session());
       if (reason != null) {
-        paragraph("  ", "Reason noted for leaving: " + reason + ".");
+        out.paragraph("  ", "Reason noted for leaving: " + reason + ".");
       }
     }
     if (review.stays().isEmpty()) {
-      paragraph("  ", "No line was fished.");
+      out.paragraph("  ", "No line was fished.");
     }
     boolean plain =
         review.stays().stream()
@@ -190,7 +178,7 @@ public final class ReviewText {
             .anyMatch(f -> f != null && f.call().plainAt() != null);
     boolean any = review.stays().stream().map(StayOrGo::fade).anyMatch(ReviewText::faded);
     if (any && !plain) {
-      paragraph("  ", "None of these fades was plain while the line was still being fished.");
+      out.paragraph("  ", "None of these fades was plain while the line was still being fished.");
     }
   }
 
@@ -199,20 +187,20 @@ public final class ReviewText {
   }
 
   private void firstBites() {
-    heading("First bite after feeding");
+    out.heading("First bite after feeding");
     for (LineReview line : review.lines()) {
       FirstBite first = line.firstBite();
       int episodes = first.tally().episodes();
       if (episodes == 0) {
         continue;
       }
-      String fed = count(episodes, "feed", "feeds") + " fished over";
+      String fed = TextOut.count(episodes, "feed", "feeds") + " fished over";
       String told;
       if (first.fromMinute() == null) {
         told =
             fed
                 + ", "
-                + count(first.tally().bites(), "first bite", "first bites")
+                + TextOut.count(first.tally().bites(), "first bite", "first bites")
                 + ": too few feeds for a curve";
       } else if (first.median() == null) {
         told = fed + ": half had not had a bite when it ended";
@@ -223,20 +211,16 @@ public final class ReviewText {
                     Locale.ROOT,
                     ": half the first bites within %.0f min of feeding (%s–%s)",
                     first.median().minutes(),
-                    minutes(first.median().low()),
-                    minutes(first.median().high()));
+                    TextOut.minutesOrNotReached(first.median().low()),
+                    TextOut.minutesOrNotReached(first.median().high()));
         if (first.fromMinute() > 0) {
           told += String.format(Locale.ROOT, ", given none before %.0f min", first.fromMinute());
         }
       }
-      paragraph("  ", line.line().name() + ": " + told + ".");
+      out.paragraph("  ", line.line().name() + ": " + told + ".");
     }
-    paragraph(
+    out.paragraph(
         "  ", "Leaving a line because it is dead makes these times look shorter than they are.");
-  }
-
-  private static String minutes(@Nullable Double value) {
-    return value == null ? "not reached" : String.format(Locale.ROOT, "%.0f", value);
   }
 
   /** The finish as it could be told with whole hours left, and how far to believe it. */
@@ -248,20 +232,20 @@ public final class ReviewText {
     if (told.isEmpty()) {
       return;
     }
-    heading("The finish as it could be told, at the present rate of the line being fished");
+    out.heading("The finish as it could be told, at the present rate of the line being fished");
     for (Course.Pace pace : told) {
-      paragraph(
-          "  " + clock(pace.at()) + "  ",
+      out.paragraph(
+          "  " + words.clock(pace.at()) + "  ",
           String.format(
               Locale.ROOT,
               "%.0f h left, %s so far: %s by all out, 9 chances in 10 if that rate lasts; %s if"
                   + " the line may be tiring as it has so far.",
               hoursLeft(pace),
-              count(pace.fishSoFar(), "fish", "fish"),
+              TextOut.count(pace.fishSoFar(), "fish", "fish"),
               range(pace.fish(), pace.weight()),
               range(pace.tiring().fish(), pace.tiring().weight())));
     }
-    paragraph(
+    out.paragraph(
         "  ",
         "Lines tire while they are fished: on simulated lines that do, the finish lay in the first"
             + " range in 55 to 75% of matches two and three hours out and below it in the others,"
@@ -275,61 +259,31 @@ public final class ReviewText {
         "%.0f to %.0f fish%s",
         fish.low(),
         fish.high(),
-        weight == null ? "" : ", " + weight(weight.low()) + " to " + weight(weight.high()));
+        weight == null
+            ? ""
+            : ", " + words.weight(weight.low()) + " to " + words.weight(weight.high()));
   }
 
   private double hoursLeft(Course.Pace pace) {
-    return (review.session().match().allOut() - pace.at()) / 3_600_000.0;
+    return (review.session().match().allOut() - pace.at()) / TimeSpan.MILLIS_PER_HOUR;
   }
 
   private void warnings() {
     if (review.course().warnings().isEmpty()) {
       return;
     }
-    heading("About the record");
+    out.heading("About the record");
     for (Course.Warning warning : review.course().warnings()) {
       Long at = warning.at();
-      paragraph("  ", (at == null ? "" : clock(at) + "  ") + warning.text());
+      out.paragraph("  ", (at == null ? "" : words.clock(at) + "  ") + warning.text());
     }
   }
 
   private void cautions() {
-    out.append('\n');
-    paragraph(
+    out.line("");
+    out.paragraph(
         "",
         "Carbon poles conduct: keep 30 m from power lines. Your water's rules and the match"
             + " organiser decide.");
-  }
-
-  private void table(List<String[]> rows) {
-    int columns = rows.get(0).length;
-    int[] widths = new int[columns];
-    for (String[] row : rows) {
-      for (int c = 0; c < columns; c++) {
-        widths[c] = Math.max(widths[c], row[c].length());
-      }
-    }
-    for (String[] row : rows) {
-      StringBuilder text = new StringBuilder("  ");
-      for (int c = 0; c < columns; c++) {
-        String pad = " ".repeat(widths[c] - row[c].length());
-        text.append(c == 0 ? row[c] + pad : pad + row[c]).append("  ");
-      }
-      out.append(text.toString().stripTrailing()).append('\n');
-    }
-  }
-
-  /** Wraps the text under its lead. */
-  private void paragraph(String lead, String text) {
-    String indent = " ".repeat(lead.length());
-    StringBuilder line = new StringBuilder(lead);
-    for (String word : text.split(" ", -1)) {
-      if (line.length() + word.length() > WIDTH && line.length() > lead.length()) {
-        out.append(line.toString().stripTrailing()).append('\n');
-        line = new StringBuilder(indent);
-      }
-      line.append(word).append(' ');
-    }
-    out.append(line.toString().stripTrailing()).append('\n');
   }
 }

@@ -13,7 +13,6 @@ import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
-import org.fadeline.stats.GammaPosterior;
 import org.fadeline.stats.LogRank;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
@@ -140,19 +139,11 @@ public final class SeasonJson {
       JsonOut.number(node, "weighedG", result.weighedGrams());
       JsonOut.number(node, "scalesFactor", result.scalesFactor());
       SessionSummary.Placing placing = result.placing();
-      integer(node, "position", placing == null ? null : placing.position());
-      integer(node, "of", placing == null ? null : placing.of());
+      node.put("position", placing == null ? null : placing.position());
+      node.put("of", placing == null ? null : placing.of());
       past(node, session.hasFades() ? season.pastPlain(session) : null);
     }
     return all;
-  }
-
-  private static void integer(ObjectNode node, String name, @Nullable Integer value) {
-    if (value == null) {
-      node.putNull(name);
-    } else {
-      node.put(name, value);
-    }
   }
 
   private static void past(ObjectNode node, @Nullable PastPlainTally past) {
@@ -192,7 +183,7 @@ public final class SeasonJson {
 
   private static ObjectNode cell(Season.Cell cell) {
     ObjectNode node = JsonOut.object();
-    integer(node, "hour", cell.hour());
+    node.put("hour", cell.hour());
     indices(node, cell.sessions());
     JsonOut.number(node, "fishedMinutes", cell.fishedHours() * 60);
     node.set("fish", perHour(cell.fish(), "perHour"));
@@ -287,12 +278,7 @@ public final class SeasonJson {
       item.put("line", group.group());
       item.put("sessions", group.sessions());
       JsonOut.number(item, "bunching", group.bunching());
-      GammaPosterior pool = group.pool();
-      if (pool == null) {
-        item.putNull("pool");
-      } else {
-        item.set("pool", JsonOut.gamma(pool));
-      }
+      item.set("pool", JsonOut.gamma(group.pool()));
     }
     return node;
   }

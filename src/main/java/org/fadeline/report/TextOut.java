@@ -2,6 +2,8 @@ package org.fadeline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Plain text with headings, wrapped paragraphs and tables, for reading at a prompt. */
 final class TextOut {
@@ -56,6 +58,16 @@ final class TextOut {
       out.append(text.toString().stripTrailing()).append('\n');
     }
     return this;
+  }
+
+  /** Returns a number of things. */
+  static String count(int n, String one, String many) {
+    return n + " " + (n == 1 ? one : many);
+  }
+
+  /** Returns whole minutes as a limit of a curve, which may not come down to it. */
+  static String minutesOrNotReached(@Nullable Double minutes) {
+    return minutes == null ? "not reached" : String.format(Locale.ROOT, "%.0f", minutes);
   }
 
   @Override

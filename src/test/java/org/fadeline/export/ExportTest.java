@@ -62,7 +62,7 @@ class ExportTest {
 
   private final Review review = Fixtures.carpMatch();
   private final FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
-  private final Figure figure = FigureSheet.of(new QuarterHourFigure(review, style), review, true);
+  private final Figure figure = FigureSheet.of(new QuarterHourFigure(review, style), review);
 
   private final TalkMaterial material = new TalkMaterial(Map.of("s1", review));
 

@@ -182,14 +182,13 @@ class CompareFiguresTest {
       for (double scale : new double[] {0.5, 1, 3}) {
         FigureStyle style = STYLE.withTheme(theme).withTextScale(scale);
         BufferedImage image =
-            draw(FigureSheet.of(new CompareCatchFigure(comparison, style), comparison, true));
+            draw(FigureSheet.of(new CompareCatchFigure(comparison, style), comparison));
         assertNotEquals(image.getRGB(1, 1), darkest(image, theme.isDark()), theme + " " + scale);
-        draw(FigureSheet.of(new CompareTimelinesFigure(comparison, style), comparison, false));
+        draw(FigureSheet.of(new CompareTimelinesFigure(comparison, style), comparison));
       }
     }
-    FigureSheet unnamed =
-        FigureSheet.of(new CompareCatchFigure(comparison, STYLE), comparison, false);
-    assertTrue(!unnamed.description().contains(A.occasion().title()), unnamed.description());
+    String unnamed = FigureSheet.footOf(comparison, STYLE, false).toString();
+    assertTrue(!unnamed.contains(A.occasion().title()), unnamed);
   }
 
   private static int darkest(BufferedImage image, boolean lightest) {

@@ -51,7 +51,7 @@ class FiguresTest {
       figures.add(new FeedResponseFigure(review, line.line().id(), style));
     }
     List<Figure> sheets = new ArrayList<>();
-    figures.forEach(f -> sheets.add(FigureSheet.of(f, review, true)));
+    figures.forEach(f -> sheets.add(FigureSheet.of(f, review)));
     figures.addAll(sheets);
     return figures;
   }
@@ -234,7 +234,7 @@ class FiguresTest {
   @Test
   void aSheetSaysWhatItRestsOn() {
     RecordingGraphics g = new RecordingGraphics();
-    FigureSheet.of(new QuarterHourFigure(review, style), review, true).paint(g, 900, 500);
+    FigureSheet.of(new QuarterHourFigure(review, style), review).paint(g, 900, 500);
     String all = String.join("|", g.texts.stream().map(RecordingGraphics.Written::text).toList());
     for (String part :
         List.of(
@@ -246,10 +246,9 @@ class FiguresTest {
             review.session().occasion().title())) {
       assertTrue(all.contains(part), part + " in " + all);
     }
-    RecordingGraphics unnamed = new RecordingGraphics();
-    FigureSheet.of(new QuarterHourFigure(review, style), review, false).paint(unnamed, 900, 500);
-    assertTrue(
-        unnamed.texts.stream()
-            .noneMatch(t -> t.text().contains(review.session().occasion().title())));
+    assertFalse(
+        FigureSheet.footOf(review, style, false)
+            .toString()
+            .contains(review.session().occasion().title()));
   }
 }

@@ -35,9 +35,7 @@ public final class Gallery {
           folder.resolve("timeline-then" + name));
       write(
           FigureSheet.of(
-              timeline.with(timeline.view().withMeasure(TimelineView.Measure.WEIGHT)),
-              review,
-              true),
+              timeline.with(timeline.view().withMeasure(TimelineView.Measure.WEIGHT)), review),
           1500,
           900,
           1,
@@ -50,7 +48,7 @@ public final class Gallery {
           folder.resolve("peg" + name));
       for (Figure figure : small(review, style)) {
         String stem = figure.getClass().getSimpleName();
-        write(FigureSheet.of(figure, review, true), 700, 420, 1, folder.resolve(stem + name));
+        write(FigureSheet.of(figure, review), 700, 420, 1, folder.resolve(stem + name));
       }
       write(new MatchPageFigure(review, style), 560, 795, 1, folder.resolve("page" + name));
     }

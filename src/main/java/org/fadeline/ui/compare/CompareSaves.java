@@ -86,7 +86,7 @@ final class CompareSaves {
       PictureSave.write(
           bench,
           file,
-          () -> FigureSheet.of(PictureMaker.compared(kind, comparison, style), comparison, true));
+          () -> FigureSheet.of(PictureMaker.compared(kind, comparison, style), comparison));
     }
   }
 

@@ -91,7 +91,6 @@ public final class PictureMenu {
 
   private static FigureSheet sheet(Review review, Picture shown, FigureStyle style) {
     TalkMaterial material = new TalkMaterial(Map.of(TalkTray.OPEN, review));
-    return FigureSheet.of(
-        new PictureMaker(material, true).make(shown, style).figure(), review, true);
+    return FigureSheet.of(new PictureMaker(material, true).make(shown, style).figure(), review);
   }
 }
