@@ -76,6 +76,17 @@ public final class SeasonHoursFigure extends SeasonFigure {
     return perHour == null ? "weights not known" : say(perHour);
   }
 
+  /** Returns what a cell holds, from the fullest to what any cell has room for. */
+  private List<String> values(Cell cell) {
+    Double perHour = rate(cell).perHour();
+    if (perHour == null) {
+      return List.of(value(cell), "no weights", "–");
+    }
+    double amount = weights ? words.axisWeight(perHour) : perHour;
+    String whole = amount < 1 ? FigureText.number(amount) : Long.toString(Math.round(amount));
+    return List.of(value(cell), weights ? whole + " " + words.axisUnit() : whole, whole);
+  }
+
   private String say(double perHour) {
     return weights ? words.weightAmount(perHour) : FigureText.number(perHour);
   }
@@ -168,7 +179,9 @@ public final class SeasonHoursFigure extends SeasonFigure {
           Pen.fitting(
               i == 0 ? pen.smallStrong : pen.small,
               box.getWidth() - 4,
-              List.of(rows.get(i), rows.get(i).replaceAll(" sessions?$", "×"))),
+              i == 0
+                  ? values(cell)
+                  : List.of(rows.get(i), rows.get(i).replaceAll(" sessions?$", "×"))),
           box.getCenterX(),
           top + i * row,
           i == 0 ? pen.smallStrong : pen.small,

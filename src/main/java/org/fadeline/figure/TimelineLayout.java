@@ -272,14 +272,16 @@ public final class TimelineLayout {
   }
 
   private void coverFuture(Pen pen, double x) {
+    Rectangle2D strip = aroundStrip();
+    pen.fill(pen.theme.panel(), x, strip.getY(), width - x, strip.getHeight());
+    // The playhead leaves out what is written above a lane: no word is struck through.
+    pen.fill(pen.theme.ink(), x - 0.75, strip.getY(), 1.5, strip.getHeight());
     for (Lane lane : lanes) {
       Rectangle2D plot = lane.plot();
       pen.fill(pen.theme.panel(), x, plot.getY() - 2, width - x, plot.getHeight() + 4);
       pen.fill(futureColour(pen.theme), x, plot.getY(), plot.getMaxX() - x, plot.getHeight());
+      pen.fill(pen.theme.ink(), x - 0.75, plot.getY() - 2, 1.5, plot.getHeight() + 4);
     }
-    Rectangle2D strip = aroundStrip();
-    pen.fill(pen.theme.panel(), x, strip.getY(), width - x, strip.getHeight());
-    pen.fill(pen.theme.ink(), x - 0.75, axisBottom - 2, 1.5, bottom - axisBottom);
   }
 
   /** Returns the colour of what has not happened yet: calm, neither fished nor unfished. */

@@ -52,14 +52,14 @@ final class ReplayHead {
             gap(),
             knowledge);
     view.setAlignment(Pos.CENTER_LEFT);
-    view.setStyle("-fx-padding: 0.35em 0.9em 0.35em 0.9em;");
+    view.setStyle("-fx-padding: 0.1em 0.9em 0.1em 0.9em;");
   }
 
   /** A gap that large text may squeeze. */
   private static Region gap() {
     Region gap = new Region();
     gap.setMinWidth(8);
-    gap.setPrefWidth(18);
+    gap.setPrefWidth(14);
     return gap;
   }
 
