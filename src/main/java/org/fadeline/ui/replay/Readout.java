@@ -148,11 +148,17 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
         note.append(totals.weighed() ? ", weighed" : ", estimated");
       }
       List<String> more = new ArrayList<>();
+      NetCourse.Standing nets = nets();
       if (hindsight && !session.outcome().weighIn().isEmpty()) {
         double scales = session.outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
-        note.append("; scales at the end ").append(Say.weight(scales, units));
+        String end = "scales at the end " + Say.weight(scales, units);
+        // Beside a net there is no room for both in the head of a small window.
+        if (nets == null) {
+          note.append("; ").append(end);
+        } else {
+          more.add(Say.capital(end) + ".");
+        }
       }
-      NetCourse.Standing nets = nets();
       if (nets != null) {
         NetText words = new NetText(units);
         note.append("; ").append(words.brief(nets.inUse()));
@@ -342,7 +348,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       if (state.lastFed() != null) {
         parts.add("fed " + Say.span(at - state.lastFed()) + " ago");
       }
-      if (fishing && state.lastBite() != null) {
+      if (state.lastBite() != null) {
         parts.add("bite " + Say.span(at - state.lastBite()) + " ago");
       }
       return String.join(" · ", parts);

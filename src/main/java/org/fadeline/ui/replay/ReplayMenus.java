@@ -5,7 +5,6 @@ import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import org.fadeline.figure.Hit;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Command;
@@ -45,9 +44,6 @@ final class ReplayMenus {
     if (layout == null) {
       return items;
     }
-    if (asked.pointer()) {
-      pickUnder(asked);
-    }
     Selection selection = bench.state().selection();
     if (!selection.events().isEmpty()) {
       for (String title : FOR_PICKED) {
@@ -70,15 +66,6 @@ final class ReplayMenus {
       item.setAccelerator(command.keys().get(0));
     }
     return item;
-  }
-
-  private void pickUnder(NodeMenu.Asked asked) {
-    Hit hit = pane.hover(asked.x(), asked.y()).orElse(null);
-    if (hit != null
-        && hit.kind() == Hit.Kind.EVENT
-        && !bench.state().selection().events().contains(hit.id())) {
-      bench.picking().pick(hit.id());
-    }
   }
 
   /** By keys the menu opens at the event picked last, else at the playhead. */

@@ -99,10 +99,14 @@ final class TimelineGestures {
 
   private void press(MouseEvent e) {
     TimelineLayout layout = pane.layoutProperty().get();
-    if (layout == null || e.getButton() != MouseButton.PRIMARY) {
+    if (layout == null || e.getButton() == MouseButton.MIDDLE) {
       return;
     }
     pane.requestFocus();
+    if (e.getButton() != MouseButton.PRIMARY) {
+      pickForMenu(e);
+      return;
+    }
     if (e.getY() < layout.plotArea().getMinY()) {
       start(Kind.SCRUB, e, null);
       bench.transport().seek(layout.instantAt(e.getX()));
@@ -115,6 +119,17 @@ final class TimelineGestures {
     } else {
       start(e.isShiftDown() ? Kind.RECTANGLE : Kind.PAN, e, null);
     }
+  }
+
+  /**
+   * The mark that a menu is about to be of. Picked by the press itself: when, after a press, a menu
+   * is asked for differs between platforms, and some never ask.
+   */
+  private void pickForMenu(MouseEvent e) {
+    pane.hover(e.getX(), e.getY())
+        .filter(hit -> hit.kind() == Hit.Kind.EVENT)
+        .filter(hit -> !bench.state().selection().events().contains(hit.id()))
+        .ifPresent(hit -> bench.picking().pick(hit.id()));
   }
 
   private void start(Kind kind, MouseEvent e, @Nullable Hit hit) {

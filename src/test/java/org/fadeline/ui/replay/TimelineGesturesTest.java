@@ -137,6 +137,29 @@ class TimelineGesturesTest {
     assertEquals(minute(30), eventAt("w0"));
   }
 
+  /** The headless platform never asks for a menu: the press alone has to pick. */
+  @Test
+  void aRightPressPicksTheMarkUnderItAndKeepsSeveralPicked(FxRobot robot) {
+    robot.rightClickOn(fish("shallow", 30));
+    assertEquals(Set.of("w0"), bench.state().selection().events());
+    robot.interact(() -> bench.picking().pickAll(java.util.List.of("w0", "w1")));
+    robot.rightClickOn(fish("shallow", 30));
+    assertEquals(Set.of("w0", "w1"), bench.state().selection().events());
+    robot.rightClickOn(fish("shallow", 42));
+    assertEquals(Set.of("w2"), bench.state().selection().events());
+  }
+
+  @Test
+  void aRightPressOnNoMarkChangesNothing(FxRobot robot) {
+    robot.interact(() -> bench.picking().pick("w1"));
+    long at = bench.state().playhead().at();
+    TimelineLayout layout = layout();
+    robot.rightClickOn(
+        pane().localToScreen(layout.xOf(minute(40)), layout.plotArea().getMaxY() - 30));
+    assertEquals(Set.of("w1"), bench.state().selection().events());
+    assertEquals(at, bench.state().playhead().at());
+  }
+
   @Test
   void theClockScrubs(FxRobot robot) {
     TimelineLayout layout = layout();
