@@ -16,7 +16,6 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Window;
 import org.fadeline.figure.TimelineLayout;
-import org.fadeline.replay.Playhead;
 import org.fadeline.ui.WindowHarness;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
