@@ -229,7 +229,7 @@ public final class SeasonIndex {
       long size = Files.size(file);
       long changed = Files.getLastModifiedTime(file).toMillis();
       KeptSummary known = kept.get(file);
-      String hash = SessionWriter.hashOf(FileText.bytes(file, () -> {}));
+      String hash = SessionWriter.hashOf(FileText.bytes(file));
       if (known != null && known.hash().equals(hash) && known.tells(depth)) {
         KeptSummary same =
             new KeptSummary(

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Locale;
 import org.fadeline.io.Problem.Severity;
 import org.jspecify.annotations.Nullable;
 
@@ -39,12 +40,12 @@ public final class FileText {
    * @param whileReading runs after the bytes were read and before the file is looked at again, so
    *     that a test can change it in between
    */
-  public static @Nullable String read(
+  static @Nullable String read(
       Path file, ImportReport.Collector problems, Runnable whileReading) {
     String name = nameOf(file);
     byte[] bytes;
     try {
-      bytes = bytes(file, whileReading);
+      bytes = bytes(file, LARGEST, whileReading);
     } catch (Refused refused) {
       problems.add(Problem.ofFile(name, refused.what(), refused.whatToDo()));
       return null;
@@ -52,13 +53,21 @@ public final class FileText {
     return decode(name, bytes, problems);
   }
 
-  /** Returns the bytes of a plain file of at most {@link #LARGEST} bytes. */
-  public static byte[] bytes(Path file, Runnable whileReading) throws Refused {
-    return bytes(file, LARGEST, whileReading);
+  /** Returns the bytes of a plain file of at most 64 MiB. */
+  public static byte[] bytes(Path file) throws Refused {
+    return bytes(file, LARGEST);
   }
 
-  /** Returns the bytes of a plain file. */
-  public static byte[] bytes(Path file, long largest, Runnable whileReading) throws Refused {
+  /**
+   * Returns the bytes of a plain file.
+   *
+   * @param largest most bytes read, below 2³¹ − 8
+   */
+  public static byte[] bytes(Path file, long largest) throws Refused {
+    return bytes(file, largest, () -> {});
+  }
+
+  private static byte[] bytes(Path file, long largest, Runnable whileReading) throws Refused {
     try {
       BasicFileAttributes before = Files.readAttributes(file, BasicFileAttributes.class);
       if (before.isDirectory()) {
@@ -172,7 +181,7 @@ public final class FileText {
             column,
             null,
             Severity.ERROR,
-            String.format("the byte 0x%02X here is not UTF-8 text", bad),
+            String.format(Locale.ROOT, "the byte 0x%02X here is not UTF-8 text", bad),
             "save the file as UTF-8; an older program may have written it in its own code"));
     return null;
   }

@@ -1,5 +1,7 @@
 package org.fadeline.io;
 
+import java.util.Locale;
+
 /** Text of a file made fit to be shown in a message. */
 public final class Shown {
   private static final int LONGEST = 40;
@@ -36,7 +38,7 @@ public final class Shown {
               || type == Character.LINE_SEPARATOR
               || type == Character.PARAGRAPH_SEPARATOR;
       if (hidden) {
-        shown.append(String.format("\\u%04X", c));
+        shown.append(String.format(Locale.ROOT, "\\u%04X", c));
       } else if (marks <= 2) {
         shown.appendCodePoint(c);
       }

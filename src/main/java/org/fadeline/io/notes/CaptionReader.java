@@ -62,7 +62,7 @@ final class CaptionReader {
     String name = FileText.nameOf(file);
     byte[] bytes;
     try {
-      bytes = FileText.bytes(file, () -> {});
+      bytes = FileText.bytes(file);
     } catch (Refused refused) {
       problems.add(Problem.ofFile(name, refused.what(), refused.whatToDo()));
       return null;

@@ -42,7 +42,7 @@ final class DiskStorage implements Storage {
   @Override
   public byte @Nullable [] read(Path file) throws IOException {
     try {
-      return FileText.bytes(file, LARGEST, () -> {});
+      return FileText.bytes(file, LARGEST);
     } catch (Refused refused) {
       if (!Files.exists(file)) {
         return null;

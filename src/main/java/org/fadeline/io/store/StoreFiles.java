@@ -10,20 +10,19 @@ import org.fadeline.io.SessionWriter;
  *
  * @param document the document itself
  * @param side folder of the others: the document's own, or one in the app-data folder
- * @param stem first part of their names
  */
-record StoreFiles(Path document, Path side, String stem) {
+record StoreFiles(Path document, Path side) {
   static StoreFiles of(Path document, StoreSettings settings) throws IOException {
     Path file = settings.storage().resolve(document.toAbsolutePath());
     Path folder = parentOf(file);
     String name = FileText.nameOf(file);
     if (settings.storage().isWritable(folder)) {
-      return new StoreFiles(file, folder, name);
+      return new StoreFiles(file, folder);
     }
     String hash = SessionWriter.hashOf(file.toString());
     Path side = settings.appData().resolve(name + "-" + hash.substring(0, 12));
     settings.storage().createFolder(side);
-    return new StoreFiles(file, side, name);
+    return new StoreFiles(file, side);
   }
 
   static Path parentOf(Path file) {
@@ -34,31 +33,35 @@ record StoreFiles(Path document, Path side, String stem) {
     return parent;
   }
 
+  private String name() {
+    return FileText.nameOf(document);
+  }
+
   Path folder() {
     return parentOf(document);
   }
 
   Path temporary() {
-    return folder().resolve(FileText.nameOf(document) + ".tmp");
+    return folder().resolve(name() + ".tmp");
   }
 
   Path journal() {
-    return side.resolve(stem + ".journal");
+    return side.resolve(name() + ".journal");
   }
 
   Path newJournal() {
-    return side.resolve(stem + ".journal.tmp");
+    return side.resolve(name() + ".journal.tmp");
   }
 
   Path damaged(int number) {
-    return side.resolve(stem + ".journal" + (number == 1 ? "" : "-" + number) + ".damaged");
+    return side.resolve(name() + ".journal" + (number == 1 ? "" : "-" + number) + ".damaged");
   }
 
   Path lock() {
-    return side.resolve(stem + ".lock");
+    return side.resolve(name() + ".lock");
   }
 
   Path backups() {
-    return side.resolve(stem + ".backups");
+    return side.resolve(name() + ".backups");
   }
 }
