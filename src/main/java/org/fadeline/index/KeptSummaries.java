@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.CRC32C;
-import org.fadeline.index.SeasonIndex.KeptSummary;
 import org.fadeline.io.WholeFile;
 
 /**

@@ -332,36 +332,6 @@ public final class SeasonIndex {
     return kept.size();
   }
 
-  /**
-   * What is kept of one file.
-   *
-   * @param size bytes
-   * @param changed when it was last changed, epoch milliseconds
-   * @param hash SHA-256 of its bytes, hexadecimal
-   * @param sequence how many edits the session had seen
-   * @param summary what a season needs of it
-   * @param warnings what was assumed in reading it
-   */
-  record KeptSummary(
-      long size,
-      long changed,
-      String hash,
-      long sequence,
-      SessionSummary summary,
-      List<String> warnings) {
-    boolean isOf(BasicFileAttributes attributes) {
-      return size == attributes.size() && changed == attributes.lastModifiedTime().toMillis();
-    }
-
-    boolean tells(Depth depth) {
-      return depth == Depth.WITHOUT_FADES || summary.hasFades();
-    }
-
-    Good good(Path file) {
-      return new Good(file, summary, sequence, warnings);
-    }
-  }
-
   /** Returns what is kept of a file, or null. */
   @Nullable KeptSummary keptOf(Path file) {
     return kept.get(file);

@@ -13,7 +13,6 @@ import org.fadeline.analysis.season.SessionSummary.Behind;
 import org.fadeline.analysis.season.SessionSummary.FadeFound;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.analysis.season.SessionSummary.PastPlain;
-import org.fadeline.index.SeasonIndex.KeptSummary;
 import org.jspecify.annotations.Nullable;
 
 /**

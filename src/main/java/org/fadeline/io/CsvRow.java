@@ -45,6 +45,7 @@ final class CsvRow {
     return column == null || column >= row.cells().size() ? "" : row.cells().get(column);
   }
 
+  /** Returns whether a cell says anything. */
   boolean has(String name) {
     return !cell(name).isBlank();
   }
@@ -80,6 +81,7 @@ final class CsvRow {
     return CsvText.unguard(cell);
   }
 
+  /** Reads a number from low to high, as {@link JsonFields#number} does. */
   @Nullable Double number(String name, double low, double high) {
     String cell = plain(name);
     if (cell == null) {
@@ -102,16 +104,13 @@ final class CsvRow {
     }
     double read = Double.parseDouble(digits) + 0.0;
     if (!(read >= low && read <= high)) {
-      String from = low == Double.MIN_VALUE ? "more than 0" : Json.Num.of(low).digits();
-      error(
-          name,
-          digits + " is outside " + from + " to " + Json.Num.of(high).digits(),
-          "correct the number");
+      error(name, digits + " is outside " + Shown.range(low, high), "correct the number");
       return null;
     }
     return read;
   }
 
+  /** Reads a whole number from low to high. */
   @Nullable Integer whole(String name, int low, int high) {
     Double read = number(name, low, high);
     if (read == null) {

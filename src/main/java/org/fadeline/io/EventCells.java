@@ -55,7 +55,7 @@ final class EventCells {
       obj.members()
           .forEach(
               (name, value) ->
-                  unknown.put(place + JsonFields.escape(name), JsonText.compact(value)));
+                  unknown.put(place + JsonPointer.escape(name), JsonText.compact(value)));
     } else {
       row.error("other", "this is no JSON object", "write it as {\"name\": value}");
     }

@@ -26,7 +26,7 @@ public final class EventJson {
 
   /** Returns where the unknown fields of an event belong. */
   static String place(String eventId) {
-    return "/events/" + JsonFields.escape(eventId);
+    return "/events/" + JsonPointer.escape(eventId);
   }
 
   /** Returns events with their unknown fields, times with the zone's offsets. */

@@ -147,7 +147,7 @@ public final class JsonFields {
     // Adding zero turns a negative zero into a plain one.
     double read = Double.parseDouble(num.digits()) + 0.0;
     if (!(read >= low && read <= high)) {
-      error(name, num.digits() + " is outside " + range(low, high), "correct the number");
+      error(name, num.digits() + " is outside " + Shown.range(low, high), "correct the number");
       return null;
     }
     return read;
@@ -181,19 +181,12 @@ public final class JsonFields {
       }
       error(
           name,
-          num.digits() + " is outside " + range((double) low, (double) high),
+          num.digits() + " is outside " + Shown.range((double) low, (double) high),
           "correct the number");
     } catch (ArithmeticException e) {
       error(name, num.digits() + " is not a whole number", "write a whole number");
     }
     return null;
-  }
-
-  private static String range(double low, double high) {
-    String to = Json.Num.of(high).digits();
-    return low == Double.MIN_VALUE
-        ? "more than 0 up to " + to
-        : Json.Num.of(low).digits() + " to " + to;
   }
 
   /** Reads true or false; absent is {@code otherwise}, null is refused. */
@@ -276,7 +269,7 @@ public final class JsonFields {
   }
 
   private String pointerTo(String name) {
-    return pointer + "/" + escape(name);
+    return pointer + "/" + JsonPointer.escape(name);
   }
 
   private String pointerTo(String list, int index) {
@@ -324,7 +317,7 @@ public final class JsonFields {
       } else {
         error(
             name,
-            "whole numbers " + range((double) low, (double) high) + " are needed here",
+            "whole numbers " + Shown.range((double) low, (double) high) + " are needed here",
             "correct the list");
       }
     }
@@ -352,7 +345,7 @@ public final class JsonFields {
     for (Map.Entry<String, Json> member : object.members().entrySet()) {
       String name = member.getKey();
       if (!asked.contains(name)) {
-        scope.unknown.put(place + "/" + escape(name), JsonText.compact(member.getValue()));
+        scope.unknown.put(place + "/" + JsonPointer.escape(name), JsonText.compact(member.getValue()));
         warning(
             name,
             "the field " + Shown.value(name) + " is not known here",
@@ -377,15 +370,6 @@ public final class JsonFields {
 
   private void add(Json at, String atPointer, Severity severity, String what, String todo) {
     scope.problems.add(Problem.at(scope.file, at, atPointer, severity, what, todo));
-  }
-
-  /** Escapes a name for a JSON Pointer (RFC 6901, section 3). */
-  static String escape(String name) {
-    return name.replace("~", "~0").replace("/", "~1");
-  }
-
-  static String unescape(String name) {
-    return name.replace("~1", "/").replace("~0", "~");
   }
 
   static boolean hasLoneSurrogate(String text) {

@@ -14,7 +14,7 @@ public final class LineJson {
   }
 
   private static String place(String lineId) {
-    return "/lines/" + JsonFields.escape(lineId);
+    return "/lines/" + JsonPointer.escape(lineId);
   }
 
   private static Json.Obj write(Line line, UnknownFields unknown) {

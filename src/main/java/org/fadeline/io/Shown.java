@@ -17,6 +17,14 @@ public final class Shown {
     return "\"" + line(text.substring(0, end)) + (end < text.length() ? "…" : "") + "\"";
   }
 
+  /** Returns a range in words; a low end of {@link Double#MIN_VALUE} stands for "above 0". */
+  static String range(double low, double high) {
+    String to = Json.Num.of(high).digits();
+    return low == Double.MIN_VALUE
+        ? "more than 0 up to " + to
+        : Json.Num.of(low).digits() + " to " + to;
+  }
+
   /**
    * Returns the text with what could mislead on a screen or terminal made visible: control and
    * format characters (bidirectional overrides, zero-width signs), lone surrogates and runs of

@@ -34,7 +34,7 @@ public final class UnknownFields {
       }
       String name = entry.getKey().substring(from.length());
       if (name.indexOf('/') < 0) {
-        object.members().putIfAbsent(JsonFields.unescape(name), value(entry.getValue()));
+        object.members().putIfAbsent(JsonPointer.unescape(name), value(entry.getValue()));
       }
     }
     return object;

@@ -66,7 +66,7 @@ class SeasonIndexTest {
   }
 
   private SessionSummary kept(SeasonIndex index, String name) {
-    SeasonIndex.KeptSummary kept = index.keptOf(folder.resolve(name));
+    KeptSummary kept = index.keptOf(folder.resolve(name));
     assertNotNull(kept);
     return kept.summary();
   }
@@ -193,10 +193,10 @@ class SeasonIndexTest {
                 List.of(500.0, 750.0),
                 new SessionSummary.Placing(null, 20)),
             List.of(bare, full));
-    Map<Path, SeasonIndex.KeptSummary> kept =
+    Map<Path, KeptSummary> kept =
         Map.of(
             folder.resolve("deep/a.csv"),
-            new SeasonIndex.KeptSummary(1L << 40, -5, "0f", 9, summary, List.of("row 3: x")));
+            new KeptSummary(1L << 40, -5, "0f", 9, summary, List.of("row 3: x")));
     Path file = folder.resolve(".index");
     KeptSummaries.write(file, folder, "basis", kept);
     assertEquals(kept, KeptSummaries.read(file, folder, "basis"));

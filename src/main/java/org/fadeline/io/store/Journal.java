@@ -2,7 +2,6 @@ package org.fadeline.io.store;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * is acknowledged. Used by one thread at a time.
  */
 final class Journal {
-  private static final String FORMAT = "fadeline-journal";
+  static final String FORMAT = "fadeline-journal";
 
   private final Storage storage;
   private final StoreFiles files;
@@ -74,17 +73,6 @@ final class Journal {
     }
   }
 
-  /** Returns whether a journal's header is of a newer version than this program's. */
-  static boolean isNewer(byte[] bytes) {
-    int end = JournalLine.end(bytes, 0);
-    Json.Obj header = end < 0 ? null : JournalLine.read(bytes, 0, end);
-    return header != null
-        && header.members().get("format") instanceof Json.Text format
-        && FORMAT.equals(format.value())
-        && header.members().get("version") instanceof Json.Num version
-        && new BigDecimal(version.digits()).compareTo(BigDecimal.ONE) > 0;
-  }
-
   private static final class Pending {
     final JournalRecord record;
     final byte[] line;
@@ -106,127 +94,20 @@ final class Journal {
     }
   }
 
-  /** What a journal file holds, up to the first damage. */
-  static final class Content {
-    private final @Nullable Header header;
-    private final List<JournalRecord> records;
-    private final List<Integer> starts;
-    private final int good;
-    private final byte[] bytes;
-
-    Content(
-        @Nullable Header header,
-        List<JournalRecord> records,
-        List<Integer> starts,
-        int good,
-        byte[] bytes) {
-      this.header = header;
-      this.records = records;
-      this.starts = starts;
-      this.good = good;
-      this.bytes = bytes;
-    }
-
-    /** Returns the header, or null where even that is damaged. */
-    @Nullable Header header() {
-      return header;
-    }
-
-    List<JournalRecord> records() {
-      return records;
-    }
-
-    /** Returns the length of the undamaged part, bytes. */
-    int good() {
-      return good;
-    }
-
-    /** Returns what comes after the undamaged part. */
-    byte[] rest() {
-      return Arrays.copyOfRange(bytes, good, bytes.length);
-    }
-
-    boolean isDamaged() {
-      return good < bytes.length;
-    }
-
-    /** Returns the sequence of the document after the last record, or -1 without a header. */
-    long lastSequence() {
-      long last = header == null ? -1 : header.base;
-      for (JournalRecord record : records) {
-        last = record.act() == JournalRecord.Act.SAVE ? last : record.sequence();
-      }
-      return last;
-    }
-
-    /** Returns whether it is whole and a saved document holds all of it: history, no more. */
-    boolean isSaved() {
-      return header != null && !isDamaged() && lastSequence() == header.base;
-    }
-
-    /** Returns this content with the first records only. */
-    Content first(int count) {
-      return count == records.size()
-          ? this
-          : new Content(
-              header,
-              records.subList(0, count),
-              starts.subList(0, count),
-              starts.get(count),
-              bytes);
-    }
-  }
-
-  /** Reads a journal to the first bad checksum, gap or line that is no record. */
-  static Content read(byte[] bytes) {
-    List<JournalRecord> records = new ArrayList<>();
-    List<Integer> starts = new ArrayList<>();
-    int end = JournalLine.end(bytes, 0);
-    Json.Obj first = end < 0 ? null : JournalLine.read(bytes, 0, end);
-    Header header = first == null ? null : Header.read(first);
-    if (header == null) {
-      return new Content(null, records, starts, 0, bytes);
-    }
-    int from = end;
-    long last = -1;
-    while (from < bytes.length) {
-      end = JournalLine.end(bytes, from);
-      Json.Obj object = end < 0 ? null : JournalLine.read(bytes, from, end);
-      JournalRecord record = object == null ? null : JournalRecord.read(object);
-      if (record == null || !follows(record, last, header)) {
-        break;
-      }
-      records.add(record);
-      starts.add(from);
-      last = record.act() == JournalRecord.Act.SAVE ? last : record.sequence();
-      from = end;
-    }
-    return new Content(header, records, starts, from, bytes);
-  }
-
-  /** Whether a record's sequence comes right after the one before it: else some are missing. */
-  private static boolean follows(JournalRecord record, long last, Header header) {
-    if (record.act() == JournalRecord.Act.SAVE) {
-      return last < 0 || record.sequence() <= last;
-    }
-    return last < 0 ? record.sequence() <= header.base + 1 : record.sequence() == last + 1;
-  }
-
   /** Returns a journal that is not on the disk until something is put in it. */
   static Journal fresh(Storage storage, StoreFiles files, Header header) {
     return new Journal(storage, files, header);
   }
 
   /** Returns the journal that goes on after what was read. */
-  static Journal goOn(Storage storage, StoreFiles files, Header header, Content content) {
+  static Journal goOn(Storage storage, StoreFiles files, Header header, JournalContent content) {
     Journal journal = new Journal(storage, files, header);
     journal.exists = true;
-    journal.length = content.good;
-    journal.headerLength = content.starts.isEmpty() ? content.good : content.starts.get(0);
-    for (int i = 0; i < content.records.size(); i++) {
-      boolean isLast = i + 1 == content.records.size();
-      int end = isLast ? content.good : content.starts.get(i + 1);
-      journal.place(content.records.get(i), content.starts.get(i), end - content.starts.get(i));
+    journal.length = content.good();
+    journal.headerLength = content.startOf(0);
+    for (int i = 0; i < content.records().size(); i++) {
+      int start = content.startOf(i);
+      journal.place(content.records().get(i), start, content.startOf(i + 1) - start);
     }
     return journal;
   }

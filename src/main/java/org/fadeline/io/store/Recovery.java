@@ -53,7 +53,7 @@ final class Recovery {
     if (bytes == null) {
       return new Result(saved, Journal.fresh(storage, files, header), new History(), null);
     }
-    Journal.Content content = Journal.read(bytes);
+    JournalContent content = JournalContent.read(bytes);
     Journal.Header found = content.header();
     boolean belongs = found != null && belongs(content, found, saved, hash);
     if (!belongs && content.isSaved()) {
@@ -88,7 +88,7 @@ final class Recovery {
       session = next;
       history.note(record);
     }
-    Journal.Content used = content.first(usable);
+    JournalContent used = content.first(usable);
     Optional<Path> kept = Optional.empty();
     if (used.isDamaged()) {
       kept = Optional.of(keep(used.rest()));
@@ -108,7 +108,7 @@ final class Recovery {
   }
 
   private static boolean belongs(
-      Journal.Content content, Journal.Header header, Session saved, String hash) {
+      JournalContent content, Journal.Header header, Session saved, String hash) {
     return header.document().equals(saved.document().id())
         && basesOf(content, header).contains(hash);
   }
@@ -118,7 +118,7 @@ final class Recovery {
   }
 
   /** Hashes of documents that the journal goes on from: its base, and each save it announced. */
-  private static Set<String> basesOf(Journal.Content content, Journal.Header header) {
+  private static Set<String> basesOf(JournalContent content, Journal.Header header) {
     Set<String> bases = new HashSet<>();
     bases.add(header.hash());
     for (JournalRecord record : content.records()) {
@@ -155,7 +155,7 @@ final class Recovery {
   }
 
   /** Works out the record as the journal has it, from the backup it started from. */
-  private Optional<Session> other(Journal.Content content, Journal.Header header)
+  private Optional<Session> other(JournalContent content, Journal.Header header)
       throws IOException {
     Optional<byte[]> base = new Backups(storage, files.backups()).withHash(header.hash());
     if (base.isEmpty()) {
@@ -178,7 +178,7 @@ final class Recovery {
   void setAside() throws IOException {
     byte[] bytes = storage.read(files.journal());
     if (bytes != null) {
-      if (!Journal.read(bytes).isSaved()) {
+      if (!JournalContent.read(bytes).isSaved()) {
         Path unused = keep(bytes);
       }
       drop();

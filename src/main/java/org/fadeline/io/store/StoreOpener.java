@@ -31,7 +31,7 @@ final class StoreOpener {
         reason = "This session is open elsewhere. It opens here for reading only.";
       }
       byte[] journal = settings.storage().read(files.journal());
-      if (reason == null && journal != null && Journal.isNewer(journal)) {
+      if (reason == null && journal != null && JournalContent.isNewer(journal)) {
         reason =
             "The journal beside this session was written by a newer version of Fadeline. The session"
                 + " opens for reading only, without what that journal holds.";
