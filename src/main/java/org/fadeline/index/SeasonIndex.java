@@ -27,7 +27,6 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.season.SessionSummaries;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.index.SeasonFolder.Bad;
-import org.fadeline.index.SeasonFolder.Good;
 import org.fadeline.index.SeasonFolder.Looked;
 import org.fadeline.io.FileText;
 import org.fadeline.io.Problem;

@@ -78,7 +78,7 @@ public record ClockCorrection(long movedMillis) {
    * @param said clock time of the device, such as {@code 11:42}
    * @param was the true one, such as {@code 11:40:30}
    */
-  public static ClockCorrection clocks(String said, String was) throws Refused {
+  private static ClockCorrection clocks(String said, String was) throws Refused {
     LocalTime device = ClockTimes.clock(said.strip());
     LocalTime truth = ClockTimes.clock(was.strip());
     long moved = device.until(truth, ChronoUnit.MILLIS);

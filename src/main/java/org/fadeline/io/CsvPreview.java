@@ -60,7 +60,7 @@ public record CsvPreview(char delimiter, List<String> header, List<List<String>>
   }
 
   /** As {@link #read}, from text. */
-  public static Optional<CsvPreview> of(String text, @Nullable Character delimiter) {
+  private static Optional<CsvPreview> of(String text, @Nullable Character delimiter) {
     char cut = delimiter == null ? widest(text) : delimiter;
     List<CsvTable.Row> rows = CsvTable.rows("", text, cut, new ImportReport.Collector());
     return rows.isEmpty()

@@ -157,7 +157,7 @@ final class CsvRow {
     problems.add(problem(name, Severity.ERROR, what, whatToDo));
   }
 
-  void warning(String name, String what, String whatToDo) {
+  private void warning(String name, String what, String whatToDo) {
     problems.add(problem(name, Severity.WARNING, what, whatToDo));
   }
 

@@ -79,7 +79,7 @@ final class CsvTimes {
   }
 
   /** Reads a date in the mapping's order; without mapping only ISO 8601 is unambiguous. */
-  static LocalDate date(String text, CsvMapping mapping) throws Refused {
+  private static LocalDate date(String text, CsvMapping mapping) throws Refused {
     Matcher matcher = OWN_DATE.matcher(text);
     if (text.matches("\\d{4}-\\d{2}-\\d{2}") || !matcher.matches()) {
       return ClockTimes.date(text);

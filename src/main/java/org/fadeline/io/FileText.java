@@ -40,8 +40,7 @@ public final class FileText {
    * @param whileReading runs after the bytes were read and before the file is looked at again, so
    *     that a test can change it in between
    */
-  static @Nullable String read(
-      Path file, ImportReport.Collector problems, Runnable whileReading) {
+  static @Nullable String read(Path file, ImportReport.Collector problems, Runnable whileReading) {
     String name = nameOf(file);
     byte[] bytes;
     try {

@@ -345,7 +345,8 @@ public final class JsonFields {
     for (Map.Entry<String, Json> member : object.members().entrySet()) {
       String name = member.getKey();
       if (!asked.contains(name)) {
-        scope.unknown.put(place + "/" + JsonPointer.escape(name), JsonText.compact(member.getValue()));
+        scope.unknown.put(
+            place + "/" + JsonPointer.escape(name), JsonText.compact(member.getValue()));
         warning(
             name,
             "the field " + Shown.value(name) + " is not known here",
@@ -363,7 +364,7 @@ public final class JsonFields {
   }
 
   /** Adds a problem at a field, or at the object where the field is absent. */
-  void add(String name, Severity severity, String what, String todo) {
+  private void add(String name, Severity severity, String what, String todo) {
     Json value = object.members().get(name);
     add(value == null ? object : value, pointerTo(name), severity, what, todo);
   }
@@ -372,7 +373,7 @@ public final class JsonFields {
     scope.problems.add(Problem.at(scope.file, at, atPointer, severity, what, todo));
   }
 
-  static boolean hasLoneSurrogate(String text) {
+  private static boolean hasLoneSurrogate(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (Character.isHighSurrogate(c)

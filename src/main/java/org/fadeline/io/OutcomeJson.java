@@ -161,7 +161,7 @@ public final class OutcomeJson {
    * Returns whether a path of a session file stays in the file's folder: relative, with forward
    * slashes, without drive, scheme, "." or "..".
    */
-  static boolean isInside(String path) {
+  private static boolean isInside(String path) {
     for (int i = 0; i < path.length(); i++) {
       char c = path.charAt(i);
       if (c == '\\' || c == ':' || c < ' ') {

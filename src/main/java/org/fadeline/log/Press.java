@@ -79,7 +79,7 @@ public record Press(Edit edit, String eventId) {
    *
    * @param at epoch milliseconds
    */
-  public static @Nullable String lineInUse(Session session, long at) {
+  private static @Nullable String lineInUse(Session session, long at) {
     String line = null;
     for (SessionEvent event : session.events()) {
       if (event.at() > at) {

@@ -1,5 +1,8 @@
 package org.fadeline.stats;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * What counts as a fade and what is believed beforehand. The defaults are those of the methods
  * document; {@link #DEFAULT} and the {@code with} methods are the way to make one.
@@ -109,6 +112,21 @@ public record FadeOptions(
         Checks.positive(value, "prior mean rate");
       }
       this.values = values.clone();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof PriorMeans means && Arrays.equals(values, means.values);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(values);
+    }
+
+    @Override
+    public String toString() {
+      return Arrays.toString(values);
     }
 
     /** How many. */

@@ -103,7 +103,7 @@ public final class FollowUp {
   }
 
   /** Whether the row carries time at risk. */
-  static boolean checkRow(double entry, double exit, int row) {
+  private static boolean checkRow(double entry, double exit, int row) {
     if (entry <= exit && Math.abs(entry) <= Double.MAX_VALUE && exit <= Double.MAX_VALUE) {
       return entry < exit;
     }

@@ -3,6 +3,7 @@ package org.fadeline.stats;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -254,5 +255,23 @@ class RobustnessTest {
     assertFalse(interval.contains(NAN) || interval.contains(1.9));
     assertEquals(INFINITE, interval.width());
     assertEquals(new Interval(1, INFINITE, 0.9), interval.scaledBy(0.5));
+  }
+
+  @Test
+  void optionsOfTheSameNumbersAreEqual() {
+    FadeOptions same =
+        new FadeOptions(
+            FadeOptions.DEFAULT.share(),
+            FadeOptions.DEFAULT.hazard(),
+            FadeOptions.DEFAULT.minimumSegment(),
+            new FadeOptions.PriorMeans(ChangePointMixture.hourlyMeans()),
+            FadeOptions.DEFAULT.callLevel(),
+            FadeOptions.DEFAULT.draws(),
+            FadeOptions.DEFAULT.seed(),
+            FadeOptions.DEFAULT.bunching());
+    assertEquals(FadeOptions.DEFAULT, same);
+    assertEquals(FadeOptions.DEFAULT.hashCode(), same.hashCode());
+    assertNotEquals(
+        new FadeOptions.PriorMeans(3, 6), new FadeOptions.PriorMeans(6, 3), "in their order");
   }
 }

@@ -53,7 +53,7 @@ final class NoteFields {
     return null;
   }
 
-  static Fish fish(List<Piece> pieces, int least) {
+  private static Fish fish(List<Piece> pieces, int least) {
     int count = count(pieces, least);
     Double grams = grams(pieces, count);
     boolean weighed = pieces.stream().anyMatch(piece -> piece.isWord("weighed"));

@@ -42,7 +42,9 @@ final class JournalContent {
     return good;
   }
 
-  /** Returns where a record starts, bytes; of the one after the last, where the undamaged part ends. */
+  /**
+   * Returns where a record starts, bytes; of the one after the last, where the undamaged part ends.
+   */
   int startOf(int index) {
     return index == starts.size() ? good : starts.get(index);
   }
@@ -75,11 +77,7 @@ final class JournalContent {
     return count == records.size()
         ? this
         : new JournalContent(
-            header,
-            records.subList(0, count),
-            starts.subList(0, count),
-            startOf(count),
-            bytes);
+            header, records.subList(0, count), starts.subList(0, count), startOf(count), bytes);
   }
 
   /** Returns whether a journal's header is of a newer version than this program's. */

@@ -109,17 +109,17 @@ public final class SessionStore implements AutoCloseable {
   }
 
   /** Returns the copies kept of what was saved, newest first. */
-  public List<Path> backups() throws IOException {
+  List<Path> backups() throws IOException {
     return file.backups();
   }
 
   /** Returns whether there is an edit to undo. */
-  public synchronized boolean canUndo() {
+  synchronized boolean canUndo() {
     return history.canUndo();
   }
 
   /** Returns whether there is an edit to redo. */
-  public synchronized boolean canRedo() {
+  synchronized boolean canRedo() {
     return history.canRedo();
   }
 
@@ -275,7 +275,7 @@ public final class SessionStore implements AutoCloseable {
   }
 
   /** Returns whether the file is not as it was when it was read or saved last. */
-  public boolean isChangedOutside() throws IOException {
+  boolean isChangedOutside() throws IOException {
     return file.isChangedOutside();
   }
 
