@@ -220,11 +220,11 @@ final class LineOrWaterReview {
         "The neighbours were seen to catch "
             + SentenceText.fish(during)
             + " in the "
-            + SentenceText.minutes((to - faded) / 60_000.0)
+            + SentenceText.minutes((to - faded) / TimeSpan.MILLIS_PER_MINUTE)
             + " after it faded and "
             + SentenceText.fish(before)
             + " in the "
-            + SentenceText.minutes((faded - from) / 60_000.0)
+            + SentenceText.minutes((faded - from) / TimeSpan.MILLIS_PER_MINUTE)
             + " before"
             + compared(against)
             + switch (verdict) {

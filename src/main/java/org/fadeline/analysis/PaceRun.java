@@ -18,7 +18,6 @@ import org.jspecify.annotations.Nullable;
  * give. Asked in order of time, for the decline is followed along the visit.
  */
 final class PaceRun {
-  private static final double MINUTE_MILLIS = 60_000;
   private static final double MEAN_PER_HOUR = 6;
   private static final double NEGLIGIBLE = 1e-3;
   private static final double PRIOR_CHANCE = 0.5;
@@ -73,7 +72,7 @@ final class PaceRun {
   }
 
   private double fishedMinutes(long until) {
-    return SpanMath.overlapMillis(fished, match.allIn(), until) / MINUTE_MILLIS;
+    return SpanMath.overlapMillis(fished, match.allIn(), until) / TimeSpan.MILLIS_PER_MINUTE;
   }
 
   private int wholeMinutes(long until) {

@@ -55,13 +55,13 @@ final class RecordWarnings {
     List<Warning> warnings = new ArrayList<>();
     noLine.warn(
         warnings,
-        "%s on no known line, with no line being fished: left out of every figure. "
+        "One event on no known line, with no line being fished: left out of every figure. "
             + "Give it a line in the log.",
         "%d events on no known line, with no line being fished: left out of every figure. "
             + "Give them lines in the log.");
     beforeAllIn.warn(
         warnings,
-        "%s in the water before all in: left out. Check the time of all in.",
+        "One event in the water before all in: left out. Check the time of all in.",
         "%d events in the water before all in: left out. Check the time of all in.");
     castBeforeAllIn.warn(
         warnings,
@@ -77,15 +77,15 @@ final class RecordWarnings {
             + " that was. Check their lines.");
     afterAllOut.warn(
         warnings,
-        "%s in the water after all out that this match does not count: left out.",
+        "One event in the water after all out that this match does not count: left out.",
         "%d events in the water after all out that this match does not count: left out.");
     counts.warn(
         warnings,
-        "%s clicker count on a line not fished before it: left out. Log a cast when going on a"
+        "One clicker count on a line not fished before it: left out. Log a cast when going on a"
             + " line.",
         "%d clicker counts on lines not fished before them: left out. Log a cast when going on a"
             + " line.");
-    long minutes = Math.round(unassignedMillis / 60_000.0);
+    long minutes = Math.round(unassignedMillis / TimeSpan.MILLIS_PER_MINUTE);
     unassigned.warn(
         warnings,
         "A change of line with no move logged: "
@@ -116,9 +116,7 @@ final class RecordWarnings {
 
     void warn(List<Warning> into, String one, String many) {
       if (count == 1) {
-        into.add(
-            new Warning(
-                first, one.replace("%s clicker", "One clicker").replace("%s", "One event")));
+        into.add(new Warning(first, one));
       } else if (count > 1) {
         into.add(new Warning(first, many.replace("%d", Integer.toString(count))));
       }

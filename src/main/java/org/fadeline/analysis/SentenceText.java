@@ -2,6 +2,7 @@ package org.fadeline.analysis;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.fadeline.model.RoughText;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
@@ -11,8 +12,14 @@ import org.fadeline.model.WeightText;
 public final class SentenceText {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
-  private static final String STANDS_ALONE =
-      ".*(line|edge|margin|waggler|feeder|bomb|whip|pole|caster)";
+  private static final Pattern STANDS_ALONE =
+      Pattern.compile("(line|edge|margin|waggler|feeder|bomb|whip|pole|caster)$");
+
+  private static final Pattern DIGIT = Pattern.compile("\\d");
+
+  /** What a time to the first bite leaves open, for every text that tells one. */
+  public static final String LEAVING_SHORTENS =
+      "Leaving a line because it is dead makes these times look shorter than they are.";
 
   private final Session session;
   private final Units units;
@@ -51,10 +58,10 @@ public final class SentenceText {
   /** Returns a line's name as a sentence says it: "the short line", but "pole 11 m" as it is. */
   public static String named(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
-    if (lower.matches(".*\\d.*")) {
+    if (DIGIT.matcher(lower).find()) {
       return name;
     }
-    return "the " + lower + (lower.matches(STANDS_ALONE) ? "" : " line");
+    return "the " + lower + (STANDS_ALONE.matcher(lower).find() ? "" : " line");
   }
 
   /** Returns a weight in the chosen unit. */

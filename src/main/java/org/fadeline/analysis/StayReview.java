@@ -64,7 +64,7 @@ final class StayReview {
       return null;
     }
     Caught caught = line.caught(plainAt, left);
-    double minutes = (left - plainAt) / 60_000.0;
+    double minutes = (left - plainAt) / TimeSpan.MILLIS_PER_MINUTE;
     boolean moved = next != null && !next.lineId().equals(spell.lineId());
     double hours = (minutes - (moved ? 0 : settings.moveCostMinutes())) / 60;
     boolean weights = line.fish().stream().allMatch(f -> f.grams() != null);

@@ -173,7 +173,8 @@ final class TurningPoints {
 
   private double restedMinutes(Spell spell) {
     LineEffort line = effort.line(spell.lineId()).orElseThrow();
-    return (spell.span().from() - line.spells().get(spell.index() - 1).span().to()) / 60_000.0;
+    return (spell.span().from() - line.spells().get(spell.index() - 1).span().to())
+        / TimeSpan.MILLIS_PER_MINUTE;
   }
 
   private void bestSpells() {

@@ -22,6 +22,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.fadeline.figure.Figure;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.Checks;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -48,9 +49,7 @@ public final class FigureExport {
         throw new IllegalArgumentException(
             "a picture must be 16 by 16 pixels to 100 million in all: " + width + " by " + height);
       }
-      if (!(dpi >= 36 && dpi <= 2400)) {
-        throw new IllegalArgumentException("dots an inch must be 36 to 2400: " + dpi);
-      }
+      Checks.between("dots an inch", dpi, 36, 2400);
     }
   }
 

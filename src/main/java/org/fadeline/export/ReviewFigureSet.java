@@ -27,33 +27,27 @@ public final class ReviewFigureSet {
     TimelineFigure timeline = new TimelineFigure(review, style);
     figures.put("timeline", FigureSheet.of(timeline.with(timeline.view().withKey(true)), review));
     figures.put("match-page", new MatchPageFigure(review, style));
-    add(figures, "peg", Picture.of(Picture.Kind.PEG, ONE), review, style);
-    add(figures, "weight", Picture.of(Picture.Kind.WEIGHT, ONE), review, style);
-    add(figures, "first-bites", Picture.of(Picture.Kind.FIRST_BITE, ONE), review, style);
-    add(figures, "quarter-hours", Picture.of(Picture.Kind.QUARTER_HOURS, ONE), review, style);
-    add(figures, "catch-weights", Picture.of(Picture.Kind.CATCH_WEIGHTS, ONE), review, style);
+    Map<String, Picture> pictures = new LinkedHashMap<>();
+    pictures.put("peg", Picture.of(Picture.Kind.PEG, ONE));
+    pictures.put("weight", Picture.of(Picture.Kind.WEIGHT, ONE));
+    pictures.put("first-bites", Picture.of(Picture.Kind.FIRST_BITE, ONE));
+    pictures.put("quarter-hours", Picture.of(Picture.Kind.QUARTER_HOURS, ONE));
+    pictures.put("catch-weights", Picture.of(Picture.Kind.CATCH_WEIGHTS, ONE));
     int number = 1;
     for (LineReview line : review.lines()) {
       if (!line.spells().isEmpty()) {
         String id = line.line().id();
         String end = "-" + number + "-" + line.line().name();
-        add(figures, "rate" + end, Picture.ofLine(Picture.Kind.RATE, ONE, id), review, style);
-        add(
-            figures,
-            "feed-response" + end,
-            Picture.ofLine(Picture.Kind.FEED_RESPONSE, ONE, id),
-            review,
-            style);
+        pictures.put("rate" + end, Picture.ofLine(Picture.Kind.RATE, ONE, id));
+        pictures.put("feed-response" + end, Picture.ofLine(Picture.Kind.FEED_RESPONSE, ONE, id));
       }
       number++;
     }
-    return figures;
-  }
-
-  private static void add(
-      Map<String, Figure> figures, String name, Picture picture, Review review, FigureStyle style) {
     PictureMaker maker = new PictureMaker(new TalkMaterial(Map.of(ONE, review)), true);
-    figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review));
+    pictures.forEach(
+        (name, picture) ->
+            figures.put(name, FigureSheet.of(maker.make(picture, style).figure(), review)));
+    return figures;
   }
 
   /**

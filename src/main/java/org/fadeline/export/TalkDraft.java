@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.fadeline.analysis.Caught;
 import org.fadeline.analysis.Course.Lesson;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
@@ -136,7 +136,7 @@ public final class TalkDraft {
   }
 
   private String total() {
-    var caught = review.summary().caught();
+    Caught caught = review.summary().caught();
     return (caught.weightG() > 0
             ? weight(caught.weightG()) + " " + review.summary().weightFrom().word() + ", "
             : "")
@@ -266,12 +266,11 @@ public final class TalkDraft {
   private static Slide thanks() {
     return slide(
         "Thanks, and take care",
-        Stream.of(
-                "Carbon poles conduct: keep at least 30 m from power lines.",
-                "Lightning: pole down; wait 30 minutes after the last.",
-                "Most drownings begin with a slip: mind the bank.",
-                "Fish, nets and aids: your water's rules and the organiser decide.")
-            .toList(),
+        List.of(
+            "Carbon poles conduct: keep at least 30 m from power lines.",
+            "Lightning: pole down; wait 30 minutes after the last.",
+            "Most drownings begin with a slip: mind the bank.",
+            "Fish, nets and aids: your water's rules and the organiser decide."),
         null,
         "30 m: Energy Networks Association. 30 minutes: the 30/30 rule. Slips: National Water"
             + " Safety Forum.");

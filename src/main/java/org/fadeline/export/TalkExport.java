@@ -10,6 +10,7 @@ import java.util.Set;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.SlideFigure;
+import org.fadeline.model.Checks;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Talk;
 
@@ -38,6 +39,7 @@ public final class TalkExport {
       if (width < 160) {
         throw new IllegalArgumentException("a picture of a slide is 160 or more wide: " + width);
       }
+      Checks.between("dots an inch", dpi, 36, 2400);
     }
 
     /** Returns two dots a point: 1920 by 1080, or 1440 by 1080 for 4:3. */
@@ -157,7 +159,7 @@ public final class TalkExport {
           for (Map.Entry<String, Review> entry : reviews.entrySet()) {
             monitor.step(written[0] / (1.0 + written[0]));
             String first = reviews.size() == 1 ? "" : entry.getKey() + " ";
-            for (Table table : Tables.of(entry.getValue())) {
+            for (Table table : ReviewTableSet.of(entry.getValue())) {
               TableCsv.write(table, part.resolve(FileNames.of(first + table.name(), "csv")));
               written[0]++;
             }

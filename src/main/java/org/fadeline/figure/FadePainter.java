@@ -96,7 +96,7 @@ final class FadePainter {
                 + ", left "
                 + words.clock(left)
                 + ", "
-                + FigureText.minutes((left - plain) / 60_000.0)
+                + FigureText.minutes((left - plain) / TimeSpan.MILLIS_PER_MINUTE)
                 + " after";
     return new Shown(
         spell,

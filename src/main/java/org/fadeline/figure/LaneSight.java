@@ -79,6 +79,6 @@ record LaneSight(List<TimeSpan> fished, List<RollingPoint> rolling) {
     for (TimeSpan span : fished) {
       millis += span.overlapMillis(Long.MIN_VALUE / 4, until);
     }
-    return millis / 60_000.0;
+    return millis / TimeSpan.MILLIS_PER_MINUTE;
   }
 }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.fadeline.analysis.TimeSpan;
 import org.fadeline.model.Line;
 import org.fadeline.replay.ReplayFrame;
 import org.jspecify.annotations.Nullable;
@@ -107,7 +108,7 @@ final class PegState {
     if (state == null || state.lastFed() == null) {
       return;
     }
-    double minutes = (frame.at() - state.lastFed()) / 60_000.0;
+    double minutes = (frame.at() - state.lastFed()) / TimeSpan.MILLIS_PER_MINUTE;
     double fresh = Math.pow(0.5, minutes / 15);
     Color hue = pen.theme.line(layout.hue(line));
     double radius = radius(line);

@@ -71,8 +71,7 @@ public final class CompareText {
     alone("Only in the second session: ", comparison.lines().onlySecond(), second);
     out.heading("First bites after feeding, all paired lines");
     firstBites(comparison.lines().firstBites());
-    out.paragraph(
-        "  ", "Leaving a line because it is dead makes these times look shorter than they are.");
+    out.paragraph("  ", SentenceText.LEAVING_SHORTENS);
     String withheld = comparison.lines().bitesWithheld();
     if (withheld != null) {
       out.line("");

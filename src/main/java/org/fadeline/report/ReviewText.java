@@ -219,8 +219,7 @@ public final class ReviewText {
       }
       out.paragraph("  ", line.line().name() + ": " + told + ".");
     }
-    out.paragraph(
-        "  ", "Leaving a line because it is dead makes these times look shorter than they are.");
+    out.paragraph("  ", SentenceText.LEAVING_SHORTENS);
   }
 
   /** The finish as it could be told with whole hours left, and how far to believe it. */

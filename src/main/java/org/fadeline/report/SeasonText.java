@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.SentenceText;
+import org.fadeline.analysis.compare.ComparisonSetup.DayToDay;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned;
 import org.fadeline.analysis.season.Season;
@@ -182,8 +183,8 @@ public final class SeasonText {
     out.table(rows);
     out.paragraph(
         "  ",
-        "p: against all others of its sort within the same sessions (log-rank). Leaving a line"
-            + " because it is dead makes these times look shorter than they are.");
+        "p: against all others of its sort within the same sessions (log-rank). "
+            + SentenceText.LEAVING_SHORTENS);
   }
 
   private static String minutes(@Nullable Double value) {
@@ -271,13 +272,17 @@ public final class SeasonText {
     out.paragraph(
         "  ",
         days == null
-            ? "How much days differ by themselves: too few sessions to tell; 0.50 is used."
+            ? String.format(
+                Locale.ROOT,
+                "How much days differ by themselves: too few sessions to tell; %.2f is used.",
+                DayToDay.USUAL.sigma())
             : String.format(
                 Locale.ROOT,
                 "How much days differ by themselves: %.2f of the log rate (%.2f from these sessions"
-                    + " alone; 0.50 is used otherwise).",
+                    + " alone; %.2f is used otherwise).",
                 days.sigma(),
-                days.raw()));
+                days.raw(),
+                DayToDay.USUAL.sigma()));
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("line", "sessions", "bunching", "fish an hour, another day"));
     for (Learned.GroupLearned group : learned.groups()) {

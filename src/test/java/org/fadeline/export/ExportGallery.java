@@ -40,7 +40,7 @@ public final class ExportGallery {
         new ReplayGif.Film(allIn, review.session().match().allOut(), 40, 8, 1280, 720),
         folder.resolve("replay.gif"),
         ExportMonitor.NONE);
-    for (Table table : Tables.of(review)) {
+    for (Table table : ReviewTableSet.of(review)) {
       TableCsv.write(table, folder.resolve(FileNames.of(table.name(), "csv")));
     }
   }

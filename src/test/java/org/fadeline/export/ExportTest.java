@@ -358,11 +358,11 @@ class ExportTest {
 
   @Test
   void everyTableOfAReviewIsWritten() throws IOException {
-    for (Table table : Tables.of(review)) {
+    for (Table table : ReviewTableSet.of(review)) {
       assertFalse(table.rows().isEmpty(), table.name());
       TableCsv.write(table, folder.resolve(FileNames.of(table.name(), "csv")));
     }
-    assertEquals(Tables.of(review).size(), left().size());
+    assertEquals(ReviewTableSet.of(review).size(), left().size());
     String lines = Files.readString(folder.resolve("lines.csv"));
     assertTrue(lines.contains("g an hour,g low,g high,fish an hour,fish low,fish high,"), lines);
   }

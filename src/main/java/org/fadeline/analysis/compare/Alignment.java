@@ -2,6 +2,7 @@ package org.fadeline.analysis.compare;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.fadeline.analysis.TimeSpan;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 
@@ -15,8 +16,6 @@ import org.fadeline.model.SessionEvent;
  * @param stated the mode in a sentence, for every screen and picture that rests on it
  */
 public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String stated) {
-  private static final double MILLIS_PER_MINUTE = 60_000;
-
   /** What is laid on what. */
   public enum Mode {
     /** The same time of day. */
@@ -140,7 +139,7 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
     return new Alignment(
         Mode.BY_HAND,
         first.match().allIn(),
-        second.match().allIn() - Math.round(minutes * MILLIS_PER_MINUTE),
+        second.match().allIn() - Math.round(minutes * TimeSpan.MILLIS_PER_MINUTE),
         "Laid on each other by hand: the second session's all in " + shifted(minutes) + ".");
   }
 
@@ -153,21 +152,21 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
 
   /** Returns the place on the axis of an instant of the first session, minutes. */
   public double firstMinutes(long at) {
-    return (at - firstOrigin) / MILLIS_PER_MINUTE;
+    return (at - firstOrigin) / TimeSpan.MILLIS_PER_MINUTE;
   }
 
   /** Returns the place on the axis of an instant of the second session, minutes. */
   public double secondMinutes(long at) {
-    return (at - secondOrigin) / MILLIS_PER_MINUTE;
+    return (at - secondOrigin) / TimeSpan.MILLIS_PER_MINUTE;
   }
 
   /** Returns the instant of the first session at a place on the axis, epoch milliseconds. */
   public long firstInstant(double minutes) {
-    return firstOrigin + Math.round(minutes * MILLIS_PER_MINUTE);
+    return firstOrigin + Math.round(minutes * TimeSpan.MILLIS_PER_MINUTE);
   }
 
   /** Returns the instant of the second session at a place on the axis, epoch milliseconds. */
   public long secondInstant(double minutes) {
-    return secondOrigin + Math.round(minutes * MILLIS_PER_MINUTE);
+    return secondOrigin + Math.round(minutes * TimeSpan.MILLIS_PER_MINUTE);
   }
 }

@@ -68,7 +68,8 @@ public record SeasonFilter(
    * A wind.
    *
    * @param force mean Beaufort force, or null for any
-   * @param fromDegrees compass direction it blows from, within 45° of it, or null for any
+   * @param fromDegrees compass direction it blows from, in [0, 360], within 45° of it, or null for
+   *     any
    */
   public record WindWanted(@Nullable Span force, @Nullable Double fromDegrees) {
     private static final double WITHIN_DEGREES = 45;

@@ -41,7 +41,6 @@ import org.jspecify.annotations.Nullable;
 /** Sums sessions up for a season: everything but fades at once, fades from the whole review. */
 public final class SessionSummaries {
   private static final long MILLIS_PER_HOUR = 3_600_000;
-  private static final double MILLIS_PER_MINUTE = 60_000;
 
   private SessionSummaries() {}
 
@@ -83,7 +82,7 @@ public final class SessionSummaries {
         session.occasion().title(),
         session.occasion().date(),
         session.occasion().venue().name(),
-        session.match().lengthMillis() / MILLIS_PER_MINUTE,
+        session.match().lengthMillis() / TimeSpan.MILLIS_PER_MINUTE,
         day(session.occasion().weather()));
   }
 
@@ -178,7 +177,7 @@ public final class SessionSummaries {
         }
       }
       if (millis > 0) {
-        hours.add(new Hour(h, millis / MILLIS_PER_MINUTE, fish, grams));
+        hours.add(new Hour(h, millis / TimeSpan.MILLIS_PER_MINUTE, fish, grams));
       }
     }
     return hours;
@@ -187,14 +186,11 @@ public final class SessionSummaries {
   private static List<FirstBiteRow> rows(Session session, LineEffort line, FirstBite firstBite) {
     List<FirstBiteRow> rows = new ArrayList<>();
     long last = Long.MIN_VALUE;
+    String bait = null;
     for (FirstBite.Stretch row : firstBite.rows()) {
-      rows.add(
-          new FirstBiteRow(
-              bait(session, line, row.episodeAt()),
-              row.entry(),
-              row.exit(),
-              row.bite(),
-              row.episodeAt() != last));
+      boolean opens = row.episodeAt() != last;
+      bait = opens ? bait(session, line, row.episodeAt()) : bait;
+      rows.add(new FirstBiteRow(bait, row.entry(), row.exit(), row.bite(), opens));
       last = row.episodeAt();
     }
     return rows;
@@ -255,6 +251,6 @@ public final class SessionSummaries {
   }
 
   private static double minutes(long millis) {
-    return millis / MILLIS_PER_MINUTE;
+    return millis / TimeSpan.MILLIS_PER_MINUTE;
   }
 }

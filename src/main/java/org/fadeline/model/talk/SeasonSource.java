@@ -39,7 +39,7 @@ public record SeasonSource(String id, Path folder, Sift sift) {
    *
    * @param waterC water temperature, degrees Celsius, or null for any
    * @param windForce mean Beaufort force, or null for any
-   * @param windFrom compass degrees it blows from, in [0, 360), or null for any
+   * @param windFrom compass degrees it blows from, in [0, 360], or null for any
    */
   public record Weather(
       @Nullable Range waterC, @Nullable Range windForce, @Nullable Double windFrom) {}

@@ -14,18 +14,18 @@ import org.fadeline.analysis.StayOrGo;
 import org.jspecify.annotations.Nullable;
 
 /** The tables behind the figures of a review; weights in grams, times of the water's clock. */
-public final class Tables {
+public final class ReviewTableSet {
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
 
   private final Review review;
 
-  private Tables(Review review) {
+  private ReviewTableSet(Review review) {
     this.review = review;
   }
 
   /** Returns every table of a review. */
   public static List<Table> of(Review review) {
-    Tables tables = new Tables(review);
+    ReviewTableSet tables = new ReviewTableSet(review);
     return List.of(
         tables.lines(),
         tables.spells(),
