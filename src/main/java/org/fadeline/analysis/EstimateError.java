@@ -1,5 +1,6 @@
 package org.fadeline.analysis;
 
+import java.util.Arrays;
 import java.util.List;
 import org.fadeline.stats.LogNormalRate;
 
@@ -37,7 +38,7 @@ public record EstimateError(LogNormalRate factor, int matches) {
   public static EstimateError learned(List<Double> factors) {
     int n = factors.size();
     double[] logs = factors.stream().mapToDouble(Math::log).toArray();
-    double mean = n == 0 ? 0 : java.util.Arrays.stream(logs).sum() / n;
+    double mean = n == 0 ? 0 : Arrays.stream(logs).sum() / n;
     double squares = COUNTS_AS * MATCH_BY_MATCH * MATCH_BY_MATCH;
     for (double log : logs) {
       squares += (log - mean) * (log - mean);

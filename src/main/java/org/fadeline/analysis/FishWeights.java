@@ -1,6 +1,8 @@
 package org.fadeline.analysis;
 
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import org.fadeline.model.Fish;
 import org.jspecify.annotations.Nullable;
@@ -74,7 +76,7 @@ final class FishWeights {
     Sort[] sorts = {
       sort, new Sort(sort.species, null), new Sort(null, sort.line), Sort.ALL,
     };
-    for (Sort each : new java.util.LinkedHashSet<>(java.util.Arrays.asList(sorts))) {
+    for (Sort each : new LinkedHashSet<>(Arrays.asList(sorts))) {
       sums.computeIfAbsent(each, s -> new Sum()).add(with.count(), grams, with.weighed());
     }
   }

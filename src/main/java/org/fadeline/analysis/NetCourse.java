@@ -1,6 +1,7 @@
 package org.fadeline.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -162,8 +163,6 @@ public final class NetCourse {
         first.putIfAbsent(step.net(), step);
       }
     }
-    return first.values().stream()
-        .sorted(java.util.Comparator.comparingLong(NetState::at))
-        .toList();
+    return first.values().stream().sorted(Comparator.comparingLong(NetState::at)).toList();
   }
 }

@@ -6,7 +6,6 @@ import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned.GroupLearned;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.FirstBiteGroup;
-import org.fadeline.analysis.season.Season.Limits;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.stats.GammaPosterior;
@@ -78,19 +77,17 @@ final class SeasonKindTables {
   }
 
   private static List<@Nullable Object> share(String line, FeedGroup.Share share) {
-    Limits fish = share.fish().limits();
-    Limits weight = share.weight().limits();
     return Table.row(
         line,
         share.fewest(),
         share.most(),
         share.sessions().size(),
         share.fish().perHour(),
-        fish == null ? null : fish.low(),
-        fish == null ? null : fish.high(),
+        share.fish().low(),
+        share.fish().high(),
         share.weight().perHour(),
-        weight == null ? null : weight.low(),
-        weight == null ? null : weight.high());
+        share.weight().low(),
+        share.weight().high());
   }
 
   static Table standingOut(Season season) {

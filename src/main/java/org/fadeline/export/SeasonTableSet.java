@@ -111,11 +111,11 @@ public final class SeasonTableSet {
         cell.sessions().size(),
         cell.fishedHours(),
         fish.perHour(),
-        fish.limits() == null ? null : fish.limits().low(),
-        fish.limits() == null ? null : fish.limits().high(),
+        fish.low(),
+        fish.high(),
         weight.perHour(),
-        weight.limits() == null ? null : weight.limits().low(),
-        weight.limits() == null ? null : weight.limits().high());
+        weight.low(),
+        weight.high());
   }
 
   private static Table feed(Season season) {

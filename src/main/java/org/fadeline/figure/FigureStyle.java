@@ -22,11 +22,6 @@ public record FigureStyle(Theme theme, Units units, double textScale) {
     return new FigureStyle(theme, units, 1);
   }
 
-  /** Returns this style with another theme. */
-  public FigureStyle withTheme(Theme newTheme) {
-    return new FigureStyle(newTheme, units, textScale);
-  }
-
   /** Returns this style with another text size. */
   public FigureStyle withTextScale(double newTextScale) {
     return new FigureStyle(theme, units, newTextScale);

@@ -202,8 +202,8 @@ public final class SeasonJson {
     node.put("sessions", rate.sessions());
     JsonOut.number(node, name, rate.perHour());
     Season.Limits limits = rate.limits();
-    JsonOut.number(node, "low", limits == null ? null : limits.low());
-    JsonOut.number(node, "high", limits == null ? null : limits.high());
+    JsonOut.number(node, "low", rate.low());
+    JsonOut.number(node, "high", rate.high());
     node.put("basis", limits == null ? null : limits.basis().word());
     return node;
   }

@@ -180,7 +180,7 @@ class CompareFiguresTest {
     Comparison comparison = compare(A, B, Alignment.byClock(A, B));
     for (Theme theme : Theme.values()) {
       for (double scale : new double[] {0.5, 1, 3}) {
-        FigureStyle style = STYLE.withTheme(theme).withTextScale(scale);
+        FigureStyle style = new FigureStyle(theme, STYLE.units(), scale);
         BufferedImage image =
             draw(FigureSheet.of(new CompareCatchFigure(comparison, style), comparison));
         assertNotEquals(image.getRGB(1, 1), darkest(image, theme.isDark()), theme + " " + scale);

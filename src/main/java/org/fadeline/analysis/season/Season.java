@@ -78,7 +78,17 @@ public record Season(
    * @param limits null where there are too few sessions
    */
   public record PerHour(
-      double amount, int sessions, @Nullable Double perHour, @Nullable Limits limits) {}
+      double amount, int sessions, @Nullable Double perHour, @Nullable Limits limits) {
+    /** Returns the lower limit, or null where there is none. */
+    public @Nullable Double low() {
+      return limits == null ? null : (Double) limits.low();
+    }
+
+    /** Returns the upper limit, or null where there is none. */
+    public @Nullable Double high() {
+      return limits == null ? null : (Double) limits.high();
+    }
+  }
 
   /**
    * Limits of a rate.
