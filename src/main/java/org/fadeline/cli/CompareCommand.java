@@ -136,7 +136,7 @@ final class CompareCommand implements Callable<Integer> {
 
   private void writeFigures(Comparison comparison, Units chosen, Path folder) {
     FigureStyle style = FigureStyle.of(Theme.LIGHT, chosen);
-    Writing.to(
+    Output.to(
         folder,
         () ->
             json.notices(console)

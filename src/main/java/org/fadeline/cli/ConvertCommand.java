@@ -71,12 +71,12 @@ final class ConvertCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    boolean csv = Writing.endsIn(out, ".csv");
-    if (!csv && !Writing.endsIn(out, ".session.json")) {
-      throw Writing.wrongEnding(out, ".session.json or .csv");
+    boolean csv = Output.endsIn(out, ".csv");
+    if (!csv && !Output.endsIn(out, ".session.json")) {
+      throw Output.wrongEnding(out, ".session.json or .csv");
     }
     Session session = reading.read(console, in, correction());
-    Writing.to(
+    Output.to(
         out,
         () -> WholeFile.write(out, csv ? EventCsv.write(session) : SessionWriter.toJson(session)));
     console.out().println(out + ": " + session.events().size() + " events written");
@@ -87,7 +87,7 @@ final class ConvertCommand implements Callable<Integer> {
     if (correction == null) {
       return ClockCorrection.NONE;
     }
-    if (Writing.endsIn(in, ".json")) {
+    if (Output.endsIn(in, ".json")) {
       throw wrong("a session's own times are corrected in Replay, not by converting");
     }
     try {

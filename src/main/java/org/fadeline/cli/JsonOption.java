@@ -36,7 +36,7 @@ final class JsonOption {
     console.out().print(words.get());
     if (target != null) {
       Path file = Path.of(target);
-      Writing.to(file, () -> WholeFile.write(file, json.get()));
+      Output.to(file, () -> WholeFile.write(file, json.get()));
     }
   }
 }

@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import org.fadeline.analysis.merge.Clash;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.analysis.merge.ClockOffset;
-import org.fadeline.analysis.merge.EventWords;
+import org.fadeline.analysis.merge.EventText;
 import org.fadeline.analysis.merge.Merge;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.WholeFile;
@@ -64,8 +64,8 @@ final class MergeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Writing.endsIn(out, ".session.json")) {
-      throw Writing.wrongEnding(out, ".session.json");
+    if (!Output.endsIn(out, ".session.json")) {
+      throw Output.wrongEnding(out, ".session.json");
     }
     if (isSame(out, first) || isSame(out, second)) {
       throw new InputFault(out + ":1:1: this is one of the two records; choose another name");
@@ -76,7 +76,7 @@ final class MergeCommand implements Callable<Integer> {
     Merge merge = Merge.of(mine, theirs, given);
     Units chosen = units.units();
     Session merged = merge.session(clash -> clashes, chosen);
-    Writing.to(out, () -> WholeFile.write(out, SessionWriter.toJson(merged)));
+    Output.to(out, () -> WholeFile.write(out, SessionWriter.toJson(merged)));
     tell(merge, merged, chosen);
     return ExitCode.DONE;
   }
@@ -107,8 +107,8 @@ final class MergeCommand implements Callable<Integer> {
     for (Clash clash : merge.clashes()) {
       SessionEvent mine = clash.mine();
       say("  " + clash.kind().words());
-      say("    first:  " + (mine == null ? "nothing" : EventWords.of(mine, merged, chosen)));
-      say("    second: " + EventWords.of(clash.theirs(), merged, chosen));
+      say("    first:  " + (mine == null ? "nothing" : EventText.of(mine, merged, chosen)));
+      say("    second: " + EventText.of(clash.theirs(), merged, chosen));
     }
     say(out + ": " + merged.events().size() + " events written");
   }

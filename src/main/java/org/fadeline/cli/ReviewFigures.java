@@ -25,7 +25,7 @@ final class ReviewFigures {
           page, folder.resolve("match-page.pdf"), A5_WIDTH_POINTS, A5_WIDTH_POINTS / page.aspect());
       return 1 + ReviewFigureSet.write(review, style, folder).size();
     } catch (IOException e) {
-      throw Writing.fault(folder, e);
+      throw Output.fault(folder, e);
     }
   }
 }

@@ -71,7 +71,7 @@ final class SeasonCommand implements Callable<Integer> {
     }
     SeasonFolder found = SeasonReading.read(sessions, folder);
     if (keep != null) {
-      Writing.to(keep, () -> sessions.save(keep));
+      Output.to(keep, () -> sessions.save(keep));
     }
     SeasonReading.tell(console, found);
     Season season = SeasonBuilder.build(found.summaries(), filters.filter());
@@ -83,7 +83,7 @@ final class SeasonCommand implements Callable<Integer> {
     Path pictures = figures;
     if (pictures != null) {
       FigureStyle style = FigureStyle.of(Theme.LIGHT, chosen);
-      Writing.to(
+      Output.to(
           pictures,
           () ->
               say(
@@ -93,7 +93,7 @@ final class SeasonCommand implements Callable<Integer> {
     }
     Path sheets = tables;
     if (sheets != null) {
-      Writing.to(
+      Output.to(
           sheets,
           () -> say(SeasonTableSet.write(season, sheets).size() + " tables written to " + sheets));
     }

@@ -45,14 +45,14 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Writing.endsIn(out, ".pdf")) {
-      throw Writing.wrongEnding(out, ".pdf");
+    if (!Output.endsIn(out, ".pdf")) {
+      throw Output.wrongEnding(out, ".pdf");
     }
     Session session = reading.read(console, file);
     FigureStyle style = FigureStyle.of(Theme.PRINT, units.units());
     List<Figure> pages = BankSheetFigure.pages(session, style, paper);
     String title = "Bank sheet, " + pages.get(0).title();
-    Writing.to(out, () -> FigureExport.pdf(title, pages, out, paper.width(), paper.height()));
+    Output.to(out, () -> FigureExport.pdf(title, pages, out, paper.width(), paper.height()));
     console.out().println(out + ": " + pages.size() + (pages.size() == 1 ? " page" : " pages"));
     return ExitCode.DONE;
   }

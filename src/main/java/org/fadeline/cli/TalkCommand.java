@@ -126,7 +126,7 @@ final class TalkCommand implements Callable<Integer> {
     try {
       write(discreet, material);
     } catch (IOException e) {
-      throw Writing.fault(out, e);
+      throw Output.fault(out, e);
     } catch (IllegalArgumentException e) {
       throw new InputFault(files.get(0) + ":1:1: " + e.getMessage());
     }

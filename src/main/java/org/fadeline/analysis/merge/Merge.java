@@ -324,7 +324,7 @@ public final class Merge {
       } else {
         SessionEvent winner = what == Choice.MINE ? event : clash.theirs();
         SessionEvent other = what == Choice.MINE ? clash.theirs() : event;
-        all.add(noted(winner, event.id(), EventWords.of(other, named, units)));
+        all.add(noted(winner, event.id(), EventText.of(other, named, units)));
       }
     }
     for (Clash clash : clashes) {
@@ -333,7 +333,7 @@ public final class Merge {
       } else if (clash.mine() == null) {
         Stamp s = clash.theirs().stamp();
         SessionEvent note = new SessionEvent.Note(new Stamp(s.id(), s.at(), null, null));
-        SessionEvent told = noted(note, s.id(), EventWords.of(clash.theirs(), named, units));
+        SessionEvent told = noted(note, s.id(), EventText.of(clash.theirs(), named, units));
         all.add(fresh(told, ids));
       }
     }

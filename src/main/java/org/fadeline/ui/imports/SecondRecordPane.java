@@ -17,7 +17,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.merge.Clash;
 import org.fadeline.analysis.merge.ClockOffset;
-import org.fadeline.analysis.merge.EventWords;
+import org.fadeline.analysis.merge.EventText;
 import org.fadeline.analysis.merge.Merge;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -38,7 +38,8 @@ import org.jspecify.annotations.Nullable;
 final class SecondRecordPane {
   private static final String CHANNEL = "import-second-record";
   private static final String NOTHING_YET =
-      "Two people logged this match? Open yours, choose the other record here, and both become one.";
+      "Two people logged this match? Open yours, choose the other record here, and both become"
+          + " one.";
 
   private final Workbench bench;
   private final PreferenceStore preferences;
@@ -237,7 +238,7 @@ final class SecondRecordPane {
     if (event == null) {
       return "nothing";
     }
-    return own == null ? "" : EventWords.of(event, own, preferences.get().units());
+    return own == null ? "" : EventText.of(event, own, preferences.get().units());
   }
 
   void takeFocus() {

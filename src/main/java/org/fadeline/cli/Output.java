@@ -5,13 +5,13 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.fadeline.io.DiskFault;
 
-/** How a command writes its output, the same for every command. */
-final class Writing {
-  private Writing() {}
+/** How a command writes what it makes, the same for every command. */
+final class Output {
+  private Output() {}
 
   /** Something that writes files. */
   @FunctionalInterface
-  interface Output {
+  interface Written {
     void write() throws IOException;
   }
 
@@ -21,9 +21,9 @@ final class Writing {
    * @param target the file or folder to name where that fails
    * @throws InputFault if it cannot be written
    */
-  static void to(Path target, Output output) {
+  static void to(Path target, Written written) {
     try {
-      output.write();
+      written.write();
     } catch (IOException e) {
       throw fault(target, e);
     }

@@ -10,10 +10,10 @@ import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 
 /** An event in one line of words. */
-public final class EventWords {
+public final class EventText {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
 
-  private EventWords() {}
+  private EventText() {}
 
   /** Returns an event as "10:51:20 short landed carp 8 lb 4 oz". */
   public static String of(SessionEvent event, Session session, Units units) {
