@@ -111,6 +111,17 @@ final class EffortBuilder {
         cut, lines.values().stream().map(LineMarks::build).toList(), unassigned, warnings.list());
   }
 
+  /** The line being fished, or null. */
+  @Nullable String fishing() {
+    return current == null ? null : current.lineId();
+  }
+
+  /** The time that a fish now in hand takes at the longest, from the hook on, or null. */
+  @Nullable TimeSpan inHand() {
+    LineMarks line = current == null ? null : lines.get(current.lineId());
+    return line == null ? null : line.inHand();
+  }
+
   private void take(SessionEvent event) {
     unlogged.see(event);
     switch (event.kind().group()) {

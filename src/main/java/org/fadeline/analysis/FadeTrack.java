@@ -139,6 +139,22 @@ public final class FadeTrack {
     return Math.min(clock.startOf(minute), spell.span().to());
   }
 
+  /**
+   * Returns the bin after the last whole one of the last spell that ended in (after, until], epoch
+   * milliseconds, or 0 where none did.
+   */
+  int lastBinOver(Spell last, long after, long until) {
+    FadeRecord.Spell spell = record.spells().get(record.spells().size() - 1);
+    boolean whole = spell.lastMinutes() >= 1 - 1e-9;
+    for (int to = whole ? spell.to() : spell.to() - 1; to > spell.from(); to--) {
+      long end = endOf(to == spell.to() ? spell.endMinute() : record.edge(to), last);
+      if (end <= until) {
+        return end > after ? to : 0;
+      }
+    }
+    return 0;
+  }
+
   /** Returns the stretch of clock that a bin covers, any gaps within it included. */
   TimeSpan binOnClock(int bin) {
     long from = clock.startOf(record.edge(bin));

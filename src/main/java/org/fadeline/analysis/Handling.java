@@ -43,6 +43,11 @@ final class Handling {
     medianMillis = median(Arrays.copyOf(logged, count));
   }
 
+  /** Returns how long a logged gap can be, milliseconds; not a number where none is logged. */
+  double longestMillis() {
+    return LONGEST_IN_MEDIANS * medianMillis;
+  }
+
   /** Returns whether the gaps of a spell are the same by both. */
   boolean agrees(Handling other) {
     return Double.compare(medianMillis, other.medianMillis) == 0

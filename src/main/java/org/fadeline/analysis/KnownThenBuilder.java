@@ -126,7 +126,7 @@ final class KnownThenBuilder {
       }
       boolean report = grade == Grade.COUNTS && record.countedAt(at);
       if (report || (look.minute && grade != Grade.COUNTS)) {
-        crossed = calls.look(at, untilNow, grade);
+        crossed = calls.look(at, untilNow, record);
       }
     }
     Effort effort = record.effort(allOut);

@@ -44,6 +44,24 @@ final class LineMarks {
     return drafts;
   }
 
+  /**
+   * Returns the time that a fish now in hand takes at the longest, from the hook on, or null where
+   * the bait of the last spell is taken to be in the water. It holds as of the last {@link #build}.
+   */
+  @Nullable TimeSpan inHand() {
+    SpellDraft last = drafts.get(drafts.size() - 1);
+    List<SpellDraft.Hook> hooks = last.hooks();
+    double longest = handling == null ? Double.NaN : handling.longestMillis();
+    if (hooks.isEmpty() || Double.isNaN(longest)) {
+      return null;
+    }
+    SpellDraft.Hook hook = hooks.get(hooks.size() - 1);
+    long from = last.water().get(hook.start()).at();
+    return hook.cast() >= 0 || hook.take() >= 0
+        ? null
+        : new TimeSpan(from, from + (long) Math.ceil(longest));
+  }
+
   LineEffort build() {
     long changes = drafts.stream().mapToLong(SpellDraft::changes).sum();
     if (built == null || changes != builtOf) {

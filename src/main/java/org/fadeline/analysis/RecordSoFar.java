@@ -88,6 +88,19 @@ final class RecordSoFar {
     return reader.fished() ? reader.effort(cut, end) : effortAfresh(end);
   }
 
+  /** The line being fished, as of the last effort asked for, or null. */
+  @Nullable String fishing() {
+    return reader == null ? null : reader.fishing();
+  }
+
+  /**
+   * While a fish is in hand nobody knows when the bait will be back: the time it takes at the
+   * longest, from the hook on; null where none is. As of the last effort asked for.
+   */
+  @Nullable TimeSpan inHand() {
+    return reader == null ? null : reader.inHand();
+  }
+
   private Effort effortAfresh(long end) {
     return Effort.of(cut.withMatch(cut.match().withAllOut(end)), handling);
   }

@@ -2,7 +2,6 @@ package org.fadeline.stats;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -83,32 +82,36 @@ public final class FadePosterior {
   }
 
   /**
-   * The figures at the end of the record's last spell alone, or empty where it is shorter than 20
-   * bait minutes.
+   * The probability alone as it stands at the end of a bin, from the bins up to there: as {@link
+   * #review} sees it while watching (±0.01), or empty less than 20 bait minutes into the spell.
    *
    * @param record of one line
+   * @param spell index of the spell, from 0
+   * @param to bin after the last one seen, above the spell's first
+   * @param full whether to tell it as finely as at the end of a spell
    * @param options what counts as a fade
    */
-  public static Optional<FadePosterior> latest(FadeRecord record, FadeOptions options) {
-    int last = record.spells().size() - 1;
-    return isJudged(record.spells().get(last))
-        ? Optional.of(new FadeWatch(new FadeGeometry(record, options), last, options).review(false))
-        : Optional.empty();
+  public static OptionalDouble glance(
+      FadeRecord record, int spell, int to, boolean full, FadeOptions options) {
+    FadeRecord.Spell of = record.spells().get(spell);
+    double minute = to == of.to() ? of.endMinute() : record.edge(to);
+    return minute - of.startMinute() >= FadeOptions.FEWEST_MINUTES - 1e-9
+        ? OptionalDouble.of(
+            new FadeWatch(new FadeGeometry(record, options), spell, options).probability(to, full))
+        : OptionalDouble.empty();
   }
 
   /**
-   * Returns the probability alone that {@link #latest} finds, as roughly as it is told while
-   * watching (±0.01), or empty where the last spell is shorter than 20 bait minutes.
+   * When the line faded as it seems at the end of a bin, or null where no curve did.
    *
    * @param record of one line
+   * @param spell index of the spell, from 0
+   * @param to bin after the last one seen, above the spell's first
    * @param options what counts as a fade
    */
-  public static OptionalDouble glance(FadeRecord record, FadeOptions options) {
-    int last = record.spells().size() - 1;
-    return isJudged(record.spells().get(last))
-        ? OptionalDouble.of(
-            new FadeWatch(new FadeGeometry(record, options), last, options).glance())
-        : OptionalDouble.empty();
+  public static @Nullable FadeMoment momentSeen(
+      FadeRecord record, int spell, int to, FadeOptions options) {
+    return new FadeWatch(new FadeGeometry(record, options), spell, options).moment(to);
   }
 
   private static boolean isJudged(FadeRecord.Spell spell) {

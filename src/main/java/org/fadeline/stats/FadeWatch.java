@@ -84,7 +84,7 @@ final class FadeWatch {
     boolean above = false;
     Look look = null;
     for (int to = spell.from() + 1; to <= spell.to(); to++) {
-      double minute = to == spell.to() ? spell.endMinute() : record.edge(to);
+      double minute = minute(to);
       boolean last = to == spell.to();
       if (!last && !watching) {
         continue;
@@ -111,9 +111,18 @@ final class FadeWatch {
     return look.posterior(new FadeWatched(minutes, probabilities, count, crossings));
   }
 
-  /** Returns the probability at the end of the spell, from as few points as while watching. */
-  double glance() {
-    return look(spell.to(), spell.endMinute(), false).probability;
+  /** Returns the probability as it stands at the end of a bin. */
+  double probability(int to, boolean full) {
+    return look(to, minute(to), full).probability;
+  }
+
+  /** Returns when the line faded as it seems at the end of a bin, or null where no curve did. */
+  @Nullable FadeMoment moment(int to) {
+    return look(to, minute(to), true).moment(record);
+  }
+
+  private double minute(int to) {
+    return to == spell.to() ? spell.endMinute() : record.edge(to);
   }
 
   private Look look(int to, double minute, boolean full) {
