@@ -351,8 +351,8 @@ class WindowTest extends WindowHarness {
     robot.interact(() -> bench.transport().seek(minute(2)));
     robot.interact(() -> bench.transport().seek(minute(60)));
     WaitForAsyncUtils.waitForFxEvents();
-    assertTrue(shows("left 10:25"));
-    assertTrue(shows("rested 35 min"), "a row that was empty before");
+    assertTrue(shows("left 10:25, rested 35 min"));
+    assertTrue(shows("gave 11 lb an hour"), "a row that was empty before");
   }
 
   @Test

@@ -221,7 +221,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       LineState state = frame.line(line.id()).orElse(new LineState(line.id(), 0, 0, 0, null, null));
       boolean fishing = line.id().equals(frame.fishing());
       Pair now = fishing ? rateNow(line) : standing(line, state);
-      return new Card(line.id(), fishing, now.head, now.note, since(line, state, fishing));
+      return new Card(line.id(), fishing, now.head, now.note, since(state));
     }
 
     private Pair rateNow(Line line) {
@@ -301,18 +301,8 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
         return new Pair(state.bites() > 0 ? "not being fished" : "", "");
       }
       long left = last.span().to();
-      String rested = "rested " + Say.span(at - left);
-      return new Pair("left " + Say.shortClock(left, zone), gave(last).orElse(rested));
-    }
-
-    /** Returns how long a line has rested since it was left, where its card does not say so. */
-    private Optional<String> rested(Line line, boolean fishing) {
-      SessionEvent out = rigOut();
-      boolean here = fishing || (out != null && line.id().equals(out.lineId()));
-      Spell last = here ? null : lastSpell(line);
-      return last == null || gave(last).isEmpty()
-          ? Optional.empty()
-          : Optional.of("rested " + Say.span(at - last.span().to()));
+      String rested = ", rested " + Say.span(at - left);
+      return new Pair("left " + Say.shortClock(left, zone) + rested, gave(last).orElse(""));
     }
 
     /** Returns what a stay gave, weight first, or empty where it was too short to say. */
@@ -342,9 +332,8 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       return last;
     }
 
-    private String since(Line line, LineState state, boolean fishing) {
+    private String since(LineState state) {
       List<String> parts = new ArrayList<>();
-      rested(line, fishing).ifPresent(parts::add);
       if (state.lastFed() != null) {
         parts.add("fed " + Say.span(at - state.lastFed()) + " ago");
       }

@@ -219,7 +219,12 @@ final class TimelineGestures {
           bench.transport().seek(layout.instantAt(e.getX()));
         }
       }
-      case RECTANGLE -> bench.picking().pickAll(pane.eventsIn(now.x, now.y, e.getX(), e.getY()));
+      case RECTANGLE -> {
+        // A click that only just missed a mark does not lose those picked.
+        if (now.moved) {
+          bench.picking().pickAll(pane.eventsIn(now.x, now.y, e.getX(), e.getY()));
+        }
+      }
       case SCRUB -> {}
     }
   }

@@ -50,9 +50,13 @@ final class TimelinePane extends Pane {
   private List<List<String>> figuresShown = List.of();
   private Set<String> pickedShown = Set.of();
   private @Nullable Told told;
+  private @Nullable Hovered hovered;
 
   /** From which minute the words for the screen reader are told. */
   private record Told(boolean hindsight, long minute) {}
+
+  /** What the pointer rests on, shown beside it. */
+  private record Hovered(double x, double y, Hit hit) {}
 
   TimelinePane() {
     setMinSize(0, 0);
@@ -162,6 +166,10 @@ final class TimelinePane extends Pane {
     cover(now, x, knowledge);
     showHeaders(now, knowledge);
     showLoop(now);
+    if (hovered != null) {
+      // The playhead moves under a pointer that rests: what is said beside it moves along.
+      hover(hovered.x, hovered.y);
+    }
   }
 
   private void showPicked(TimelineLayout now, boolean fresh) {
@@ -302,7 +310,11 @@ final class TimelinePane extends Pane {
   Optional<Hit> hover(double x, double y) {
     TimelineLayout now = layout.get();
     Optional<Hit> hit = now == null ? Optional.empty() : now.at(x, y, knowledge());
-    readout.show(hit.orElse(null), x, y, getWidth(), getHeight());
+    Hovered before = hovered;
+    hovered = hit.map(found -> new Hovered(x, y, found)).orElse(null);
+    if (hovered == null || !hovered.equals(before)) {
+      readout.show(hit.orElse(null), x, y, getWidth(), getHeight());
+    }
     return hit;
   }
 
@@ -317,10 +329,12 @@ final class TimelinePane extends Pane {
 
   /** Shows words beside the pointer, such as the time of an event being dragged. */
   void tell(String title, List<String> rows, double x, double y) {
+    hovered = null;
     readout.show(title, rows, x, y, getWidth(), getHeight());
   }
 
   void hushReadout() {
+    hovered = null;
     readout.setVisible(false);
   }
 

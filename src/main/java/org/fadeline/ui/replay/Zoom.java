@@ -7,6 +7,9 @@ final class Zoom {
   /** The closest zoom, milliseconds across the view. */
   static final long CLOSEST = 20_000;
 
+  /** Shown about what is picked, however short: one mark alone in seconds tells nothing. */
+  private static final long LEAST_ONTO = 300_000;
+
   private Zoom() {}
 
   /**
@@ -30,7 +33,7 @@ final class Zoom {
 
   /** Returns a view of a stretch with a little room on both sides. */
   static Range onto(Range stretch, Range whole) {
-    long length = Math.max(CLOSEST, Math.round(stretch.millis() * 1.1));
+    long length = Math.max(LEAST_ONTO, Math.round(stretch.millis() * 1.1));
     long middle = stretch.from() + stretch.millis() / 2;
     return inside(middle - length / 2, length, whole);
   }

@@ -3,6 +3,7 @@ package org.fadeline.ui.replay;
 import static java.util.Objects.requireNonNull;
 import static org.fadeline.ui.HandMade.minute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -112,6 +113,36 @@ class TimelineGesturesTest {
         "the time to the second");
   }
 
+  /** As known then, a pointer that rests tells nothing of what is ahead once the playhead left it. */
+  @Test
+  void whatIsSaidBesideThePointerGoesWithThePlayhead(FxRobot robot) {
+    robot.interact(
+        () -> {
+          bench.hindsight(false);
+          bench.transport().seek(minute(44));
+        });
+    robot.moveTo(fish("shallow", 36));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(said(robot, "10:36:00"));
+    robot.interact(() -> bench.transport().seek(minute(33)));
+    assertFalse(said(robot, "10:36:00"), "it was not known yet");
+    robot.interact(() -> bench.transport().seek(minute(40)));
+    robot.moveTo(fish("shallow", 30));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(said(robot, "10:30:00"));
+  }
+
+  private static boolean said(FxRobot robot, String words) {
+    return robot
+        .lookup(
+            n ->
+                n instanceof javafx.scene.control.Label l
+                    && l.getText().startsWith(words)
+                    && l.getParent().isVisible())
+        .tryQuery()
+        .isPresent();
+  }
+
   @Test
   void clickPicksAndShiftExtends(FxRobot robot) {
     robot.clickOn(fish("shallow", 30));
@@ -121,6 +152,17 @@ class TimelineGesturesTest {
     robot.release(KeyCode.SHIFT);
     Set<String> picked = bench.state().selection().events();
     assertTrue(picked.containsAll(Set.of("w0", "w1", "w2")), picked::toString);
+  }
+
+  @Test
+  void aShiftClickThatMissesKeepsWhatIsPicked(FxRobot robot) {
+    robot.clickOn(fish("shallow", 30));
+    TimelineLayout layout = layout();
+    robot.press(KeyCode.SHIFT);
+    robot.clickOn(
+        pane().localToScreen(layout.xOf(minute(40)), layout.plotArea().getMaxY() - 30));
+    robot.release(KeyCode.SHIFT);
+    assertEquals(Set.of("w0"), bench.state().selection().events());
   }
 
   @Test

@@ -27,6 +27,16 @@ class ZoomTest {
   }
 
   @Test
+  void ontoWhatIsPickedShowsWhatLiesAboutIt() {
+    assertEquals(
+        new Range(4_850_000, 5_150_000), Zoom.onto(new Range(5_000_000, 5_000_000), WHOLE));
+    assertEquals(
+        new Range(4_950_000, 6_050_000), Zoom.onto(new Range(5_000_000, 6_000_000), WHOLE));
+    Range early = new Range(1_000_000, 1_000_000);
+    assertEquals(new Range(1_000_000, 1_300_000), Zoom.onto(early, WHOLE));
+  }
+
+  @Test
   void panningStopsAtTheEnds() {
     Range view = new Range(4_000_000, 8_000_000);
     assertEquals(new Range(1_000_000, 5_000_000), Zoom.pan(view, WHOLE, -9_000_000));
