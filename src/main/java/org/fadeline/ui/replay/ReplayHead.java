@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.ui.control.KeysBack;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.replay.Readout.Pair;
@@ -22,7 +23,12 @@ final class ReplayHead {
   private final Block weight = new Block();
   private final Block pace = new Block();
 
-  ReplayHead(Workbench bench) {
+  /**
+   * Makes the head.
+   *
+   * @param keysBack gives the keys back to the screen once a button was clicked
+   */
+  ReplayHead(Workbench bench, Runnable keysBack) {
     clock.getStyleClass().add("clock");
     // The clock runs with every frame; it lies still in a place of its own, so that nothing else
     // is laid out again for it.
@@ -36,6 +42,7 @@ final class ReplayHead {
             hindsight -> hindsight ? "with hindsight" : "as known then",
             bench::hindsight);
     Watch.part(bench.stateProperty(), s -> s.choices().hindsight(), knowledge::choose);
+    KeysBack.afterClicksOn(knowledge, keysBack);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
     view.getChildren()

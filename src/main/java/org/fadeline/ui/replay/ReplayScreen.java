@@ -72,7 +72,7 @@ public final class ReplayScreen implements Screen {
     this.bench = bench;
     this.preferences = preferences;
     commands = new ReplayCommands(bench, this);
-    head = new ReplayHead(bench);
+    head = new ReplayHead(bench, this::takeFocus);
     turns = new TurningList(bench);
     peg = new PegPane(bench);
     inspector = new Inspector(bench, preferences, timeline::requestFocus);

@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.control.Icon;
+import org.fadeline.ui.control.KeysBack;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -48,7 +49,8 @@ final class TransportBar {
   /**
    * Makes the bar.
    *
-   * @param wentTo gives the keys back to the screen once a typed time was gone to
+   * @param wentTo gives the keys back to the screen once a typed time was gone to or a button
+   *     clicked
    */
   TransportBar(Workbench bench, PreferenceStore preferences, Runnable toggleLoop, Runnable wentTo) {
     this.bench = bench;
@@ -125,6 +127,7 @@ final class TransportBar {
           (large ? below : left).getChildren().setAll(caution);
         });
     view.getStyleClass().add("foot");
+    KeysBack.afterClicksOn(view, wentTo);
     Watch.part(bench.stateProperty(), WorkbenchState::playhead, this::follow);
     Watch.part(
         bench.stateProperty(),

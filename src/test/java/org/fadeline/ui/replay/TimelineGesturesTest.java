@@ -113,7 +113,9 @@ class TimelineGesturesTest {
         "the time to the second");
   }
 
-  /** As known then, a pointer that rests tells nothing of what is ahead once the playhead left it. */
+  /**
+   * As known then, a pointer that rests tells nothing of what is ahead once the playhead left it.
+   */
   @Test
   void whatIsSaidBesideThePointerGoesWithThePlayhead(FxRobot robot) {
     robot.interact(
@@ -159,8 +161,7 @@ class TimelineGesturesTest {
     robot.clickOn(fish("shallow", 30));
     TimelineLayout layout = layout();
     robot.press(KeyCode.SHIFT);
-    robot.clickOn(
-        pane().localToScreen(layout.xOf(minute(40)), layout.plotArea().getMaxY() - 30));
+    robot.clickOn(pane().localToScreen(layout.xOf(minute(40)), layout.plotArea().getMaxY() - 30));
     robot.release(KeyCode.SHIFT);
     assertEquals(Set.of("w0"), bench.state().selection().events());
   }

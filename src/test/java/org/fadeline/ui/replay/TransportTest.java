@@ -149,6 +149,37 @@ class TransportTest extends WindowHarness {
     assertEquals(HandMade.ALL_IN, at());
   }
 
+  /** Clicked, a button keeps no keys: Space plays and does not press it again. */
+  @Test
+  void afterAClickOnAButtonSpacePlays() {
+    seek(100);
+    robot.clickOn(toggle("Play backwards"));
+    assertTrue(motion().reverse());
+    robot.push(KeyCode.SPACE);
+    assertTrue(motion().playing() && motion().reverse());
+    robot.push(KeyCode.SPACE);
+    robot.clickOn(toggle("Speed: 10×"));
+    robot.push(KeyCode.SPACE);
+    assertTrue(motion().playing());
+    robot.push(KeyCode.SPACE);
+    robot.clickOn("with hindsight");
+    robot.clickOn("as known then");
+    robot.push(KeyCode.SPACE);
+    assertTrue(motion().playing() && !bench.state().choices().hindsight());
+    robot.push(KeyCode.SPACE);
+    assertFalse(motion().playing());
+  }
+
+  @Test
+  void reachedByTabAButtonIsPressedBySpace() {
+    seek(100);
+    ToggleButton reverse = toggle("Play backwards");
+    robot.interact(reverse::requestFocus);
+    robot.push(KeyCode.SPACE);
+    assertTrue(motion().reverse());
+    assertFalse(motion().playing());
+  }
+
   @Test
   void playsToTheEndAndStops() throws Exception {
     seek(298);
