@@ -16,7 +16,6 @@ import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
-import org.fadeline.index.SeasonIndex.KeptSummary;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Session;

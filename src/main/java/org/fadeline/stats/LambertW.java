@@ -5,7 +5,7 @@ package org.fadeline.stats;
  * Computational Mathematics 5:329–359). With w = −1 − s − u and x = −e^(−1−s) the equation reads
  * e^u − 1 − u = s, which is convex in u and free of cancellation at the branch point.
  */
-public final class LambertW {
+final class LambertW {
   /** e less the double nearest to it. */
   private static final double E_REST = 1.4456468917292502e-16;
 
@@ -18,7 +18,7 @@ public final class LambertW {
    * @return w in (−∞, −1] with w·e^w = x
    * @throws IllegalArgumentException if x is outside its range
    */
-  public static double minusOne(double x) {
+  static double minusOne(double x) {
     if (!(x >= -1 / Math.E - 1e-16 && x < 0)) {
       throw new IllegalArgumentException("x must be at least -1/e and below 0, got " + x);
     }
