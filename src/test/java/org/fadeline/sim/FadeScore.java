@@ -44,20 +44,12 @@ public final class FadeScore {
     }
   }
 
-  int lines() {
-    return lines;
-  }
-
   double flaggedAtHalf() {
     return half / (double) lines;
   }
 
   double flaggedAtEight() {
     return eight / (double) lines;
-  }
-
-  double everCalled() {
-    return calledAtEight / (double) lines;
   }
 
   /** When the lines would have been called. */
