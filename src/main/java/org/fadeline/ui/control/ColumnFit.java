@@ -153,7 +153,8 @@ final class ColumnFit<R> {
     double[] widths = isTight ? tight : wide;
     if (isWrapped) {
       double[] least = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.wrappedText));
-      double share = Math.max(0, room - sum(least)) / (sum(tight) - sum(least));
+      // Without rows there is nothing to wrap, and nothing between the two to share.
+      double share = Math.max(0, room - sum(least)) / Math.max(1, sum(tight) - sum(least));
       for (int i = 0; i < widths.length; i++) {
         widths[i] = Math.floor(least[i] + share * (tight[i] - least[i]));
       }

@@ -100,6 +100,29 @@ class DataTableTest {
   }
 
   @Test
+  void anEmptyTableThatWasTooNarrowShowsItsColumnsOnceThereAreRowsAndRoom(FxRobot robot) {
+    DataTable<Row> rates = new DataTable<>("Rates", "None");
+    for (String heading : List.of("Where", "Wrong", "Remedy", "Field", "Number", "Reason")) {
+      rates.words(heading, 100, Row::name);
+    }
+    robot.interact(
+        () -> {
+          rates.setMaxWidth(20);
+          window.getScene().setRoot(new StackPane(rates));
+          rates.show(List.of());
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(
+        () -> {
+          rates.setMaxWidth(690);
+          rates.show(List.of(new Row("short", 2)));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    double width = rates.table().getColumns().get(0).getWidth();
+    assertTrue(width > 30 && width < 200, "wide enough for its words: " + width);
+  }
+
+  @Test
   void wordsTooLongForAColumnAreReadBelowFilteredAndCopied(FxRobot robot) {
     robot.interact(
         () -> table.detail("Told", r -> "row " + r.name(), r -> "All about " + r.name() + "."));
