@@ -3,6 +3,7 @@ package org.fadeline.analysis;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 
@@ -43,7 +44,26 @@ public final class KnownThen {
    */
   public static KnownThen of(
       Session session, ReviewSettings settings, Units units, BooleanSupplier cancelled) {
-    return new KnownThenBuilder(session, settings, units, cancelled).build();
+    return of(session, settings, units, share -> {}, cancelled);
+  }
+
+  /**
+   * Works out what could be told at each moment.
+   *
+   * @param session the whole record
+   * @param settings what the numbers rest on
+   * @param units of the weights in the words
+   * @param progress is told now and then how much is done, in [0, 1]
+   * @param cancelled asked now and then; the work stops once it says so
+   * @throws java.util.concurrent.CancellationException if it was cancelled
+   */
+  public static KnownThen of(
+      Session session,
+      ReviewSettings settings,
+      Units units,
+      DoubleConsumer progress,
+      BooleanSupplier cancelled) {
+    return new KnownThenBuilder(session, settings, units).build(progress, cancelled);
   }
 
   private int index(long instant) {

@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 import org.fadeline.analysis.Course.Pace;
 import org.fadeline.analysis.Course.Rolling;
@@ -34,7 +35,6 @@ final class KnownThenBuilder {
   private final ReviewSettings settings;
   private final SentenceText words;
   private final RecordSoFar record;
-  private final BooleanSupplier cancelled;
   private final RollingRates rollingRates;
   private final LiveTracks tracks;
   private final LiveCalls calls;
@@ -46,12 +46,11 @@ final class KnownThenBuilder {
   private final List<Review> told = new ArrayList<>();
   private final List<Long> from = new ArrayList<>();
 
-  KnownThenBuilder(Session whole, ReviewSettings settings, Units units, BooleanSupplier cancelled) {
+  KnownThenBuilder(Session whole, ReviewSettings settings, Units units) {
     this.whole = whole;
     this.settings = settings;
     this.words = new SentenceText(whole, units);
     this.record = new RecordSoFar(whole, settings.handling());
-    this.cancelled = cancelled;
     this.rollingRates = new RollingRates(whole.match(), settings);
     this.tracks = new LiveTracks(settings);
     this.calls = new LiveCalls(settings, tracks);
@@ -67,13 +66,16 @@ final class KnownThenBuilder {
     }
   }
 
-  KnownThen build() {
+  KnownThen build(DoubleConsumer progress, BooleanSupplier cancelled) {
     long before = Long.MIN_VALUE;
     add(before, before, new Look(false, false));
-    for (Map.Entry<Long, Look> each : looks().entrySet()) {
+    SortedMap<Long, Look> looks = looks();
+    int done = 0;
+    for (Map.Entry<Long, Look> each : looks.entrySet()) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException();
       }
+      progress.accept(done++ / (double) looks.size());
       long at = each.getKey();
       add(before, at, each.getValue());
       before = at;

@@ -15,6 +15,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Knowledge;
@@ -29,12 +30,16 @@ import org.fadeline.replay.ReplayTrack;
 
 /** Writes a replay of a stretch of a match, as known at each moment, as an animated GIF. */
 public final class ReplayGif {
+  /** Share of the work that goes into what was known at each moment. */
+  private static final double KNOWING = 0.2;
+
   private static final String STREAM = "javax_imageio_gif_image_1.0";
 
   private final Review review;
   private final FigureStyle style;
   private final Film film;
   private final ReplayTrack track;
+  private final KnownThen known;
 
   /**
    * What is filmed.
@@ -83,11 +88,18 @@ public final class ReplayGif {
     }
   }
 
-  private ReplayGif(Review review, FigureStyle style, Film film) {
+  private ReplayGif(Review review, FigureStyle style, Film film, ExportMonitor monitor) {
     this.review = review;
     this.style = style;
     this.film = film;
     this.track = ReplayTrack.of(review.session());
+    this.known =
+        KnownThen.of(
+            review.session(),
+            review.settings(),
+            style.units(),
+            share -> monitor.step(KNOWING * share),
+            monitor::isCancelled);
   }
 
   /**
@@ -99,7 +111,7 @@ public final class ReplayGif {
   public static void write(
       Review review, FigureStyle style, Film film, Path file, ExportMonitor monitor)
       throws IOException {
-    WholeFile.write(file, out -> new ReplayGif(review, style, film).frames(out, monitor));
+    WholeFile.write(file, out -> new ReplayGif(review, style, film, monitor).frames(out, monitor));
   }
 
   private void frames(OutputStream out, ExportMonitor monitor) throws IOException {
@@ -108,7 +120,7 @@ public final class ReplayGif {
       writer.setOutput(stream);
       writer.prepareWriteSequence(null);
       for (int i = 0; i < film.frames(); i++) {
-        monitor.step(i / (double) film.frames());
+        monitor.step(KNOWING + (1 - KNOWING) * i / film.frames());
         long at =
             film.from() + Math.round((film.to() - film.from()) * (double) i / (film.frames() - 1));
         BufferedImage image = frame(at);
@@ -139,7 +151,8 @@ public final class ReplayGif {
     layout.paintBase(g);
     layout.paintState(g, track.frameAt(at));
     g.translate(peg, 0);
-    new TimelineFigure(review, style, TimelineView.whole(review.session()), Knowledge.asKnownAt(at))
+    TimelineView view = TimelineView.whole(review.session());
+    new TimelineFigure(known.at(at), style, view, Knowledge.asKnownAt(at))
         .paint(g, film.width() - peg, film.height() - top);
     g.dispose();
     return image;
