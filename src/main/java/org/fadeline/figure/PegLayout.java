@@ -1,7 +1,5 @@
 package org.fadeline.figure;
 
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -20,11 +18,6 @@ import org.jspecify.annotations.Nullable;
  * with session and size, the state with every moment.
  */
 public final class PegLayout {
-  /** Working lengths of a pole, metres (common practice); beyond it, tens of metres. */
-  private static final double[] LENGTHS = {
-    5, 6.5, 8, 9.5, 11, 11.5, 13, 14.5, 16, 20, 30, 40, 50, 60, 70, 80, 90, 100, 120, 150, 200
-  };
-
   /** A feature further out than the farthest line by more than this factor lies off the page. */
   private static final double FARTHEST_FEATURE = 1.25;
 
@@ -178,6 +171,11 @@ public final class PegLayout {
     return new PegFeatures(this);
   }
 
+  /** Returns where working lengths are named on the water. */
+  List<Rectangle2D> lengthNames() {
+    return new PegLengths(this).namesOnWater();
+  }
+
   Point2D angler() {
     return angler;
   }
@@ -190,9 +188,10 @@ public final class PegLayout {
   public void paintBase(Graphics2D g) {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.water(), 0, 0, width, height);
-    paintLengths(pen);
+    PegLengths lengths = new PegLengths(this);
+    lengths.paint(pen);
     paintBank(pen);
-    paintLengthNames(pen);
+    lengths.paintNames(pen);
     features().paint(pen);
     paintAngler(pen);
   }
@@ -238,113 +237,6 @@ public final class PegLayout {
           pen.small,
           pen.theme.ink());
     }
-  }
-
-  private void paintLengths(Pen pen) {
-    Color rule = Theme.mix(pen.theme.secondInk(), 0.42, pen.theme.water());
-    for (Length length : lengths()) {
-      pen.stroke(rule, 1, arc(length.radius));
-    }
-  }
-
-  private void paintLengthNames(Pen pen) {
-    for (Length length : lengths()) {
-      Rectangle2D box = length.box;
-      if (box != null) {
-        boolean onBank = box.getY() > bankTop;
-        pen.fill(onBank ? pen.theme.bank() : pen.theme.water(), box);
-        pen.text(
-            length.label,
-            box.getCenterX(),
-            box.getCenterY() + Type.drop(pen.small),
-            pen.small,
-            pen.theme.ink(),
-            Pen.Align.MIDDLE);
-      }
-    }
-  }
-
-  /** A working length: its arc, and where that is named, if there is room. */
-  private record Length(String label, double radius, @Nullable Rectangle2D box) {}
-
-  private List<Length> lengths() {
-    Font small = Type.regular(11 * style.textScale());
-    double room = Type.width(small, words.units().distance(14.5)) + 7;
-    double reach = angler.getY() / pixelsPerMetre;
-    double last = 0;
-    List<Length> lengths = new ArrayList<>();
-    for (double length : LENGTHS) {
-      double radius = length * pixelsPerMetre;
-      if (length <= reach + 0.01 && radius - last >= room) {
-        String label = words.units().distance(length);
-        lengths.add(new Length(label, radius, named(Type.width(small, label), radius)));
-        last = radius;
-      }
-    }
-    return lengths;
-  }
-
-  /** A working length is named where its arc meets the bank, or where it leaves the picture. */
-  private @Nullable Rectangle2D named(double labelWidth, double radius) {
-    double high = 14 * style.textScale();
-    if (angler.getX() + radius + labelWidth / 2 < width - 4) {
-      // A line under the bank would lie over the name: then it stands on the other side.
-      for (int side : new int[] {1, -1}) {
-        double x = angler.getX() + side * radius;
-        Rectangle2D box = new Rectangle2D.Double(x - labelWidth / 2, bankTop + 5, labelWidth, high);
-        if (isFree(box)) {
-          return box;
-        }
-      }
-      return null;
-    }
-    double across = width - 8 - labelWidth / 2 - angler.getX();
-    double y = angler.getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
-    return y > 14 && y < bankTop - 14
-        ? new Rectangle2D.Double(width - 11 - labelWidth, y - high / 2, labelWidth + 6, high)
-        : null;
-  }
-
-  /** Returns whether no line's mark and no peg lies over a name on the bank. */
-  private boolean isFree(Rectangle2D box) {
-    double reach = 13 * Math.sqrt(style.textScale());
-    boolean free = Math.abs(box.getCenterX() - angler.getX()) > 14 + box.getWidth() / 2;
-    for (Line line : session.lines()) {
-      Point2D at = pointOf(line).orElse(null);
-      free &=
-          at == null || !box.intersects(at.getX() - reach, at.getY() - reach, 2 * reach, 2 * reach);
-    }
-    return free;
-  }
-
-  /** Returns where working lengths are named on the water. */
-  List<Rectangle2D> lengthNames() {
-    List<Rectangle2D> boxes = new ArrayList<>();
-    for (Length length : lengths()) {
-      if (length.box != null && length.box.getY() < bankTop) {
-        boxes.add(length.box);
-      }
-    }
-    return boxes;
-  }
-
-  /** Half a circle round the angler, the parts inside the picture. */
-  private Path2D arc(double radius) {
-    Path2D path = new Path2D.Double();
-    boolean drawing = false;
-    for (int degrees = -90; degrees <= 90; degrees++) {
-      double angle = Math.toRadians(degrees);
-      double x = angler.getX() + radius * Math.sin(angle);
-      double y = angler.getY() - radius * Math.cos(angle);
-      boolean inside = x >= 0 && x <= width && y >= 0;
-      if (inside && drawing) {
-        path.lineTo(x, y);
-      } else if (inside) {
-        path.moveTo(x, y);
-      }
-      drawing = inside;
-    }
-    return path;
   }
 
   /**

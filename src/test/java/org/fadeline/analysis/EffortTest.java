@@ -13,6 +13,7 @@ import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.model.Line;
 import org.fadeline.model.MatchRules;
 import org.fadeline.model.Session;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The definitions of spells, fished time, bait time and bites, one by one. */
@@ -183,7 +184,7 @@ class EffortTest {
     assertEquals((120 - 8.5 - 3.5) / 60, spell.baitHours(), 1e-12);
   }
 
-  private static Rate assertPresent(@org.jspecify.annotations.Nullable Rate rate) {
+  private static Rate assertPresent(@Nullable Rate rate) {
     assertNotNull(rate);
     return rate;
   }

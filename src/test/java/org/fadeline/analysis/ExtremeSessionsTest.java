@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
@@ -83,7 +84,7 @@ class ExtremeSessionsTest {
   void noFish() {
     Log log = Log.from("10:00", "15:00");
     for (int minute = 0; minute < 60; minute++) {
-      log.cast(String.format(java.util.Locale.ROOT, "11:%02d", minute), "short");
+      log.cast(String.format(Locale.ROOT, "11:%02d", minute), "short");
     }
     assertEquals(0, review(log.session()).lines().get(0).caught().landed());
   }

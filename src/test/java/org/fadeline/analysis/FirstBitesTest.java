@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalTime;
 import java.util.List;
 import org.fadeline.analysis.FirstBite.Stretch;
 import org.junit.jupiter.api.Test;
@@ -176,7 +177,7 @@ class FirstBitesTest {
     // Six feeds half an hour apart, bitten after 2, 4, 6, 8, 10 and 12 min.
     Log log = Log.from("10:00", "15:00").cast("10:00", "short");
     for (int i = 0; i < 6; i++) {
-      java.time.LocalTime fed = java.time.LocalTime.of(10, 10).plusMinutes(30L * i);
+      LocalTime fed = LocalTime.of(10, 10).plusMinutes(30L * i);
       log.fed(fed.toString(), "short");
       log.bite(fed.plusMinutes(2L * (i + 1)).toString(), "short");
     }

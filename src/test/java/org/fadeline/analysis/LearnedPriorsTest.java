@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.fadeline.analysis.StayOrGo.OtherLine;
@@ -31,7 +32,7 @@ class LearnedPriorsTest {
 
   /** The match with a line that was set up and never fished. */
   private static Session withSpareLine() {
-    List<Line> lines = new java.util.ArrayList<>(MATCH.lines());
+    List<Line> lines = new ArrayList<>(MATCH.lines());
     lines.add(new Line("spare", "spare", "margin", "spare", Line.Place.UNKNOWN, Line.Rig.UNKNOWN));
     return MATCH.withLines(lines);
   }

@@ -14,6 +14,7 @@ import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
 import org.fadeline.model.Units;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Whether the line went quiet or the water; counts and minutes are worked out by hand. */
@@ -49,7 +50,7 @@ class LineOrWaterTest {
     return requireNonNull(asked(log, 0.9));
   }
 
-  private static @org.jspecify.annotations.Nullable LineOrWater asked(Log log, double probability) {
+  private static @Nullable LineOrWater asked(Log log, double probability) {
     Effort effort = log.effort();
     Fade fade =
         new Fade(

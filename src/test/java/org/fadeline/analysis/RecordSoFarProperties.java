@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -14,7 +15,7 @@ import org.fadeline.ui.replay.RoughLog;
 
 /** A record read on, minute by minute, gives what the record cut there gives when read afresh. */
 class RecordSoFarProperties {
-  private static final HandlingTimes HANDLING = new HandlingTimes(java.util.Map.of("pole", 40.0));
+  private static final HandlingTimes HANDLING = new HandlingTimes(Map.of("pole", 40.0));
 
   @Property(tries = 40, seed = "20260104", shrinking = ShrinkingMode.OFF)
   void readingOnIsReadingAfresh(@ForAll @IntRange(min = 1, max = 1_000_000) int seed) {

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import org.fadeline.io.ReadOptions;
+import org.fadeline.io.open.SessionFiles;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -28,8 +31,7 @@ class CompareCommandTest extends CommandHarness {
 
   @Test
   void laidByAChosenEventOrByHandTheModeIsStated() {
-    var read =
-        org.fadeline.io.open.SessionFiles.read(Path.of(FIRST), org.fadeline.io.ReadOptions.DEFAULT);
+    var read = SessionFiles.read(Path.of(FIRST), ReadOptions.DEFAULT);
     String id = read.session().orElseThrow().events().get(5).id();
     assertEquals(0, run("compare", FIRST, FIRST, "--json", "-", "--events", id + "=" + id), err());
     JsonNode event = JsonMapper.builder().build().readTree(out()).get("alignment");
@@ -78,8 +80,7 @@ class CompareCommandTest extends CommandHarness {
         0, run("compare", FIRST, FIRST, "--pair", "short=Left Edge", "--json", "-"), err());
     JsonNode pair = JsonMapper.builder().build().readTree(out()).get("pairs").get(0);
     assertEquals("hand", pair.get("pairedBy").asString());
-    assertEquals(
-        "left edge", pair.get("second").get("name").asString().toLowerCase(java.util.Locale.ROOT));
+    assertEquals("left edge", pair.get("second").get("name").asString().toLowerCase(Locale.ROOT));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.fadeline.io.SessionReader;
 import org.junit.jupiter.api.Test;
 
@@ -30,8 +31,7 @@ class MergeCommandTest extends CommandHarness {
     byte[] before = Files.readAllBytes(copy);
     assertEquals(1, run("merge", SAMPLE, copy.toString(), "--out", copy.toString()));
     assertTrue(err().contains("one of the two records"), err());
-    assertEquals(
-        java.util.Arrays.hashCode(before), java.util.Arrays.hashCode(Files.readAllBytes(copy)));
+    assertEquals(Arrays.hashCode(before), Arrays.hashCode(Files.readAllBytes(copy)));
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -15,9 +16,7 @@ class SheetCommandTest extends CommandHarness {
   void writesAPdf() throws Exception {
     Path out = folder.resolve("sheet.pdf");
     assertEquals(0, run("sheet", SAMPLE, "--out", out.toString(), "--paper", "a5"), err());
-    assertEquals(
-        "%PDF",
-        Files.readString(out, java.nio.charset.StandardCharsets.ISO_8859_1).substring(0, 4));
+    assertEquals("%PDF", Files.readString(out, StandardCharsets.ISO_8859_1).substring(0, 4));
     assertTrue(out().contains("pages"), out());
   }
 

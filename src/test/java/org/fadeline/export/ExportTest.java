@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -37,12 +39,15 @@ import org.apache.poi.xslf.usermodel.XSLFTextParagraph;
 import org.apache.poi.xslf.usermodel.XSLFTextRun;
 import org.apache.poi.xslf.usermodel.XSLFTextShape;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.Reviewer;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Fixtures;
 import org.fadeline.figure.QuarterHourFigure;
+import org.fadeline.figure.SlideFigure;
 import org.fadeline.figure.Theme;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Slide;
@@ -50,6 +55,7 @@ import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -194,10 +200,7 @@ class ExportTest {
   }
 
   private static String alternative(XSLFPictureShape picture) {
-    return ((org.openxmlformats.schemas.presentationml.x2006.main.CTPicture) picture.getXmlObject())
-        .getNvPicPr()
-        .getCNvPr()
-        .getDescr();
+    return ((CTPicture) picture.getXmlObject()).getNvPicPr().getCNvPr().getDescr();
   }
 
   /** Text to be read is at least 24 points; only what a figure rests on is small. */
@@ -285,7 +288,7 @@ class ExportTest {
     }
 
     @Override
-    public void paint(java.awt.Graphics2D g, double width, double height) {
+    public void paint(Graphics2D g, double width, double height) {
       throw new IllegalStateException("on purpose");
     }
   }
@@ -388,15 +391,13 @@ class ExportTest {
 
   @Test
   void aDraftOfARecordWithHardlyAnyFishHasNoEmptySlide() {
-    List<org.fadeline.model.SessionEvent> early =
+    List<SessionEvent> early =
         review.session().events().stream()
             .filter(e -> e.at() < review.session().match().allIn() + 20 * 60_000)
-            .filter(e -> !(e instanceof org.fadeline.model.SessionEvent.Landed))
-            .filter(e -> !(e instanceof org.fadeline.model.SessionEvent.Fed))
+            .filter(e -> !(e instanceof SessionEvent.Landed))
+            .filter(e -> !(e instanceof SessionEvent.Fed))
             .toList();
-    Review little =
-        org.fadeline.analysis.Reviewer.review(
-            review.session().withEvents(early), review.settings());
+    Review little = Reviewer.review(review.session().withEvents(early), review.settings());
     Talk draft =
         TalkDraft.of(
             List.of(new Source("s1", Path.of("s1"))),
@@ -415,12 +416,10 @@ class ExportTest {
   @Test
   void fewWordsAloneAreSetLargerAndNeverBelowTwentyEight() {
     FigureStyle light = style;
-    org.fadeline.figure.SlideFigure few =
-        new org.fadeline.figure.SlideFigure(
-            List.of("Title", "One short lesson."), null, List.of(), light, 960);
-    org.fadeline.figure.SlideFigure many =
-        new org.fadeline.figure.SlideFigure(
-            java.util.Collections.nCopies(9, "A row of words."), null, List.of(), light, 960);
+    SlideFigure few =
+        new SlideFigure(List.of("Title", "One short lesson."), null, List.of(), light, 960);
+    SlideFigure many =
+        new SlideFigure(Collections.nCopies(9, "A row of words."), null, List.of(), light, 960);
     assertEquals(40, few.wordsSize());
     assertEquals(40, few.titleSize());
     assertEquals(28, many.wordsSize());

@@ -10,7 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -69,7 +71,7 @@ class UnnamedTest {
     long at = plain.match().allIn() + 60_000;
     events.add(
         0, new SessionEvent.Neighbour(new Stamp("nb", at, null, NAME), NAME + "'s", Fish.ONE));
-    events.sort(java.util.Comparator.comparingLong(SessionEvent::at));
+    events.sort(Comparator.comparingLong(SessionEvent::at));
     return plain
         .withEvents(events)
         .withOccasion(
@@ -144,7 +146,7 @@ class UnnamedTest {
   }
 
   private void check(String said) {
-    String low = said.toLowerCase(java.util.Locale.ROOT);
+    String low = said.toLowerCase(Locale.ROOT);
     assertFalse(low.contains("zander"), said);
     assertFalse(low.contains("q937"), said);
     assertFalse(low.contains("ada lund"), said);
@@ -165,7 +167,7 @@ class UnnamedTest {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         String text = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
         if (entry.getName().endsWith(".xml")) {
-          assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("zander"), entry.getName());
+          assertFalse(text.toLowerCase(Locale.ROOT).contains("zander"), entry.getName());
         }
       }
     }

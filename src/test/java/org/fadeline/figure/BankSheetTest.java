@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.fadeline.export.FigureExport;
 import org.fadeline.figure.BankSheetFigure.Paper;
 import org.fadeline.io.SessionReader;
@@ -105,7 +106,7 @@ class BankSheetTest {
       try (PDDocument document = Loader.loadPDF(file.toFile())) {
         assertEquals(pages.size(), document.getNumberOfPages());
         assertEquals(paper.width(), document.getPage(0).getMediaBox().getWidth(), 0.1);
-        String text = new org.apache.pdfbox.text.PDFTextStripper().getText(document);
+        String text = new PDFTextStripper().getText(document);
         for (String hour : List.of("10:00", "12:30", "14:30")) {
           assertTrue(text.contains(hour), paper + " lacks " + hour);
         }

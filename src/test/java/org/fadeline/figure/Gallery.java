@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.fadeline.analysis.Review;
 import org.fadeline.model.Units;
@@ -23,7 +24,7 @@ public final class Gallery {
     long mid = review.session().match().allIn() + 190 * 60_000L;
     for (Theme theme : new Theme[] {Theme.LIGHT, Theme.DARK}) {
       FigureStyle style = FigureStyle.of(theme, Units.LB_OZ_AND_METRES);
-      String name = "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + ".png";
+      String name = "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
       TimelineFigure timeline = new TimelineFigure(review, style);
       timeline = timeline.with(timeline.view().withKey(true));
       write(timeline, 1100, 720, 1, folder.resolve("timeline" + name));

@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.GraphicsConfiguration;
 import java.awt.Image;
 import java.awt.Shape;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -59,8 +60,7 @@ final class RecordingGraphics extends AbstractGraphics2D {
   public void drawString(String text, float x, float y) {
     Font font = gc.getFont();
     Rectangle2D ink =
-        font.createGlyphVector(new java.awt.font.FontRenderContext(null, true, true), text)
-            .getVisualBounds();
+        font.createGlyphVector(new FontRenderContext(null, true, true), text).getVisualBounds();
     Rectangle2D box =
         new Rectangle2D.Double(ink.getX() + x, ink.getY() + y, ink.getWidth(), ink.getHeight());
     texts.add(

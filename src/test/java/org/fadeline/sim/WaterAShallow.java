@@ -1,6 +1,7 @@
 package org.fadeline.sim;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.fadeline.analysis.Effort;
 import org.fadeline.analysis.Spell;
@@ -65,7 +66,7 @@ final class WaterAShallow {
     Session session = played.session();
     Effort.LineEffort line =
         Effort.of(session).lines().stream()
-            .filter(l -> l.line().name().toLowerCase(java.util.Locale.ROOT).contains("shallow"))
+            .filter(l -> l.line().name().toLowerCase(Locale.ROOT).contains("shallow"))
             .findFirst()
             .orElseThrow();
     Spell spell = line.spells().get(0);

@@ -16,6 +16,7 @@ import org.fadeline.demo.DemoMatch.Played;
 import org.fadeline.demo.DemoPlan;
 import org.fadeline.demo.DemoWater;
 import org.fadeline.demo.DemoWaters;
+import org.jspecify.annotations.Nullable;
 
 /** What the review says of moving against what moving would have given in the simulated match. */
 final class GainTrial {
@@ -30,11 +31,7 @@ final class GainTrial {
    * @param truth expected fish of the other line in those hours
    */
   record Row(
-      StayOrGo.@org.jspecify.annotations.Nullable Gain gain,
-      double hours,
-      int caught,
-      double truth,
-      String evidence) {
+      StayOrGo.@Nullable Gain gain, double hours, int caught, double truth, String evidence) {
     boolean better() {
       return truth > caught;
     }

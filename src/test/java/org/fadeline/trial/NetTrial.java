@@ -2,6 +2,7 @@ package org.fadeline.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.fadeline.analysis.EstimateError;
 import org.fadeline.analysis.NetCourse;
@@ -47,7 +48,7 @@ public final class NetTrial {
         }
       }
       System.out.printf(
-          java.util.Locale.ROOT,
+          Locale.ROOT,
           "%.0f%% of weights left out: %d nets, held %.1f%%, width %.0f%% of the weight%n",
           100 * left,
           nets,

@@ -15,6 +15,7 @@ import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.DemoMatch.Played;
 import org.fadeline.demo.DemoPlan.Stay;
 import org.fadeline.model.Session;
+import org.jspecify.annotations.Nullable;
 
 /** What a record kept as people keep it does to fades and rates, with and without the rules. */
 final class RecordTrial {
@@ -135,7 +136,7 @@ final class RecordTrial {
   static final class Reviewed {
     private double probability;
     private double rate = Double.NaN;
-    private Fade.@org.jspecify.annotations.Nullable Moment moment;
+    private Fade.@Nullable Moment moment;
 
     Reviewed(Session log, ReviewSettings settings) {
       Review review = Reviewer.review(log, settings);

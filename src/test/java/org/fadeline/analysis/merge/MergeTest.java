@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.fadeline.analysis.merge.Clash.Choice;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.Outcome;
@@ -93,10 +95,10 @@ class MergeTest {
     Merge merge = Merge.of(MINE, changed(e -> only("z", e, lighter)), null);
     assertEquals(List.of(Clash.Kind.WEIGHT), merge.clashes().stream().map(Clash::kind).toList());
     SessionEvent mine = event(merged(merge, Choice.MINE), "z");
-    assertEquals(1200.0, java.util.Objects.requireNonNull(mine.fishOrNull()).grams());
+    assertEquals(1200.0, Objects.requireNonNull(mine.fishOrNull()).grams());
     assertTrue(String.valueOf(mine.note()).contains("2 lb 3 oz"), mine.note());
     SessionEvent theirs = event(merged(merge, Choice.THEIRS), "z");
-    assertEquals(1000.0, java.util.Objects.requireNonNull(theirs.fishOrNull()).grams());
+    assertEquals(1000.0, Objects.requireNonNull(theirs.fishOrNull()).grams());
     assertTrue(String.valueOf(theirs.note()).contains("2 lb 10 oz"), theirs.note());
     assertEquals(MINE.events().size() + 1, merged(merge, Choice.BOTH).events().size());
   }
@@ -149,7 +151,7 @@ class MergeTest {
     Merge merge = Merge.of(MINE, plus(count), null);
     assertEquals(List.of(Clash.Kind.COUNT), merge.clashes().stream().map(Clash::kind).toList());
     SessionEvent note = event(merged(merge, Choice.MINE), "n");
-    assertEquals(org.fadeline.model.EventKind.NOTE, note.kind());
+    assertEquals(EventKind.NOTE, note.kind());
     assertTrue(String.valueOf(note.note()).contains("count 17"), note.note());
   }
 
