@@ -1,6 +1,7 @@
 package org.fadeline.figure;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -204,13 +205,18 @@ final class LanePainter {
     double left = layout.axis.left();
     Rectangle2D header = lane.header();
     if (header.getHeight() <= 0) {
-      double width = pen.badge(record.index, 4, lane.plot().getCenterY());
-      String name = Pen.shortened(pen.small, left - width - 14, record.review.line().name());
+      // In lanes lower than the letters these are as low as the lanes: they never lie on others.
+      double fits =
+          Math.min(1, lane.plot().getHeight() / (pen.smallStrong.getSize2D() * Pen.BADGE));
+      Font small = pen.small.deriveFont((float) (pen.small.getSize2D() * fits));
+      Font strong = pen.smallStrong.deriveFont((float) (pen.smallStrong.getSize2D() * fits));
+      double width = pen.badge(record.index, 4, lane.plot().getCenterY(), strong);
+      String name = Pen.shortened(small, left - width - 14, record.review.line().name());
       pen.text(
           name,
           width + 8,
-          lane.plot().getCenterY() + Type.ascent(pen.small) / 2,
-          pen.small,
+          lane.plot().getCenterY() + Type.ascent(small) / 2,
+          small,
           pen.theme.ink());
       return;
     }

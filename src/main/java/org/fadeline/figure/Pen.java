@@ -16,6 +16,9 @@ import java.util.List;
 
 /** Draws in the figures' own terms on a {@link Graphics2D}. */
 final class Pen {
+  /** Side of a badge, in sizes of its letters. */
+  static final double BADGE = 1.45;
+
   /** Where a text lies to its anchor. */
   enum Align {
     LEFT,
@@ -129,20 +132,19 @@ final class Pen {
 
   /** Draws a line's letter on a small square of its hue; returns the square's width. */
   double badge(int lineIndex, double x, double middle) {
+    return badge(lineIndex, x, middle, smallStrong);
+  }
+
+  /** The same in letters of a size of its own. */
+  double badge(int lineIndex, double x, double middle, Font letters) {
     Color hue = theme.line(lineIndex);
-    double side = Math.round(smallStrong.getSize2D() * 1.45);
+    double side = Math.round(letters.getSize2D() * BADGE);
     String letter = Theme.letter(lineIndex);
-    double width = Math.max(side, Type.width(smallStrong, letter) + side * 0.4);
+    double width = Math.max(side, Type.width(letters, letter) + side * 0.4);
     fill(
         hue,
         new RoundRectangle2D.Double(x, middle - side / 2, width, side, side * 0.4, side * 0.4));
-    text(
-        letter,
-        x + width / 2,
-        middle + Type.drop(smallStrong),
-        smallStrong,
-        theme.on(hue),
-        Align.MIDDLE);
+    text(letter, x + width / 2, middle + Type.drop(letters), letters, theme.on(hue), Align.MIDDLE);
     return width;
   }
 

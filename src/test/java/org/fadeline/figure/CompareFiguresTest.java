@@ -118,6 +118,19 @@ class CompareFiguresTest {
   }
 
   @Test
+  void onALowSlideTheNamesOfTheLanesStayApart() {
+    Comparison comparison = compare(A, B, Alignment.byAllIn(A, B));
+    for (double scale : new double[] {1.6, 2, 2.6}) {
+      RecordingGraphics g = new RecordingGraphics();
+      new CompareTimelinesFigure(comparison, STYLE.withTextScale(scale)).paint(g, 1240, 450);
+      assertEquals(List.of(), g.overlaps(), "text at " + scale);
+      List<String> names = g.texts.stream().map(RecordingGraphics.Written::text).toList();
+      assertTrue(
+          names.containsAll(A.lines().stream().map(l -> l.name()).toList()), () -> "" + names);
+    }
+  }
+
+  @Test
   void pegsHaveOneScaleAndSayWhichIsWhich() {
     ComparePegsFigure figure = new ComparePegsFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE);
     assertTrue(figure.description().startsWith("Left, first session: "), figure.description());
