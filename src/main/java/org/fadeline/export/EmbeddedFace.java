@@ -14,8 +14,13 @@ import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.poi.common.usermodel.fonts.FontCharset;
+import org.apache.poi.common.usermodel.fonts.FontFamily;
+import org.apache.poi.common.usermodel.fonts.FontInfo;
+import org.apache.poi.common.usermodel.fonts.FontPitch;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
 import org.fadeline.figure.Type;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTFontScheme;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTEmbeddedFontListEntry;
 
 /**
@@ -29,7 +34,39 @@ final class EmbeddedFace {
   private static final int FULL_NAME = 4;
   private static final int VERSION_NAME = 5;
 
+  static final FontInfo REGULAR = new Face(Type.REGULAR_FAMILY, 5);
+  static final FontInfo SEMI_BOLD = new Face(Type.SEMI_BOLD_FAMILY, 7);
+
   private EmbeddedFace() {}
+
+  /** A face by name and build, so that who has not got it chooses one that is near. */
+  private record Face(String typeface, int weight) implements FontInfo {
+    @Override
+    public String getTypeface() {
+      return typeface;
+    }
+
+    @Override
+    public FontCharset getCharset() {
+      return FontCharset.ANSI;
+    }
+
+    @Override
+    public FontFamily getFamily() {
+      return FontFamily.FF_SWISS;
+    }
+
+    @Override
+    public FontPitch getPitch() {
+      return FontPitch.VARIABLE;
+    }
+
+    /** PANOSE as in the faces' own OS/2 tables. */
+    @Override
+    public byte[] getPanose() {
+      return new byte[] {2, 11, (byte) weight, 3, 5, 2, 3, 0, 2, 3};
+    }
+  }
 
   /**
    * Puts both weights into slides.
@@ -39,6 +76,11 @@ final class EmbeddedFace {
   static void embed(XMLSlideShow show) throws IOException {
     show.addFont(new ByteArrayInputStream(of(Type.REGULAR_RESOURCE)));
     show.addFont(new ByteArrayInputStream(of(Type.SEMI_BOLD_RESOURCE)));
+    CTFontScheme scheme =
+        show.getSlideMasters().get(0).getTheme().getXmlObject().getThemeElements().getFontScheme();
+    // What is written anew on the slides is set in the same faces.
+    scheme.getMajorFont().getLatin().setTypeface(Type.SEMI_BOLD_FAMILY);
+    scheme.getMinorFont().getLatin().setTypeface(Type.REGULAR_FAMILY);
     for (CTEmbeddedFontListEntry entry :
         show.getCTPresentation().getEmbeddedFontLst().getEmbeddedFontList()) {
       // The heavier weight is a family of its own, all of whose text is of that weight.

@@ -6,12 +6,20 @@ import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Date;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.poi.common.usermodel.fonts.FontGroup;
+import org.apache.poi.common.usermodel.fonts.FontInfo;
+import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.sl.usermodel.Insets2D;
 import org.apache.poi.sl.usermodel.PictureData;
 import org.apache.poi.sl.usermodel.Placeholder;
 import org.apache.poi.sl.usermodel.ShapeType;
 import org.apache.poi.sl.usermodel.TextParagraph;
+import org.apache.poi.sl.usermodel.TextShape;
 import org.apache.poi.sl.usermodel.VerticalAlignment;
 import org.apache.poi.xslf.usermodel.SlideLayout;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
@@ -27,25 +35,31 @@ import org.apache.poi.xslf.usermodel.XSLFTextShape;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.figure.Theme;
-import org.fadeline.figure.Type;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
 import org.jspecify.annotations.Nullable;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTRegularTextRun;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTPicture;
 import org.openxmlformats.schemas.presentationml.x2006.main.CTShape;
 
 /** Writes slides as PPTX (ECMA-376). */
 final class SlideDeck {
+  private static final Set<Placeholder> HEADS_AND_FEET =
+      EnumSet.of(
+          Placeholder.HEADER, Placeholder.DATETIME, Placeholder.FOOTER, Placeholder.SLIDE_NUMBER);
+
+  private static final String MAKER = "Fadeline";
+
   private SlideDeck() {}
 
   static void write(Talk talk, List<SlideFigure> pages, Path file, ExportMonitor monitor)
       throws IOException {
     try (XMLSlideShow show = new XMLSlideShow()) {
       show.setPageSize(new Dimension(talk.look().shape().width(), (int) SlideFigure.HEIGHT));
-      show.getProperties().getCoreProperties().setTitle(XmlText.clean(talk.title()));
-      show.getProperties().getCoreProperties().setCreator("Fadeline");
+      about(show.getProperties(), talk);
       EmbeddedFace.embed(show);
       XSLFSlideLayout layout = show.findLayout("Title Only");
       if (layout == null) {
@@ -60,6 +74,23 @@ final class SlideDeck {
       WholeFile.write(file, show::write);
       monitor.step(1);
     }
+  }
+
+  /**
+   * Says what made the file and when: the empty file that slides begin as has another's answers.
+   */
+  private static void about(POIXMLProperties about, Talk talk) {
+    Optional<Date> now = Optional.of(new Date());
+    about.getCoreProperties().setTitle(XmlText.clean(talk.title()));
+    about.getCoreProperties().setCreator(MAKER);
+    about.getCoreProperties().setCreated(now);
+    about.getCoreProperties().setModified(now);
+    about.getExtendedProperties().setApplication(MAKER);
+    about
+        .getExtendedProperties()
+        .setPresentationFormat(
+            talk.look().shape() == Look.Shape.WIDE ? "Widescreen" : "On-screen Show (4:3)");
+    about.getExtendedProperties().setSlides(talk.slides().size());
   }
 
   private static void fill(XMLSlideShow show, XSLFSlide slide, SlideFigure page)
@@ -81,13 +112,13 @@ final class SlideDeck {
     title.setAnchor(page.titleBox());
     title.setVerticalAlignment(VerticalAlignment.MIDDLE);
     title.clearText();
-    write(title, page.title(), new Look(page.titleSize(), theme.ink(), true));
+    write(title, page.title(), new TextLook(page.titleSize(), theme.ink(), true));
     if (!page.words().isEmpty()) {
       XSLFTextBox box = slide.createTextBox();
       box.setAnchor(page.wordsBox());
       box.clearText();
       for (String words : page.words()) {
-        write(box, words, new Look(page.wordsSize(), theme.ink(), false))
+        write(box, words, new TextLook(page.wordsSize(), theme.ink(), false))
             .setSpaceAfter(-page.paragraphGap());
       }
     }
@@ -98,11 +129,11 @@ final class SlideDeck {
       foot.setAnchor(page.footBox());
       foot.setInsets(new Insets2D(0, 0, 0, 0));
       foot.clearText();
-      write(foot, String.join("  ·  ", page.foot()), new Look(10, theme.secondInk(), false));
+      write(foot, String.join("  ·  ", page.foot()), new TextLook(10, theme.secondInk(), false));
     }
   }
 
-  private record Look(double size, Color colour, boolean bold) {}
+  private record TextLook(double size, Color colour, boolean bold) {}
 
   private static XSLFTextShape title(XSLFSlide slide) {
     for (XSLFTextShape shape : slide.getPlaceholders()) {
@@ -116,12 +147,17 @@ final class SlideDeck {
     return box;
   }
 
-  private static XSLFTextParagraph write(XSLFTextShape shape, String text, Look look) {
+  private static XSLFTextParagraph write(XSLFTextShape shape, String text, TextLook look) {
+    // Where a face that is not there is replaced by a wider one, text shrinks before it runs over.
+    shape.setTextAutofit(TextShape.TextAutofit.NORMAL);
     XSLFTextParagraph paragraph = shape.addNewTextParagraph();
     paragraph.setTextAlign(TextParagraph.TextAlign.LEFT);
     XSLFTextRun run = paragraph.addNewTextRun();
     run.setText(XmlText.clean(text));
-    run.setFontFamily(look.bold ? Type.SEMI_BOLD_FAMILY : Type.REGULAR_FAMILY);
+    FontInfo face = look.bold ? EmbeddedFace.SEMI_BOLD : EmbeddedFace.REGULAR;
+    run.setFontInfo(face, FontGroup.LATIN);
+    // The library passes the build over.
+    ((CTRegularTextRun) run.getXmlObject()).getRPr().getLatin().setPanose(face.getPanose());
     run.setFontSize(look.size);
     run.setFontColor(look.colour);
     run.setBold(look.bold);
@@ -156,6 +192,13 @@ final class SlideDeck {
     if (body != null) {
       body.clearText();
       body.setText(XmlText.clean(words.notes()));
+    }
+    // What the library copies from the notes' master besides, empty heads and feet, it writes
+    // with marks that no schema knows, and strict programs would offer to repair the file.
+    for (XSLFTextShape shape : notes.getPlaceholders()) {
+      if (HEADS_AND_FEET.contains(shape.getTextType())) {
+        notes.removeShape(shape);
+      }
     }
   }
 

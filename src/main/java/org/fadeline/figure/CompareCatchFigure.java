@@ -253,6 +253,7 @@ public final class CompareCatchFigure extends StyledFigure {
           switch (alignment.mode()) {
             case FIRST_FED -> "min since the first feed";
             case EVENT -> "min since the event";
+            case BY_HAND -> "min since the first's all in";
             default -> "min since all in";
           });
     }

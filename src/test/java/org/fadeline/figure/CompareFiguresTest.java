@@ -9,6 +9,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -127,6 +128,21 @@ class CompareFiguresTest {
       List<String> names = g.texts.stream().map(RecordingGraphics.Written::text).toList();
       assertTrue(
           names.containsAll(A.lines().stream().map(l -> l.name()).toList()), () -> "" + names);
+    }
+  }
+
+  @Test
+  void theMinutesOfTwoCatchesSayFromWhereTheyCount() {
+    for (var laid :
+        Map.of(
+                Alignment.byAllIn(A, B), "min since all in",
+                Alignment.byHand(A, B, 45), "min since the first's all in")
+            .entrySet()) {
+      RecordingGraphics g = new RecordingGraphics();
+      new CompareCatchFigure(compare(A, B, laid.getKey()), STYLE).paint(g, 1280, 720);
+      assertTrue(
+          g.texts.stream().anyMatch(text -> text.toString().contains(laid.getValue())),
+          laid.getValue());
     }
   }
 

@@ -101,8 +101,11 @@ final class SecondChooser {
     List<MenuItem> items = new ArrayList<>();
     items.add(item("From a file…", () -> choose(owner)));
     items.add(new SeparatorMenuItem());
-    offered().forEach(path -> items.add(item(title(path), () -> compare.open(path))));
-    items.add(new SeparatorMenuItem());
+    List<Path> known = offered();
+    if (!known.isEmpty()) {
+      known.forEach(path -> items.add(item(title(path), () -> compare.open(path))));
+      items.add(new SeparatorMenuItem());
+    }
     items.add(item("Put the second match away", compare::close));
     return items;
   }
@@ -115,6 +118,10 @@ final class SecondChooser {
 
   /** Returns what is shown while there is no second match. */
   VBox invitation() {
+    return invitation(offered());
+  }
+
+  VBox invitation(List<Path> known) {
     Label title = new Label("Set another match beside this one");
     title.getStyleClass().add("title");
     Label what =
@@ -129,17 +136,24 @@ final class SecondChooser {
     file.setId("choose-second");
     file.getStyleClass().add("main-button");
     file.setOnAction(e -> choose(file));
-    Label drop = new Label("or drop its file here, or take one of these:");
+    Label drop =
+        new Label(
+            known.isEmpty()
+                ? "or drop its file here"
+                : "or drop its file here, or take one of these:");
     drop.getStyleClass().add("quiet");
     VBox rows = new VBox(2);
-    for (Path path : offered()) {
+    for (Path path : known) {
       Button row = new Button(title(path));
       row.getStyleClass().add("row-button");
       row.setAccessibleHelp(path.toString());
       row.setOnAction(e -> compare.open(path));
       rows.getChildren().add(row);
     }
-    VBox card = new VBox(12, title, what, file, drop, rows);
+    VBox card = new VBox(12, title, what, file, drop);
+    if (!known.isEmpty()) {
+      card.getChildren().add(rows);
+    }
     card.getStyleClass().add("sheet");
     card.setMaxSize(560, Region.USE_PREF_SIZE);
     card.setAlignment(Pos.CENTER_LEFT);
