@@ -36,7 +36,7 @@ public final class CompareFigureSet {
    *
    * @param folder made where it is missing; files of the same names are replaced
    * @return the files written
-   * @throws IOException if a file cannot be written; each file is whole or not there
+   * @throws IOException if a file cannot be written; none of them is then left behind
    */
   public static List<Path> write(Comparison comparison, FigureStyle style, Path folder)
       throws IOException {

@@ -24,28 +24,37 @@ final class FigureFiles {
    * @param figures by file name without ending
    * @param folder made where it is missing; files of the same names are replaced
    * @return the files written
-   * @throws IOException if a file cannot be written; each file is whole or not there
+   * @throws IOException if a file cannot be written; none of them is then left behind
    */
   static List<Path> write(Map<String, Figure> figures, Path folder, boolean withPdf)
       throws IOException {
     List<Path> written = new ArrayList<>();
-    for (Map.Entry<String, Figure> entry : figures.entrySet()) {
-      Figure figure = entry.getValue();
-      double width = figure.aspect() < NARROW_BELOW_ASPECT ? NARROW_WIDTH : WIDTH;
-      double height = Math.round(width / figure.aspect());
-      Path png = folder.resolve(FileNames.of(entry.getKey(), "png"));
-      FigureExport.png(
-          figure, png, new FigureExport.Raster((int) (1.5 * width), (int) (1.5 * height), 144));
-      written.add(png);
-      Path svg = folder.resolve(FileNames.of(entry.getKey(), "svg"));
-      FigureExport.svg(figure, svg, width, height);
-      written.add(svg);
-      if (withPdf) {
-        Path pdf = folder.resolve(FileNames.of(entry.getKey(), "pdf"));
-        FigureExport.pdf(figure, pdf, width, height);
-        written.add(pdf);
-      }
-    }
+    WholeFolder.into(
+        folder,
+        part -> {
+          for (Map.Entry<String, Figure> entry : figures.entrySet()) {
+            for (Path file : write(entry.getKey(), entry.getValue(), part, withPdf)) {
+              written.add(folder.resolve(file.getFileName()));
+            }
+          }
+        });
     return written;
+  }
+
+  private static List<Path> write(String name, Figure figure, Path folder, boolean withPdf)
+      throws IOException {
+    double width = figure.aspect() < NARROW_BELOW_ASPECT ? NARROW_WIDTH : WIDTH;
+    double height = Math.round(width / figure.aspect());
+    Path png = folder.resolve(FileNames.of(name, "png"));
+    FigureExport.png(
+        figure, png, new FigureExport.Raster((int) (1.5 * width), (int) (1.5 * height), 144));
+    Path svg = folder.resolve(FileNames.of(name, "svg"));
+    FigureExport.svg(figure, svg, width, height);
+    if (!withPdf) {
+      return List.of(png, svg);
+    }
+    Path pdf = folder.resolve(FileNames.of(name, "pdf"));
+    FigureExport.pdf(figure, pdf, width, height);
+    return List.of(png, svg, pdf);
   }
 }

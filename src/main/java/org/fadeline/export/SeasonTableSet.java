@@ -37,15 +37,19 @@ public final class SeasonTableSet {
    *
    * @param folder made where it is missing; files of the same names are replaced
    * @return the files written
-   * @throws IOException if a file cannot be written; each file is whole or not there
+   * @throws IOException if a file cannot be written; none of them is then left behind
    */
   public static List<Path> write(Season season, Path folder) throws IOException {
     List<Path> written = new ArrayList<>();
-    for (Table table : of(season)) {
-      Path file = folder.resolve(FileNames.of(table.name(), "csv"));
-      TableCsv.write(table, file);
-      written.add(file);
-    }
+    WholeFolder.into(
+        folder,
+        part -> {
+          for (Table table : of(season)) {
+            String name = FileNames.of(table.name(), "csv");
+            TableCsv.write(table, part.resolve(name));
+            written.add(folder.resolve(name));
+          }
+        });
     return written;
   }
 

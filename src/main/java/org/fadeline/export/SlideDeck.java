@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Date;
 import java.util.EnumSet;
 import java.util.List;
@@ -80,7 +81,7 @@ final class SlideDeck {
    * Says what made the file and when: the empty file that slides begin as has another's answers.
    */
   private static void about(POIXMLProperties about, Talk talk) {
-    Optional<Date> now = Optional.of(new Date());
+    Optional<Date> now = Optional.of(Date.from(Instant.now()));
     about.getCoreProperties().setTitle(XmlText.clean(talk.title()));
     about.getCoreProperties().setCreator(MAKER);
     about.getCoreProperties().setCreated(now);

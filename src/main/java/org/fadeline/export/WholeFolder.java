@@ -45,6 +45,33 @@ final class WholeFolder {
     }
   }
 
+  /**
+   * Writes files into a folder that may hold others: once all are there, those of the same names
+   * are replaced.
+   *
+   * @param folder made where it is missing
+   * @throws IOException if a file cannot be written; none of them is then left behind
+   */
+  static void into(Path folder, Content content) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      write(folder, content);
+      return;
+    }
+    Path part = Files.createDirectory(folder.resolve(".fadeline-" + UUID.randomUUID()));
+    try {
+      content.writeTo(part);
+      try (var files = Files.list(part)) {
+        for (Path file : files.toList()) {
+          Files.move(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+        }
+      }
+    } catch (FileSystemException e) {
+      throw named(part, folder, e);
+    } finally {
+      deleteTree(part);
+    }
+  }
+
   /** Names the folder that was meant in the place of the one that was written into. */
   private static IOException named(Path part, Path folder, FileSystemException fault) {
     String file = fault.getFile();

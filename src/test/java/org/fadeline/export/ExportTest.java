@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -368,6 +369,52 @@ class ExportTest {
     assertEquals(ReviewTableSet.of(review).size(), left().size());
     String lines = Files.readString(folder.resolve("lines.csv"));
     assertTrue(lines.contains("g an hour,g low,g high,fish an hour,fish low,fish high,"), lines);
+  }
+
+  @Test
+  void aSetOfFiguresThatCannotBeFinishedLeavesNothingAndWhatWasThereStays() throws IOException {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    figures.put("good", new QuarterHourFigure(review, style));
+    figures.put("bad", new Unfinished());
+    Path there = Files.createDirectory(folder.resolve("figures"));
+    Files.writeString(there.resolve("good.png"), "of last year");
+    for (Path target : List.of(there, folder.resolve("new"))) {
+      assertThrows(IllegalStateException.class, () -> FigureFiles.write(figures, target, true));
+    }
+    assertEquals(List.of(there.resolve("good.png")), left());
+    assertFalse(Files.exists(folder.resolve("new")));
+    assertEquals("of last year", Files.readString(there.resolve("good.png")));
+    figures.remove("bad");
+    assertEquals(3, FigureFiles.write(figures, there, true).size());
+    assertTrue(Files.size(there.resolve("good.png")) > 1000, "replaced");
+  }
+
+  /** A figure whose drawing fails. */
+  private final class Unfinished implements Figure {
+    @Override
+    public FigureStyle style() {
+      return style;
+    }
+
+    @Override
+    public String title() {
+      return "unfinished";
+    }
+
+    @Override
+    public String description() {
+      return "unfinished";
+    }
+
+    @Override
+    public double aspect() {
+      return 2;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double width, double height) {
+      throw new IllegalStateException("unfinished");
+    }
   }
 
   @Test
