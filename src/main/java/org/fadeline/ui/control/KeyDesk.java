@@ -11,6 +11,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
@@ -104,7 +105,7 @@ public final class KeyDesk {
     taken = false;
     boolean held = event.getCode() == down;
     down = event.getCode();
-    if (covered.getAsBoolean()) {
+    if (covered.getAsBoolean() || menuOpen()) {
       return;
     }
     if (isText(focus) && event.getCode() == KeyCode.ESCAPE) {
@@ -123,6 +124,11 @@ public final class KeyDesk {
         return;
       }
     }
+  }
+
+  /** The window hears of keys before the menu that lies over it does. */
+  private static boolean menuOpen() {
+    return Window.getWindows().stream().anyMatch(w -> w instanceof ContextMenu && w.isShowing());
   }
 
   private static boolean leftTo(EventTarget focus, KeyEvent event, Command command) {

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 import static org.fadeline.ui.HandMade.minute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -108,6 +109,25 @@ class ReplayMenuTest extends WindowHarness {
     choose("Second cursor here");
     assertEquals(
         (double) minute(100), (double) requireNonNull(bench.state().selection().mark()), 40_000);
+  }
+
+  /** The arrows of an open menu are the menu's. */
+  @Test
+  void anOpenMenuHasTheKeys() {
+    open("Replay");
+    seek(100);
+    focus("timeline");
+    robot.push(KeyCode.SHIFT, KeyCode.F10);
+    assertFalse(entries().isEmpty());
+    robot.push(KeyCode.DOWN);
+    robot.push(KeyCode.RIGHT);
+    robot.push(KeyCode.M);
+    assertEquals(minute(100), bench.state().playhead().at());
+    assertNull(bench.state().selection().mark());
+    robot.push(KeyCode.ESCAPE);
+    assertTrue(entries().isEmpty());
+    robot.push(KeyCode.M);
+    assertEquals(minute(100), requireNonNull(bench.state().selection().mark()));
   }
 
   @Test
