@@ -29,12 +29,21 @@ public final class SeasonFeedFigure extends SeasonFigure {
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonFeedFigure(Season season, FigureStyle style) {
+    this(season, FeedGroup.of(season), style);
+  }
+
+  /**
+   * Makes the figure of what was worked out before.
+   *
+   * @param fed as {@link FeedGroup#of} tells it of the season
+   */
+  public SeasonFeedFigure(Season season, List<FeedGroup> fed, FigureStyle style) {
     super(season, style, 2);
-    this.groups = FeedGroup.of(season).stream().filter(g -> !g.sessions().isEmpty()).toList();
+    this.groups = fed.stream().filter(g -> !g.sessions().isEmpty()).toList();
     this.weights =
         groups.stream()
             .flatMap(g -> g.sessions().stream())
-            .anyMatch(fed -> fed.grams() != null && fed.grams() > 0);
+            .anyMatch(one -> one.grams() != null && one.grams() > 0);
   }
 
   @Override

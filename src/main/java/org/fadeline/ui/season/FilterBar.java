@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.collections.ListChangeListener;
@@ -20,7 +19,6 @@ import org.controlsfx.control.CheckComboBox;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SeasonFilter.Span;
 import org.fadeline.analysis.season.SeasonFilter.WindWanted;
-import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -144,22 +142,11 @@ final class FilterBar {
   }
 
   /** Offers what the sessions hold; what is checked and still there stays checked. */
-  void offer(List<SessionSummary> sessions) {
-    Set<String> waterNames = new TreeSet<>();
-    Set<Integer> monthNumbers = new TreeSet<>();
-    Set<String> groups = new TreeSet<>();
-    for (SessionSummary session : sessions) {
-      String water = session.about().water();
-      if (water != null) {
-        waterNames.add(water.strip().toLowerCase(Locale.ROOT));
-      }
-      monthNumbers.add(session.about().date().getMonthValue());
-      session.lines().forEach(line -> groups.add(line.group()));
-    }
+  void offer(FilterOffers offers) {
     filling = true;
-    fill(waters, waterNames);
-    fill(months, monthNumbers);
-    fill(lines, groups);
+    fill(waters, offers.waters());
+    fill(months, offers.months());
+    fill(lines, offers.lines());
     filling = false;
   }
 

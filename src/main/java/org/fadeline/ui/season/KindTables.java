@@ -32,6 +32,7 @@ final class KindTables {
 
   private Units units = Units.LB_OZ_AND_METRES;
   private Season season = SeasonState.EMPTY.season();
+  private List<FeedGroup> groups = List.of();
 
   /** A cell with its line. */
   record HourRow(String line, Cell cell) {}
@@ -235,8 +236,9 @@ final class KindTables {
   }
 
   /** Takes a season in; each table shows it once it is told to. */
-  void take(Season newSeason, Units newUnits) {
-    season = newSeason;
+  void take(SeasonShown newShown, Units newUnits) {
+    season = newShown.season();
+    groups = newShown.fed();
     units = newUnits;
   }
 
@@ -272,7 +274,7 @@ final class KindTables {
 
   void showFed() {
     List<FedRow> rows = new ArrayList<>();
-    for (FeedGroup group : FeedGroup.of(season)) {
+    for (FeedGroup group : groups) {
       FeedGroup.Share fewer = group.fewer();
       FeedGroup.Share more = group.more();
       if (fewer != null) {

@@ -2,11 +2,7 @@ package org.fadeline.ui.season;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -20,20 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.season.Season;
-import org.fadeline.analysis.season.Season.By;
-import org.fadeline.figure.Figure;
-import org.fadeline.figure.FigureStyle;
-import org.fadeline.figure.SeasonFadesFigure;
-import org.fadeline.figure.SeasonFeedFigure;
-import org.fadeline.figure.SeasonFirstBiteFigure;
-import org.fadeline.figure.SeasonHoursFigure;
-import org.fadeline.figure.SeasonPastPlainFigure;
-import org.fadeline.figure.SeasonResultsFigure;
-import org.fadeline.model.talk.Picture;
-import org.fadeline.ui.control.DataTable;
-import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Invitation;
-import org.fadeline.ui.control.Looks;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
@@ -41,19 +24,12 @@ import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Teaching;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /** What the season screen shows: the folder, the filters, a page at a time, the sessions behind. */
 final class SeasonBody {
-  static final List<String> PAGES =
-      List.of("Results", "Line by hour", "First bites", "Fades", "Feed", "Learned", "Left out");
-
-  private static final List<String> PAGES_WITH_LIMITS =
-      List.of("Line by hour", "First bites", "Feed");
-
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final SeasonDesk desk;
@@ -64,15 +40,7 @@ final class SeasonBody {
   private final SeasonHead head;
   private final FilterBar filters;
   private final SessionsBehind behind;
-  private final SeasonTables tables;
-  private final KindTables kinds;
-  private final Map<String, Node> pages = new LinkedHashMap<>();
-  private final FigureCanvas results = canvas();
-  private final FigureCanvas hours = canvas();
-  private final FigureCanvas firstBites = canvas();
-  private final FigureCanvas fades = canvas();
-  private final FigureCanvas pastPlain = canvas();
-  private final FigureCanvas feed = canvas();
+  private final SeasonPages pages;
   private final Label waiting = new Label(SeasonWords.READING);
   private final Invitation invitation =
       new Invitation(
@@ -85,15 +53,10 @@ final class SeasonBody {
           "Limits at 95%, from drawing whole sessions; none below "
               + Season.FEWEST_FOR_LIMITS
               + " sessions");
-  private final Label learned = new Label();
   private final CheckBox teach = new CheckBox("Let reviews learn from these sessions");
   private final StackPane page = new StackPane();
   private final Segments<String> pageChoice;
-  private final Segments<By> byChoice;
-  private final Set<String> stale = new HashSet<>();
-  private String shownPage = PAGES.get(0);
   private SeasonState drawn = SeasonState.EMPTY;
-  private By by = By.LINE;
   private @Nullable Path wanted;
 
   SeasonBody(
@@ -105,12 +68,6 @@ final class SeasonBody {
     export = new SeasonExport(bench, desk, paths);
     pictures = new SeasonPictures(bench, preferences, desk, paths);
     head = new SeasonHead(this::choose, desk, exportMenu());
-    pictures.on(results, () -> Picture.Kind.SEASON_RESULTS);
-    pictures.on(hours, () -> Picture.Kind.SEASON_HOURS);
-    pictures.on(firstBites, () -> SeasonPictures.firstBites(by));
-    pictures.on(fades, () -> Picture.Kind.SEASON_FADES);
-    pictures.on(pastPlain, () -> Picture.Kind.SEASON_PAST_PLAIN);
-    pictures.on(feed, () -> Picture.Kind.SEASON_FEED);
     filters = new FilterBar(desk::filter);
     behind =
         new SessionsBehind(
@@ -132,41 +89,13 @@ final class SeasonBody {
             }
           }
         });
-    tables = new SeasonTables(this::showBehind);
-    kinds = new KindTables(this::showBehind);
-    byChoice = new Segments<>("By", List.of(By.values()), By::word, this::showBy);
-    byChoice.setMaxWidth(Region.USE_PREF_SIZE);
-    byChoice.choose(by);
-    pages.put(PAGES.get(0), page(results, tables.results));
-    pages.put(PAGES.get(1), page(hours, kinds.hours));
-    pages.put(PAGES.get(2), page(byChoice, firstBites, kinds.firstBites));
-    pages.put(PAGES.get(3), page(beside(fades, pastPlain), kinds.fades));
-    HBox fedAndFeed = beside(kinds.fed, tables.feed);
-    // The second has twice the columns.
-    kinds.fed.setPrefWidth(423);
-    tables.feed.setPrefWidth(580);
-    pages.put(PAGES.get(4), page(feed, fedAndFeed));
-    learned.setWrapText(true);
-    learned.setMinHeight(Region.USE_PREF_SIZE);
+    pages = new SeasonPages(preferences, bench.tasks(), teach, this::showBehind);
+    pages.offer(pictures);
     teach.setId("season-teach");
     teach.setOnAction(e -> teach(desk.state()));
     Watch.part(bench.stateProperty(), s -> s.choices().teaching() != null, teach::setSelected);
-    pages.put(PAGES.get(5), page(learned, teach, kinds.learned));
-    pages.put(PAGES.get(6), page(tables.files));
-    pageChoice = new Segments<>("Show", PAGES, name -> name, this::page);
+    pageChoice = new Segments<>("Show", SeasonPages.NAMES, name -> name, this::page);
     pageChoice.getStyleClass().add("tabs");
-    hours.setOnMouseClicked(
-        e -> {
-          Season.Cell cell =
-              new SeasonHoursFigure(desk.state().season(), style())
-                  .at(e.getX(), e.getY(), hours.getWidth(), hours.getHeight());
-          if (cell != null) {
-            showBehind(cell.sessions());
-          }
-        });
-    pastPlain.setId("season-past-plain");
-    feed.setId("season-feed");
-    hours.setId("season-hours");
     waiting.setId("season-waiting");
     foot.setId("season-foot");
     foot.getStyleClass().add("quiet");
@@ -177,7 +106,7 @@ final class SeasonBody {
         preferences.property(),
         p -> List.of(p.look(), p.textPercent(), p.units()),
         p -> showSeason(desk.state()));
-    page(PAGES.get(0));
+    page(SeasonPages.NAMES.get(0));
   }
 
   /** Hands on what reviews learn from, or takes it back. */
@@ -187,35 +116,6 @@ final class SeasonBody {
         teach.isSelected() && of != null
             ? new Teaching(String.valueOf(of.getFileName()), state.found().summaries())
             : null);
-  }
-
-  private static FigureCanvas canvas() {
-    FigureCanvas canvas = new FigureCanvas();
-    canvas.setMinHeight(200);
-    canvas.setPrefHeight(300);
-    return canvas;
-  }
-
-  private static HBox beside(Region... parts) {
-    HBox box = new HBox(10, parts);
-    for (Region part : parts) {
-      HBox.setHgrow(part, Priority.ALWAYS);
-      part.setPrefWidth(100);
-    }
-    return box;
-  }
-
-  private static VBox page(Region... parts) {
-    VBox box = new VBox(10, parts);
-    for (Region part : parts) {
-      if (part instanceof DataTable<?> table) {
-        table.hug();
-      }
-      if (!(part instanceof Segments || part instanceof Label || part instanceof CheckBox)) {
-        VBox.setVgrow(part, Priority.ALWAYS);
-      }
-    }
-    return box;
   }
 
   private void layOut() {
@@ -291,24 +191,19 @@ final class SeasonBody {
   }
 
   void putOnTalk() {
-    pictures.put(SeasonPictures.ofPage(PAGES.indexOf(shownPage), by));
+    pictures.put(pages.picture());
   }
 
   void savePicture() {
-    pictures.save(view, SeasonPictures.ofPage(PAGES.indexOf(shownPage), by));
+    pictures.save(view, pages.picture());
   }
 
   void page(String name) {
     pageChoice.choose(name);
-    Node node = pages.get(name);
-    if (node != null) {
-      shownPage = name;
-      fill(name);
-      boolean limits = PAGES_WITH_LIMITS.contains(name);
-      foot.setVisible(limits);
-      foot.setManaged(limits);
-      arrange();
-    }
+    pages.show(name);
+    foot.setVisible(pages.hasLimits());
+    foot.setManaged(pages.hasLimits());
+    arrange();
   }
 
   /** The page chosen; in its place, while nothing is read yet, that the folder is being read. */
@@ -320,35 +215,22 @@ final class SeasonBody {
       node.setVisible(!none);
       node.setManaged(!none);
     }
-    Node shown = none ? invitation : nothing ? waiting : pages.get(shownPage);
-    if (shown != null && !page.getChildren().equals(List.of(shown))) {
+    Node shown = none ? invitation : nothing ? waiting : pages.page();
+    if (!page.getChildren().equals(List.of(shown))) {
       page.getChildren().setAll(shown);
     }
   }
 
-  private void showBy(By chosen) {
-    by = chosen;
-    draw(firstBites, new SeasonFirstBiteFigure(desk.state().season(), by, style()));
-  }
-
   private void showBehind(List<Integer> sessions) {
-    SeasonState now = desk.state();
-    behind.show(sessions, now.season(), now.found());
-  }
-
-  private FigureStyle style() {
-    Preferences now = preferences.get();
-    return Looks.style(now.look(), now.units(), now.textPercent());
+    behind.show(sessions, desk.state().shown());
   }
 
   private void show(SeasonState state) {
-    SeasonState.Reading now = state.reading();
     head.show(state);
-    tables.reading(now != null);
-    kinds.reading(now != null);
+    pages.reading(state.reading() != null);
     if (isNew(state)) {
       drawn = state;
-      filters.offer(state.found().summaries());
+      filters.offer(state.shown().offers());
       showSeason(state);
       if (teach.isSelected() && state.reading() == null) {
         teach(state);
@@ -360,56 +242,11 @@ final class SeasonBody {
   /** Whether there is more to show than how far the reading is. */
   @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
   private boolean isNew(SeasonState state) {
-    return state.season() != drawn.season() || state.found() != drawn.found();
+    return state.shown() != drawn.shown() || state.found() != drawn.found();
   }
 
-  /** Takes the season in: the page shown is made anew, the others when they are next shown. */
   private void showSeason(SeasonState state) {
-    tables.take(state.season(), preferences.get().units());
-    kinds.take(state.season(), preferences.get().units());
-    stale.addAll(PAGES);
-    fill(shownPage);
-    behind.show(List.of(), state.season(), state.found());
-  }
-
-  private void fill(String name) {
-    if (!stale.remove(name)) {
-      return;
-    }
-    SeasonState state = desk.state();
-    Season season = state.season();
-    switch (PAGES.indexOf(name)) {
-      case 0 -> {
-        draw(results, new SeasonResultsFigure(season, style()));
-        tables.showResults();
-      }
-      case 1 -> {
-        draw(hours, new SeasonHoursFigure(season, style()));
-        kinds.showHours();
-      }
-      case 2 -> {
-        draw(firstBites, new SeasonFirstBiteFigure(season, by, style()));
-        kinds.showFirstBites();
-      }
-      case 3 -> {
-        draw(fades, new SeasonFadesFigure(season, style()));
-        draw(pastPlain, new SeasonPastPlainFigure(season, style()));
-        kinds.showFades();
-      }
-      case 4 -> {
-        draw(feed, new SeasonFeedFigure(season, style()));
-        kinds.showFed();
-        tables.showFeed();
-      }
-      case 5 -> {
-        learned.setText(SeasonWords.learned(season.learned()));
-        kinds.showLearned();
-      }
-      default -> tables.showFiles(state.found());
-    }
-  }
-
-  private static void draw(FigureCanvas canvas, Figure figure) {
-    canvas.show(figure::paint, figure.description());
+    pages.take(state);
+    behind.show(List.of(), state.shown());
   }
 }

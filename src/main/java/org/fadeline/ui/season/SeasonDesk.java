@@ -3,6 +3,8 @@ package org.fadeline.ui.season;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -10,7 +12,6 @@ import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.analysis.ReviewSettings;
-import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SessionSummary;
@@ -33,6 +34,13 @@ final class SeasonDesk {
 
   private static final String READING = "season";
   private static final String TABLES = "season-tables";
+  private static final String READY = "season-ready";
+
+  /** Sessions from which on the first tables take longer than they should. */
+  private static final int MANY = 2_000;
+
+  /** After so many rounds tables take no longer than they ever will, near enough. */
+  private static final int ROUNDS_TO_BE_READY = 6;
 
   /** Tables of a growing folder are made again after a pause of this many times their own time. */
   private static final int PAUSES = 6;
@@ -68,9 +76,7 @@ final class SeasonDesk {
   void open(Path folder) {
     index = new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
     filter = SeasonFilter.ALL;
-    state.set(
-        new SeasonState(
-            folder, SeasonState.EMPTY.found(), SeasonState.EMPTY.season(), null, 0, null));
+    state.set(SeasonState.of(folder));
     watch(folder);
     read(true);
   }
@@ -142,7 +148,7 @@ final class SeasonDesk {
 
   private void show(
       SeasonFolder found, SeasonFilter wanted, Reading reading, TaskService.Progress progress) {
-    Season season = laidOut(found).build(wanted);
+    SeasonShown season = laidOut(found).build(wanted);
     tasks.later(
         () -> {
           // Another folder may have been chosen meanwhile, or other filters.
@@ -164,25 +170,61 @@ final class SeasonDesk {
   @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
   private void finished(SeasonFolder found) {
     boolean shown = state.get().found() == found;
-    change(s -> s.withReading(null).withFound(found, s.season()));
+    change(s -> s.withReading(null).withFound(found, s.shown()));
     if (!shown) {
       filter(filter);
     }
+    getReady(found);
+  }
+
+  /**
+   * Makes the tables of many sessions a few times over for nobody, in the background: the first
+   * filter would otherwise be the one in which Java gets to know the work, and take twice as long.
+   */
+  private void getReady(SeasonFolder found) {
+    if (found.entries().size() < MANY) {
+      return;
+    }
+    tasks.submit(
+        READY,
+        "Getting ready to filter",
+        progress -> {
+          LaidOut sessions = laidOut(found);
+          for (int i = 0; i < ROUNDS_TO_BE_READY && !progress.cancelled(); i++) {
+            sessions.build(SeasonFilter.ALL);
+          }
+          return found;
+        },
+        new TaskService.Answer<>(ready -> {}, failure -> {}));
   }
 
   /** Lays a folder's sessions out; those laid out last are kept, for every filter takes them. */
   @SuppressWarnings("ReferenceEquality") // comparing ten thousand summaries would take too long
-  private SeasonBuilder laidOut(SeasonFolder found) {
+  private LaidOut laidOut(SeasonFolder found) {
     LaidOut last = laidOut;
     if (last == null || last.found != found) {
-      last = new LaidOut(found, new SeasonBuilder(found.summaries()));
+      List<SessionSummary> summaries = found.summaries();
+      last =
+          new LaidOut(
+              found,
+              new SeasonBuilder(summaries),
+              FilterOffers.of(summaries),
+              SeasonShown.files(found));
       laidOut = last;
     }
-    return last.builder;
+    return last;
   }
 
-  /** Sessions laid out for filters. */
-  private record LaidOut(SeasonFolder found, SeasonBuilder builder) {}
+  /** Sessions laid out for filters, and what the screen needs of all of them. */
+  private record LaidOut(
+      SeasonFolder found,
+      SeasonBuilder builder,
+      FilterOffers offers,
+      Map<SessionSummary, Path> files) {
+    SeasonShown build(SeasonFilter filter) {
+      return SeasonShown.of(builder.build(filter), offers, files);
+    }
+  }
 
   private void failed(Exception failure) {
     if (failure instanceof CancellationException) {
@@ -206,13 +248,14 @@ final class SeasonDesk {
   /** Looks at other sessions or lines. */
   void filter(SeasonFilter newFilter) {
     filter = newFilter;
+    tasks.cancel(READY);
     SeasonFolder found = state.get().found();
     tasks.submit(
         TABLES,
         "Putting the season together",
         progress -> laidOut(found).build(newFilter),
         new TaskService.Answer<>(
-            season -> change(s -> s.withSeason(season)),
+            season -> change(s -> s.withShown(season)),
             failure -> change(s -> s.withProblem("The tables could not be made: " + failure))));
   }
 

@@ -73,13 +73,13 @@ public final class SeasonScreen implements Screen {
                     "Save this picture",
                     () -> body.get().savePicture(),
                     "Shortcut+Shift+P")),
-            IntStream.range(0, SeasonBody.PAGES.size())
+            IntStream.range(0, SeasonPages.NAMES.size())
                 .mapToObj(
                     i ->
                         Command.of(
                             "Season",
-                            SeasonBody.PAGES.get(i),
-                            () -> body.get().page(SeasonBody.PAGES.get(i)),
+                            SeasonPages.NAMES.get(i),
+                            () -> body.get().page(SeasonPages.NAMES.get(i)),
                             "Alt+" + (i + 1))))
         .toList();
   }

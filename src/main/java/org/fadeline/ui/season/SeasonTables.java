@@ -16,6 +16,7 @@ import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.season.SeasonShown.FeedRow;
 import org.jspecify.annotations.Nullable;
 
 /** The tables of a season that go session by session, and the files left out. */
@@ -30,10 +31,8 @@ final class SeasonTables {
 
   private final IdentityHashMap<SessionSummary, List<String>> standing = new IdentityHashMap<>();
   private Units units = Units.LB_OZ_AND_METRES;
-  private Season season = SeasonState.EMPTY.season();
-
-  /** What one line of one session was fed. */
-  record FeedRow(int session, SessionSummary of, LineSummary line) {}
+  private SeasonShown shown = SeasonState.EMPTY.shown();
+  private Season season = shown.season();
 
   /** A file with what is the matter. */
   record FileRow(Path file, String place, String problem, String remedy) {}
@@ -174,13 +173,14 @@ final class SeasonTables {
   }
 
   /** Takes a season in; each table shows it once it is told to. */
-  void take(Season newSeason, Units newUnits) {
-    season = newSeason;
+  void take(SeasonShown newShown, Units newUnits) {
+    shown = newShown;
+    season = newShown.season();
     units = newUnits;
     standing.clear();
-    for (StandingOut one : StandingOut.of(newSeason)) {
+    for (StandingOut one : newShown.standing()) {
       standing
-          .computeIfAbsent(newSeason.sessions().get(one.session()), x -> new ArrayList<>())
+          .computeIfAbsent(season.sessions().get(one.session()), x -> new ArrayList<>())
           .add(SeasonWords.standsOut(one, newUnits));
     }
   }
@@ -197,16 +197,7 @@ final class SeasonTables {
   }
 
   void showFeed() {
-    List<FeedRow> feedRows = new ArrayList<>();
-    for (int i = 0; i < season.sessions().size(); i++) {
-      SessionSummary session = season.sessions().get(i);
-      for (LineSummary line : session.lines()) {
-        if (line.feed().feeds() > 0 && season.filter().holds(line)) {
-          feedRows.add(new FeedRow(i, session, line));
-        }
-      }
-    }
-    feed.show(feedRows);
+    feed.show(shown.feeds());
   }
 
   void showFiles(SeasonFolder found) {

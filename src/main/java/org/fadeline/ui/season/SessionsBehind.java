@@ -1,9 +1,7 @@
 package org.fadeline.ui.season;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
@@ -13,9 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
-import org.fadeline.index.SeasonFolder;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -74,16 +70,15 @@ final class SessionsBehind {
     }
   }
 
-  void show(List<Integer> sessions, Season season, SeasonFolder found) {
-    Map<SessionSummary.About, Path> files = new HashMap<>();
-    found.entries().forEach(e -> files.put(e.summary().about(), e.file()));
+  void show(List<Integer> sessions, SeasonShown shown) {
+    List<SessionSummary> all = shown.season().sessions();
     list.getItems()
         .setAll(
             sessions.stream()
-                .filter(i -> i >= 0 && i < season.sessions().size())
-                .map(season.sessions()::get)
-                .filter(s -> files.containsKey(s.about()))
-                .map(s -> new Row(s, Objects.requireNonNull(files.get(s.about()))))
+                .filter(i -> i >= 0 && i < all.size())
+                .map(all::get)
+                .filter(shown.files()::containsKey)
+                .map(s -> new Row(s, Objects.requireNonNull(shown.files().get(s))))
                 .toList());
     int n = list.getItems().size();
     heading.setText(n == 0 ? "Sessions behind it" : Say.count(n, "session") + " behind it");

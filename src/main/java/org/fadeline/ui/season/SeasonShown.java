@@ -1,0 +1,60 @@
+package org.fadeline.ui.season;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fadeline.analysis.season.FeedGroup;
+import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SessionSummary;
+import org.fadeline.analysis.season.SessionSummary.LineSummary;
+import org.fadeline.analysis.season.StandingOut;
+import org.fadeline.index.SeasonFolder;
+
+/**
+ * A season with what its tables and pictures need beside it: worked out in the background, for of
+ * many sessions it takes longer than a frame.
+ *
+ * @param season the season under the filter
+ * @param standing the sessions that stand out
+ * @param fed feed given against what came
+ * @param feeds what each line of each session was fed
+ * @param offers what can be filtered by
+ * @param files where each session is, by the summary itself
+ */
+record SeasonShown(
+    Season season,
+    List<StandingOut> standing,
+    List<FeedGroup> fed,
+    List<FeedRow> feeds,
+    FilterOffers offers,
+    Map<SessionSummary, Path> files) {
+  /** What one line of one session was fed. */
+  record FeedRow(int session, SessionSummary of, LineSummary line) {}
+
+  static SeasonShown of(Season season, FilterOffers offers, Map<SessionSummary, Path> files) {
+    return new SeasonShown(
+        season, StandingOut.of(season), FeedGroup.of(season), feeds(season), offers, files);
+  }
+
+  /** Returns where each session of a folder is. */
+  static Map<SessionSummary, Path> files(SeasonFolder found) {
+    Map<SessionSummary, Path> files = new IdentityHashMap<>();
+    found.entries().forEach(e -> files.put(e.summary(), e.file()));
+    return files;
+  }
+
+  private static List<FeedRow> feeds(Season season) {
+    List<FeedRow> rows = new ArrayList<>();
+    for (int i = 0; i < season.sessions().size(); i++) {
+      SessionSummary session = season.sessions().get(i);
+      for (LineSummary line : session.lines()) {
+        if (line.feed().feeds() > 0 && season.filter().holds(line)) {
+          rows.add(new FeedRow(i, session, line));
+        }
+      }
+    }
+    return rows;
+  }
+}
