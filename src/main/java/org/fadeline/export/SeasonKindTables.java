@@ -96,7 +96,7 @@ final class SeasonKindTables {
       SessionSummary session = season.sessions().get(one.session());
       rows.add(
           Table.row(
-              session.about().date().toString(),
+              SeasonTableSet.day(session),
               session.about().title(),
               one.measure().word(),
               one.value(),

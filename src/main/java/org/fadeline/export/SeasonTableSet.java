@@ -53,13 +53,18 @@ public final class SeasonTableSet {
     return written;
   }
 
+  /** Returns the date of a session, or null where its record tells none. */
+  static @Nullable String day(SessionSummary session) {
+    return session.about().dated() ? session.about().date().toString() : null;
+  }
+
   private static Table sessions(Season season) {
     List<List<@Nullable Object>> rows = new ArrayList<>();
     for (SessionSummary session : season.sessions()) {
       SessionSummary.Result result = session.result();
       rows.add(
           Table.row(
-              session.about().date().toString(),
+              day(session),
               session.about().title(),
               session.about().water(),
               result.fish(),
@@ -129,7 +134,7 @@ public final class SeasonTableSet {
         if (season.filter().holds(line)) {
           rows.add(
               Table.row(
-                  session.about().date().toString(),
+                  day(session),
                   line.name(),
                   String.join(", ", line.feed().baits()),
                   line.feed().feeds(),
@@ -182,7 +187,7 @@ public final class SeasonTableSet {
       PastPlainTally past = session.hasFades() ? season.pastPlain(session) : null;
       rows.add(
           Table.row(
-              session.about().date().toString(),
+              day(session),
               session.about().title(),
               past == null ? null : past.stays(),
               past == null ? null : past.minutes(),

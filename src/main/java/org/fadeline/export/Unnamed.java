@@ -113,6 +113,7 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
                   String.format(Locale.ROOT, "%06d", shown.size()),
                   TITLE,
                   DayAxis.COUNTED_FROM.plusDays(was.date().toEpochDay() - first.toEpochDay()),
+                  was.dated(),
                   water,
                   was.matchMinutes(),
                   was.day()),

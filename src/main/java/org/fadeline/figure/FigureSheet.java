@@ -69,9 +69,16 @@ public final class FigureSheet implements Figure {
     if (n == 0) {
       return "no session";
     }
-    String first = DayAxis.say(sessions.get(0).about().date());
-    String last = DayAxis.say(sessions.get(n - 1).about().date());
-    return FigureText.sessions(n) + ", " + (first.equals(last) ? first : first + " to " + last);
+    List<SessionSummary> dated = sessions.stream().filter(s -> s.about().dated()).toList();
+    if (dated.isEmpty()) {
+      return FigureText.sessions(n) + ", undated";
+    }
+    String first = DayAxis.say(dated.get(0).about().date());
+    String last = DayAxis.say(dated.get(dated.size() - 1).about().date());
+    return FigureText.sessions(n)
+        + ", "
+        + (first.equals(last) ? first : first + " to " + last)
+        + (dated.size() == n ? "" : ", " + (n - dated.size()) + " undated");
   }
 
   /** Returns the statements at the foot of a sheet of two sessions, named or not. */

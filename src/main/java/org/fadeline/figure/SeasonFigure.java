@@ -20,4 +20,10 @@ abstract class SeasonFigure extends StyledFigure {
   static double pointRadius(int sessions) {
     return sessions > 400 ? 2 : sessions > 60 ? 3 : 4.5;
   }
+
+  /** What is said where sessions that tell no date are not in the picture; empty without any. */
+  final String undatedLeftOut() {
+    int undated = season.sessions().size() - season.dated().size();
+    return undated == 0 ? "" : "Undated, not shown: " + FigureText.sessions(undated);
+  }
 }

@@ -17,7 +17,7 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
   /** Makes the figure. */
   public SeasonPastPlainFigure(Season season, FigureStyle style) {
     super(season, style, 2.2);
-    this.judged = season.sessions().stream().filter(SessionSummary::hasFades).toList();
+    this.judged = season.dated().stream().filter(SessionSummary::hasFades).toList();
   }
 
   @Override
@@ -43,11 +43,12 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
     return text
         + (stayed.isEmpty() ? "" : ", " + FigureText.minutes(longest) + " at most")
         + "."
-        + (unjudged() == 0 ? "" : " " + notYet() + ".");
+        + (unjudged() == 0 ? "" : " " + notYet() + ".")
+        + (undatedLeftOut().isEmpty() ? "" : " " + undatedLeftOut() + ".");
   }
 
   private int unjudged() {
-    return season.sessions().size() - judged.size();
+    return season.dated().size() - judged.size();
   }
 
   private String notYet() {
@@ -80,9 +81,9 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
         Pen.shortened(
             pen.small,
             width - area.getX() - 8,
-            unjudged() == 0
-                ? "min stayed past plain (ring: none)"
-                : "min stayed past plain (ring: none). " + notYet()));
+            "min stayed past plain (ring: none)"
+                + (unjudged() == 0 ? "" : ". " + notYet())
+                + (undatedLeftOut().isEmpty() ? "" : ". " + undatedLeftOut())));
     DayAxis.paint(plot, judged, width);
     double radius = pointRadius(judged.size());
     for (SessionSummary session : judged) {

@@ -10,10 +10,12 @@ import org.fadeline.analysis.season.SessionSummary;
 /** What each session came to, by date: logged a full point, at the scales a ring. */
 public final class SeasonResultsFigure extends SeasonFigure {
   private final boolean weights;
+  private final List<SessionSummary> dated;
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonResultsFigure(Season season, FigureStyle style) {
     super(season, style, 2.2);
+    this.dated = season.dated();
     this.weights = season.sessions().stream().anyMatch(s -> s.result().grams() > 0);
   }
 
@@ -24,10 +26,10 @@ public final class SeasonResultsFigure extends SeasonFigure {
 
   @Override
   public String description() {
-    if (season.sessions().isEmpty()) {
-      return "No session.";
+    if (dated.isEmpty()) {
+      return nothing();
     }
-    List<Double> sorted = season.sessions().stream().map(this::logged).sorted().toList();
+    List<Double> sorted = dated.stream().map(this::logged).sorted().toList();
     int n = sorted.size();
     return title()
         + ", "
@@ -42,7 +44,12 @@ public final class SeasonResultsFigure extends SeasonFigure {
         + say((sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2)
         + ", most "
         + say(sorted.get(n - 1))
-        + ".";
+        + "."
+        + (undatedLeftOut().isEmpty() ? "" : " " + undatedLeftOut() + ".");
+  }
+
+  private String nothing() {
+    return undatedLeftOut().isEmpty() ? "No session." : "No session with a date.";
   }
 
   private String say(double value) {
@@ -50,7 +57,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
   }
 
   private LocalDate date(int session) {
-    return season.sessions().get(session).about().date();
+    return dated.get(session).about().date();
   }
 
   private double logged(SessionSummary session) {
@@ -65,13 +72,13 @@ public final class SeasonResultsFigure extends SeasonFigure {
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
-    int n = season.sessions().size();
+    int n = dated.size();
     if (n == 0) {
-      pen.text("No session.", 14, 30, pen.body, pen.theme.secondInk());
+      pen.text(nothing(), 14, 30, pen.body, pen.theme.secondInk());
       return;
     }
     double most = 0;
-    for (SessionSummary session : season.sessions()) {
+    for (SessionSummary session : dated) {
       Double weighed = session.result().weighedGrams();
       most = Math.max(most, axis(logged(session)));
       most = Math.max(most, weights && weighed != null ? axis(weighed) : 0);
@@ -80,10 +87,15 @@ public final class SeasonResultsFigure extends SeasonFigure {
     double first = date(0).toEpochDay();
     double last = date(n - 1).toEpochDay();
     Plot plot = new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, most * 1.08);
-    plot.paintY(weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed");
-    DayAxis.paint(plot, season.sessions(), width);
+    String what = weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed";
+    plot.paintY(
+        Pen.shortened(
+            pen.small,
+            width - area.getX() - 8,
+            undatedLeftOut().isEmpty() ? what : what + ". " + undatedLeftOut()));
+    DayAxis.paint(plot, dated, width);
     double radius = pointRadius(n);
-    for (SessionSummary session : season.sessions()) {
+    for (SessionSummary session : dated) {
       double x = plot.x((double) session.about().date().toEpochDay());
       Double weighed = session.result().weighedGrams();
       if (weights && weighed != null) {

@@ -86,7 +86,9 @@ public record SeasonFolder(List<Entry> entries, List<Broken> broken, List<Copy> 
         broken.add(new Broken(bad.file, bad.problems));
       } else if (one instanceof Good good) {
         // A file copied to start another day's record keeps its id: the date tells them apart.
-        String which = good.summary.about().id() + " " + good.summary.about().date();
+        String which =
+            good.summary.about().id()
+                + (good.summary.about().dated() ? " " + good.summary.about().date() : "");
         byId.computeIfAbsent(which, w -> new ArrayList<>()).add(good);
       }
     }

@@ -248,7 +248,7 @@ public final class SeasonIndex {
               changed,
               hash,
               session.document().sequence(),
-              summary(session, depth),
+              result.undated() ? summary(session, depth).undated() : summary(session, depth),
               result.report().problems().stream()
                   .limit(MOST_WARNINGS)
                   .map(Problem::toString)

@@ -85,6 +85,7 @@ final class SummaryReader {
         text(),
         text(),
         LocalDate.ofEpochDay(in.getLong()),
+        truth(),
         maybeText(),
         in.getDouble(),
         new SessionSummary.Day(maybeNumber(), maybeNumber(), maybeNumber(), maybeNumber()));

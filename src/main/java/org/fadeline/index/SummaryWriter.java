@@ -81,6 +81,7 @@ final class SummaryWriter {
     text(about.id());
     text(about.title());
     out.writeLong(about.date().toEpochDay());
+    out.writeBoolean(about.dated());
     text(about.water());
     out.writeDouble(about.matchMinutes());
     number(about.day().waterC());

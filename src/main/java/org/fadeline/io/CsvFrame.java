@@ -19,6 +19,7 @@ final class CsvFrame {
   private final ZoneId zone;
   private final ReadOptions options;
   private final ImportReport.Collector problems;
+  private boolean undated;
 
   /**
    * The frame of one table.
@@ -43,8 +44,9 @@ final class CsvFrame {
    *
    * @param date the date
    * @param source in words, such as "that of the file"
+   * @param guess whether it may as well be another
    */
-  record Dated(LocalDate date, String source) {}
+  record Dated(LocalDate date, String source, boolean guess) {}
 
   /** Returns the row that sets the frame: one without id before one that is an event as well. */
   private @Nullable CsvRead firstOf(EventKind kind) {
@@ -80,6 +82,7 @@ final class CsvFrame {
     if (date == null) {
       date = otherDate.date();
       if (needsDate) {
+        undated = otherDate.guess;
         table.addAtTop(
             problems,
             Severity.WARNING,
@@ -88,6 +91,11 @@ final class CsvFrame {
       }
     }
     return new CsvTimes(zone, date, clockOf(reference.time()), options);
+  }
+
+  /** Returns whether the date taken is a guess, once {@link #times} was asked for. */
+  boolean isUndated() {
+    return undated;
   }
 
   private @Nullable LocalDate dateOf(CsvTimes.Written time) {

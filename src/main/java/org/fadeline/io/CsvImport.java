@@ -39,6 +39,7 @@ final class CsvImport implements SessionRules.ProblemPlaces {
   private final List<CsvRow> all = new ArrayList<>();
   private final List<CsvRead> reads = new ArrayList<>();
   private final EventCsv.Watcher watcher;
+  private boolean undated;
 
   CsvImport(
       CsvTable table,
@@ -78,7 +79,8 @@ final class CsvImport implements SessionRules.ProblemPlaces {
     return new ReadResult(
         usable ? Optional.ofNullable(session) : Optional.empty(),
         problems.report(),
-        Optional.empty());
+        Optional.empty(),
+        undated);
   }
 
   private void reject(CsvRow row) {
@@ -149,6 +151,7 @@ final class CsvImport implements SessionRules.ProblemPlaces {
   private @Nullable Session build(String title, String documentId, CsvFrame.Dated otherDate) {
     CsvFrame frame = new CsvFrame(table, reads, zone, options, problems);
     CsvTimes times = frame.times(otherDate);
+    undated = frame.isUndated();
     List<SessionEvent> events = events(times);
     Match match = frame.match(times, events);
     if (match == null) {

@@ -62,7 +62,8 @@ public final class EventCsv {
    * @param name of the file, for messages, the title and, where it holds one, the date
    */
   public static ReadResult parse(String name, String text, ReadOptions options) {
-    CsvFrame.Dated today = new CsvFrame.Dated(LocalDate.now(ZoneId.systemDefault()), "today's");
+    CsvFrame.Dated today =
+        new CsvFrame.Dated(LocalDate.now(ZoneId.systemDefault()), "today's", true);
     return parse(
         name, text, options, new ImportReport.Collector(), otherDate(name, today), Watcher.NONE);
   }
@@ -111,7 +112,7 @@ public final class EventCsv {
 
   private static CsvFrame.Dated otherDate(String name, CsvFrame.Dated otherwise) {
     return dateIn(name)
-        .map(date -> new CsvFrame.Dated(date, "that in the file's name"))
+        .map(date -> new CsvFrame.Dated(date, "that in the file's name", false))
         .orElse(otherwise);
   }
 
@@ -120,9 +121,9 @@ public final class EventCsv {
     try {
       Instant changed = Files.getLastModifiedTime(path).toInstant();
       return new CsvFrame.Dated(
-          changed.atZone(zone).toLocalDate(), "that of the file's last change");
+          changed.atZone(zone).toLocalDate(), "that of the file's last change", true);
     } catch (IOException e) {
-      return new CsvFrame.Dated(LocalDate.now(zone), "today's");
+      return new CsvFrame.Dated(LocalDate.now(zone), "today's", true);
     }
   }
 

@@ -121,7 +121,7 @@ public final class SeasonJson {
       texts(node.putArray("warnings"), entry == null ? List.of() : entry.warnings());
       node.put("id", about.id());
       node.put("title", about.title());
-      node.put("date", about.date().toString());
+      node.put("date", about.dated() ? about.date().toString() : null);
       node.put("water", about.water());
       JsonOut.number(node, "matchMinutes", about.matchMinutes());
       JsonOut.number(node, "waterC", about.day().waterC());

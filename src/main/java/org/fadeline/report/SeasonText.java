@@ -70,7 +70,7 @@ public final class SeasonText {
       String water = session.about().water();
       rows.add(
           List.of(
-              DAY.format(session.about().date()),
+              session.about().dated() ? DAY.format(session.about().date()) : "undated",
               water == null ? "–" : water,
               Integer.toString(result.fish()),
               weight(result.grams()) + (result.weights().missing() > 0 ? " or more" : ""),

@@ -155,7 +155,13 @@ class LearnedPriorsTest {
     SessionSummary.About about = summary.about();
     return new SessionSummary(
         new SessionSummary.About(
-            about.id(), about.title(), date, about.water(), about.matchMinutes(), about.day()),
+            about.id(),
+            about.title(),
+            date,
+            true,
+            about.water(),
+            about.matchMinutes(),
+            about.day()),
         summary.result(),
         summary.lines());
   }

@@ -24,7 +24,7 @@ class SeasonTableSetTest {
   private static SessionSummary session(String date, @Nullable Behind behind) {
     return new SessionSummary(
         new SessionSummary.About(
-            date, "Match", LocalDate.parse(date), null, 300, SessionSummary.Day.UNKNOWN),
+            date, "Match", LocalDate.parse(date), true, null, 300, SessionSummary.Day.UNKNOWN),
         new SessionSummary.Result(
             Grade.FULL,
             1,

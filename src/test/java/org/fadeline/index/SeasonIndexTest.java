@@ -182,6 +182,7 @@ class SeasonIndexTest {
                 "id",
                 "",
                 LocalDate.of(2026, 2, 28),
+                true,
                 null,
                 300,
                 new SessionSummary.Day(4.5, null, 359.0, null)),

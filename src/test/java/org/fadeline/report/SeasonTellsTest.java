@@ -39,6 +39,7 @@ class SeasonTellsTest {
                   "id" + i,
                   "Match",
                   LocalDate.of(2026, 5, i + 1),
+                  true,
                   "Alder",
                   300,
                   SessionSummary.Day.UNKNOWN),

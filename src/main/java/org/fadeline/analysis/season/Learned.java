@@ -102,7 +102,11 @@ public record Learned(
     for (SessionSummary other : others) {
       Double factor = other.result().scalesFactor();
       boolean estimated = other.result().weights().from() == WeightFrom.ESTIMATED;
-      if (factor != null && factor > 0 && estimated && other.about().date().isBefore(first)) {
+      if (factor != null
+          && factor > 0
+          && estimated
+          && other.about().dated()
+          && other.about().date().isBefore(first)) {
         factors.add(factor);
       }
     }

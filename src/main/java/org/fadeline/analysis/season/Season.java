@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A season's tables. Sessions are named by their index in {@code sessions}, so that any figure
  * leads back to what it rests on.
  *
- * @param sessions the sessions looked at, by date
+ * @param sessions the sessions looked at, by date, those that tell none last
  * @param filter which those are
  * @param lines what each kind of line gave, by hour of the match
  * @param firstBites time to first bite after feeding, by kind of line, bait and water
@@ -240,6 +240,11 @@ public record Season(
       return new PastPlainTally(
           stays + 1, minutes + more.minutes(), fish + more.fish(), grams + more.grams());
     }
+  }
+
+  /** Returns the sessions that tell their date: what goes over time is told of them. */
+  public List<SessionSummary> dated() {
+    return sessions.stream().filter(s -> s.about().dated()).toList();
   }
 
   /** Returns the stays past plain of one session, over the kinds of line looked at. */

@@ -54,7 +54,8 @@ final class SeasonColumns {
     sessions =
         all.stream()
             .sorted(
-                Comparator.comparing((SessionSummary s) -> s.about().date())
+                Comparator.comparing((SessionSummary s) -> !s.about().dated())
+                    .thenComparing(s -> s.about().date())
                     .thenComparing(s -> s.about().title())
                     .thenComparing(s -> s.about().id()))
             .toList();

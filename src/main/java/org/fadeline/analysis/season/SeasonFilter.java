@@ -99,7 +99,7 @@ public record SeasonFilter(
   boolean holdsDay(About about) {
     String water = about.water();
     return (waters.isEmpty() || (water != null && waters.contains(tidied(water))))
-        && (months.isEmpty() || months.contains(about.date().getMonthValue()))
+        && (months.isEmpty() || (about.dated() && months.contains(about.date().getMonthValue())))
         && (temperature == null || temperature.holds(about.day().waterC()))
         && (wind == null || wind.holds(about.day()));
   }

@@ -81,6 +81,7 @@ public final class SessionSummaries {
         session.document().id(),
         session.occasion().title(),
         session.occasion().date(),
+        true,
         session.occasion().venue().name(),
         session.match().lengthMillis() / TimeSpan.MILLIS_PER_MINUTE,
         day(session.occasion().weather()));

@@ -36,12 +36,18 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
     return minutes;
   }
 
+  /** Returns this of a record that does not tell its date. */
+  public SessionSummary undated() {
+    return new SessionSummary(about.undated(), result, lines);
+  }
+
   /**
    * Which session it is.
    *
    * @param id id of the document
    * @param title what the angler calls it
-   * @param date local date of all in
+   * @param date local date of all in; where the record tells none, that of the file's last change
+   * @param dated whether the record tells its date: one that does not belongs to no day or month
    * @param water name of the water, or null
    * @param matchMinutes from all in to all out
    * @param day what the day was like
@@ -50,9 +56,15 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
       String id,
       String title,
       LocalDate date,
+      boolean dated,
       @Nullable String water,
       double matchMinutes,
-      Day day) {}
+      Day day) {
+    /** Returns this of a record that does not tell its date. */
+    About undated() {
+      return new About(id, title, date, false, water, matchMinutes, day);
+    }
+  }
 
   /**
    * The weather of the day: means of its notes, each null where none says.

@@ -43,6 +43,7 @@ public final class SessionFiles {
     return new ReadResult(
         read.session().map(s -> options.correction().applied(s, FileText.nameOf(path))),
         read.report(),
-        read.readOnlyReason());
+        read.readOnlyReason(),
+        read.undated());
   }
 }

@@ -21,7 +21,9 @@ record FilterOffers(TreeSet<String> waters, TreeSet<Integer> months, TreeSet<Str
       if (water != null) {
         offers.waters.add(water.strip().toLowerCase(Locale.ROOT));
       }
-      offers.months.add(session.about().date().getMonthValue());
+      if (session.about().dated()) {
+        offers.months.add(session.about().date().getMonthValue());
+      }
       for (LineSummary line : session.lines()) {
         offers.lines.add(line.group());
       }

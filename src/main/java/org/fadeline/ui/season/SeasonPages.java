@@ -230,7 +230,13 @@ final class SeasonPages {
     if (state.season().sessions().size() < MANY) {
       canvas.show(figure::paint, figure.description());
     } else {
-      canvas.showAhead(figure::paint, figure.description(), new FigureCanvas.Ahead(tasks, true));
+      // What the picture shows in words takes a pass over all sessions too.
+      canvas.showAhead(figure::paint, figure.title(), new FigureCanvas.Ahead(tasks, true));
+      tasks.submit(
+          "words of " + canvas.getId(),
+          "Describing the picture",
+          progress -> figure.description(),
+          new TaskService.Answer<>(canvas::setAccessibleText, failure -> {}));
     }
   }
 }

@@ -68,11 +68,7 @@ final class SeasonTables {
 
   private void columnsOfResults() {
     results
-        .numbers(
-            "Date",
-            100,
-            s -> (double) s.about().date().toEpochDay(),
-            s -> DAY.format(s.about().date()))
+        .numbers("Date", 100, SeasonTables::place, SeasonTables::day)
         .words("Water", 115, s -> water(s))
         .numbers(
             "Fish", 55, s -> (double) s.result().fish(), s -> String.valueOf(s.result().fish()))
@@ -106,6 +102,18 @@ final class SeasonTables {
             s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
         .words("Past plain", 115, this::pastPlain)
         .words("Stands out", 330, this::standsOut);
+  }
+
+  /** Returns the day of a session in words. */
+  static String day(SessionSummary session) {
+    return session.about().dated() ? DAY.format(session.about().date()) : "undated";
+  }
+
+  /** By date; those without one come last. */
+  private static Double place(SessionSummary session) {
+    return session.about().dated()
+        ? (double) session.about().date().toEpochDay()
+        : Double.POSITIVE_INFINITY;
   }
 
   private static int nets(SessionSummary session) {
@@ -142,11 +150,7 @@ final class SeasonTables {
   }
 
   private void columnsOfFeed() {
-    feed.numbers(
-            "Date",
-            110,
-            r -> (double) r.of().about().date().toEpochDay(),
-            r -> DAY.format(r.of().about().date()))
+    feed.numbers("Date", 110, r -> place(r.of()), r -> day(r.of()))
         .words("Line", 140, r -> Say.capital(r.line().name()))
         .words("Fed with", 200, r -> String.join(", ", r.line().feed().baits()))
         .numbers(

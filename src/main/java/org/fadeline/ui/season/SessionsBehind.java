@@ -102,7 +102,7 @@ final class SessionsBehind {
         setGraphic(null);
         return;
       }
-      day.setText(SeasonTables.DAY.format(row.session().about().date()));
+      day.setText(SeasonTables.day(row.session()));
       title.setText(row.session().about().title());
       setGraphic(rows);
     }

@@ -37,7 +37,7 @@ final class Summaries {
       grams += line.grams();
     }
     return new SessionSummary(
-        new About(date + water, "Match", LocalDate.parse(date), water, 300, day),
+        new About(date + water, "Match", LocalDate.parse(date), true, water, 300, day),
         new Result(
             Grade.FULL, fish, grams, new Weights(WeightFrom.ESTIMATED, missing), List.of(), null),
         List.of(lines));

@@ -1,0 +1,161 @@
+package org.fadeline.ui;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.stage.Stage;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.index.ManySessions;
+import org.fadeline.ui.control.Command;
+import org.fadeline.ui.control.DialogPathChooser;
+import org.fadeline.ui.control.Fonts;
+import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.season.SeasonScreen;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.TaskService.Running;
+import org.fadeline.ui.state.ThreadTaskService;
+import org.fadeline.ui.state.Workbench;
+
+/**
+ * How long the JavaFX thread is busy from one pulse to the next in the real window while a season
+ * of many sessions is opened, paged through and filtered: its own processor time. A benchmark main,
+ * on a display:
+ *
+ * <pre>
+ * mvn -q -Pbench test-compile exec:exec -Dbench.main=org.fadeline.ui.SeasonPulses -Dbench="10000 FOLDER"
+ * </pre>
+ */
+public final class SeasonPulses {
+  /** Pulses without anything going on after which a step is over. */
+  private static final int QUIET = 20;
+
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+  private final Workbench bench;
+  private final MainWindow window;
+  private final SeasonScreen season;
+  private final List<Step> steps = new ArrayList<>();
+
+  /** Something done, by the name it is told under. */
+  private record Step(String name, Runnable action) {}
+
+  /** Starts it with the number of sessions and the folder they are, or are made, in. */
+  public static void main(String[] args) throws IOException {
+    Path folder = Path.of(args[1]);
+    ManySessions.make(folder, Integer.parseInt(args[0]));
+    Platform.startup(() -> new SeasonPulses(new Stage()).start(folder));
+  }
+
+  private SeasonPulses(Stage stage) {
+    Fonts.load();
+    PreferenceStore preferences = new PreferenceStore(Preferences.DEFAULT, changed -> {});
+    bench =
+        new Workbench(
+            new FakeDesk(),
+            Reviewer::review,
+            new ThreadTaskService(Platform::runLater, Throwable::printStackTrace),
+            FadelineApp::checkThread);
+    Navigation navigation = new Navigation();
+    PathChooser paths = new DialogPathChooser();
+    season = new SeasonScreen(bench, preferences, navigation, paths);
+    window = new MainWindow(stage, bench, preferences, List.of(season), paths);
+  }
+
+  private void start(Path folder) {
+    window.show();
+    window.showScreen("Season");
+    // Once to warm up, then again, with what was open before put away.
+    for (String run : List.of("first time: ", "again: ")) {
+      steps.add(new Step(run + "open", () -> season.open(folder)));
+      for (Command page : season.commands().subList(4, season.commands().size())) {
+        steps.add(new Step(run + "page " + page.title(), page.action()));
+      }
+      steps.add(new Step(run + "page Results", page("Results")));
+      steps.add(new Step(run + "filter by wind", () -> wind(1)));
+      steps.add(new Step(run + "no filter", () -> wind(0)));
+    }
+    new Pulses().start();
+  }
+
+  private Runnable page(String title) {
+    return season.commands().stream()
+        .filter(c -> c.title().equals(title))
+        .map(Command::action)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void wind(int choice) {
+    Node box = window.scene().lookup("#season-wind");
+    if (box instanceof ComboBox<?> winds) {
+      winds.getSelectionModel().select(choice);
+    }
+  }
+
+  /** Takes step after step, each once the one before has come to rest. */
+  private final class Pulses extends AnimationTimer {
+    private final List<Long> busy = new ArrayList<>();
+    private int step = -1;
+    private int quiet;
+    private long last;
+
+    @Override
+    public void handle(long now) {
+      long used = THREADS.getCurrentThreadCpuTime();
+      if (step >= 0) {
+        busy.add(used - last);
+      }
+      List<String> going =
+          bench.tasks().runningProperty().get().stream().map(Running::title).toList();
+      quiet = going.isEmpty() ? quiet + 1 : 0;
+      if (quiet > QUIET) {
+        if (step >= 0) {
+          tell();
+        }
+        next();
+      }
+      last = THREADS.getCurrentThreadCpuTime();
+      Platform.requestNextPulse();
+    }
+
+    private void next() {
+      busy.clear();
+      quiet = 0;
+      step++;
+      if (step == steps.size()) {
+        stop();
+        season.close();
+        bench.close();
+        Platform.exit();
+      } else {
+        long before = THREADS.getCurrentThreadCpuTime();
+        steps.get(step).action().run();
+        busy.add(THREADS.getCurrentThreadCpuTime() - before);
+      }
+    }
+
+    private void tell() {
+      long longest = Collections.max(busy);
+      long over = busy.stream().filter(b -> b > 16_000_000).count();
+      System.out.printf(
+          Locale.ROOT,
+          "%-32s longest %6.1f ms, over 16 ms: %d of %d%n",
+          steps.get(step).name(),
+          longest / 1e6,
+          over,
+          busy.size());
+    }
+  }
+}
