@@ -31,12 +31,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** A record that tells no date belongs to no day of a season, and counts in all the rest. */
 class UndatedSessionTest {
   private static final String TABLE =
-      "time,event,line,weight_g\n"
-          + "10:00,all-in,,\n"
-          + "10:05,cast,short,\n"
-          + "10:10,landed,short,900\n"
-          + "10:40,landed,short,1200\n"
-          + "11:00,all-out,,\n";
+      """
+      time,event,line,weight_g
+      10:00,all-in,,
+      10:05,cast,short,
+      10:10,landed,short,900
+      10:40,landed,short,1200
+      11:00,all-out,,
+      """;
 
   @TempDir private Path folder = Path.of("");
 

@@ -3,8 +3,8 @@ package org.fadeline.ui.season;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -220,7 +220,7 @@ final class SeasonDesk {
       SeasonFolder found,
       SeasonBuilder builder,
       FilterOffers offers,
-      Map<SessionSummary, Path> files) {
+      IdentityHashMap<SessionSummary, Path> files) {
     SeasonShown build(SeasonFilter filter) {
       return SeasonShown.of(builder.build(filter), offers, files);
     }

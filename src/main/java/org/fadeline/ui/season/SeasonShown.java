@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
@@ -29,18 +28,19 @@ record SeasonShown(
     List<FeedGroup> fed,
     List<FeedRow> feeds,
     FilterOffers offers,
-    Map<SessionSummary, Path> files) {
+    IdentityHashMap<SessionSummary, Path> files) {
   /** What one line of one session was fed. */
   record FeedRow(int session, SessionSummary of, LineSummary line) {}
 
-  static SeasonShown of(Season season, FilterOffers offers, Map<SessionSummary, Path> files) {
+  static SeasonShown of(
+      Season season, FilterOffers offers, IdentityHashMap<SessionSummary, Path> files) {
     return new SeasonShown(
         season, StandingOut.of(season), FeedGroup.of(season), feeds(season), offers, files);
   }
 
   /** Returns where each session of a folder is. */
-  static Map<SessionSummary, Path> files(SeasonFolder found) {
-    Map<SessionSummary, Path> files = new IdentityHashMap<>();
+  static IdentityHashMap<SessionSummary, Path> files(SeasonFolder found) {
+    IdentityHashMap<SessionSummary, Path> files = new IdentityHashMap<>();
     found.entries().forEach(e -> files.put(e.summary(), e.file()));
     return files;
   }

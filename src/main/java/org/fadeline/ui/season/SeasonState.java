@@ -1,8 +1,8 @@
 package org.fadeline.ui.season;
 
 import java.nio.file.Path;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SeasonBuilder;
 import org.fadeline.analysis.season.SeasonFilter;
@@ -44,7 +44,9 @@ record SeasonState(
         folder,
         new SeasonFolder(List.of(), List.of(), List.of()),
         SeasonShown.of(
-            SeasonBuilder.build(List.of(), SeasonFilter.ALL), FilterOffers.of(List.of()), Map.of()),
+            SeasonBuilder.build(List.of(), SeasonFilter.ALL),
+            FilterOffers.of(List.of()),
+            new IdentityHashMap<>()),
         null,
         0,
         null);
