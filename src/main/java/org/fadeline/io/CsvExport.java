@@ -13,14 +13,11 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.csv.CSVPrinter;
 import org.fadeline.model.EventKind;
-import org.fadeline.model.Feed;
-import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
-import org.jspecify.annotations.Nullable;
 
-/** Writes the event CSV. */
+/** Writes the event CSV: its columns, its rows and the calls among them. */
 final class CsvExport {
   private final Session session;
   private final ZoneId zone;
@@ -122,94 +119,24 @@ final class CsvExport {
 
   private Map<String, String> row(SessionEvent event) {
     Map<String, String> row = frame(event.kind(), event.at());
-    text(row, "id", event.id());
+    EventCells.put(row, "id", event.id());
     String lineId = event.lineId();
     if (lineId != null) {
       putLine(row, lineId);
     }
-    text(row, "note", event.note());
-    text(row, "other", unknown.ofEvent(event.id()));
-    putOwn(row, event);
+    EventCells.put(row, "note", event.note());
+    EventCells.put(row, "other", unknown.ofEvent(event.id()));
+    EventCells.write(event, zone, row);
     return row;
   }
 
   private void putLine(Map<String, String> row, String lineId) {
     Line line = lines.get(lineId);
     String name = line == null || line.name().isBlank() ? lineId : line.name();
-    text(row, "line", name);
+    EventCells.put(row, "line", name);
     String slug = CsvText.slug(name);
     if (!slug.equals(lineId) || sharedSlugs.contains(slug)) {
-      text(row, "line_id", lineId);
-    }
-  }
-
-  private void putOwn(Map<String, String> row, SessionEvent event) {
-    if (event instanceof SessionEvent.Fed fed) {
-      putFeed(row, fed.feed());
-    } else if (event instanceof SessionEvent.Lost lost) {
-      text(row, "species", lost.species());
-    } else if (event instanceof SessionEvent.Move move) {
-      text(row, "reason", move.reason());
-    } else if (event instanceof SessionEvent.Off off) {
-      text(row, "reason", off.reason());
-    } else if (event instanceof SessionEvent.Stopped stopped) {
-      text(row, "reason", stopped.reason());
-    } else if (event instanceof SessionEvent.Change change) {
-      text(row, "bait", change.hookbait());
-    } else if (event instanceof SessionEvent.Net net) {
-      Integer number = net.net();
-      if (number != null) {
-        row.put("count", number.toString());
-      }
-    } else {
-      if (event instanceof SessionEvent.Neighbour neighbour) {
-        text(row, "peg", neighbour.peg());
-      }
-      Fish fish = event.fishOrNull();
-      if (fish != null) {
-        putFish(row, fish);
-      }
-    }
-  }
-
-  private static void putFish(Map<String, String> row, Fish fish) {
-    row.put("count", Integer.toString(fish.count()));
-    text(row, "species", fish.species());
-    number(row, "weight_g", fish.grams());
-    if (fish.weighed()) {
-      row.put("weighed", "yes");
-    } else if (fish.grams() != null) {
-      row.put("weighed", "no");
-    }
-  }
-
-  private void putFeed(Map<String, String> row, Feed feed) {
-    text(row, "bait", feed.bait());
-    Feed.Amount amount = feed.amount();
-    if (amount != null) {
-      number(row, "amount", amount.value());
-      row.put("unit", amount.unit().word());
-    }
-    text(row, "method", feed.method());
-    Feed.Pattern pattern = feed.pattern();
-    if (pattern != null) {
-      number(row, "every_s", pattern.everySeconds());
-      Long until = pattern.until();
-      if (until != null) {
-        row.put("until", ClockTimes.local(until, zone));
-      }
-    }
-  }
-
-  private static void text(Map<String, String> row, String name, @Nullable String value) {
-    if (value != null) {
-      row.put(name, CsvText.guard(value));
-    }
-  }
-
-  private static void number(Map<String, String> row, String name, @Nullable Double value) {
-    if (value != null) {
-      row.put(name, Json.Num.of(value).digits());
+      EventCells.put(row, "line_id", lineId);
     }
   }
 }

@@ -1,5 +1,6 @@
 package org.fadeline.io;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,9 +13,86 @@ import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
 import org.jspecify.annotations.Nullable;
 
-/** Reads what each kind of event carries from the cells of its row. */
+/** What each kind of event carries as cells of its row, both ways. */
 final class EventCells {
   private EventCells() {}
+
+  /**
+   * Writes what an event carries into the cells of its row, by column; what is not known has no
+   * cell.
+   *
+   * @param zone whose clock times are written by
+   */
+  static void write(SessionEvent event, ZoneId zone, Map<String, String> row) {
+    if (event instanceof SessionEvent.Fed fed) {
+      writeFeed(fed.feed(), zone, row);
+    } else if (event instanceof SessionEvent.Lost lost) {
+      put(row, "species", lost.species());
+    } else if (event instanceof SessionEvent.Move move) {
+      put(row, "reason", move.reason());
+    } else if (event instanceof SessionEvent.Off off) {
+      put(row, "reason", off.reason());
+    } else if (event instanceof SessionEvent.Stopped stopped) {
+      put(row, "reason", stopped.reason());
+    } else if (event instanceof SessionEvent.Change change) {
+      put(row, "bait", change.hookbait());
+    } else if (event instanceof SessionEvent.Net net) {
+      Integer number = net.net();
+      if (number != null) {
+        row.put("count", number.toString());
+      }
+    } else {
+      if (event instanceof SessionEvent.Neighbour neighbour) {
+        put(row, "peg", neighbour.peg());
+      }
+      Fish fish = event.fishOrNull();
+      if (fish != null) {
+        writeFish(fish, row);
+      }
+    }
+  }
+
+  private static void writeFish(Fish fish, Map<String, String> row) {
+    row.put("count", Integer.toString(fish.count()));
+    put(row, "species", fish.species());
+    put(row, "weight_g", fish.grams());
+    if (fish.weighed()) {
+      row.put("weighed", "yes");
+    } else if (fish.grams() != null) {
+      row.put("weighed", "no");
+    }
+  }
+
+  private static void writeFeed(Feed feed, ZoneId zone, Map<String, String> row) {
+    put(row, "bait", feed.bait());
+    Feed.Amount amount = feed.amount();
+    if (amount != null) {
+      put(row, "amount", amount.value());
+      row.put("unit", amount.unit().word());
+    }
+    put(row, "method", feed.method());
+    Feed.Pattern pattern = feed.pattern();
+    if (pattern != null) {
+      put(row, "every_s", pattern.everySeconds());
+      Long until = pattern.until();
+      if (until != null) {
+        row.put("until", ClockTimes.local(until, zone));
+      }
+    }
+  }
+
+  /** Puts a text into its cell, guarded, where there is one. */
+  static void put(Map<String, String> row, String name, @Nullable String value) {
+    if (value != null) {
+      row.put(name, CsvText.guard(value));
+    }
+  }
+
+  private static void put(Map<String, String> row, String name, @Nullable Double value) {
+    if (value != null) {
+      row.put(name, Json.Num.of(value).digits());
+    }
+  }
 
   /** Reads an event; where a cell is bad, its problem is added and the value is not to be used. */
   static SessionEvent read(

@@ -7,9 +7,15 @@ public final class FreshIds {
   private final Set<String> taken;
   private int last;
 
-  /** Makes ids beside those taken. */
+  /** Makes ids beside those taken, from e1 on. */
   public FreshIds(Set<String> taken) {
+    this(taken, 0);
+  }
+
+  /** Makes ids beside those taken, from the one after a number on. */
+  public FreshIds(Set<String> taken, int last) {
     this.taken = taken;
+    this.last = last;
   }
 
   /** Returns the next one. */

@@ -2,6 +2,7 @@ package org.fadeline.log;
 
 import java.util.HashSet;
 import java.util.Set;
+import org.fadeline.io.FreshIds;
 import org.fadeline.model.Edit;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
@@ -148,10 +149,6 @@ public record Press(Edit edit, String eventId) {
   private static String freshId(Session session) {
     Set<String> taken = new HashSet<>();
     session.events().forEach(event -> taken.add(event.id()));
-    int number = taken.size() + 1;
-    while (taken.contains("e" + number)) {
-      number++;
-    }
-    return "e" + number;
+    return new FreshIds(taken, taken.size()).next();
   }
 }
