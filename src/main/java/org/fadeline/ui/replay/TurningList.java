@@ -5,11 +5,14 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.css.PseudoClass;
+import javafx.scene.control.IndexedCell;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -26,16 +29,31 @@ import org.jspecify.annotations.Nullable;
 
 /** The moments worth going to; choosing one goes there. */
 final class TurningList {
+  /** A row is never lower than this, pixels. */
+  private static final double LOWEST = 20;
+
+  /** So many rows off, a point is come to by scrolling on. */
+  private static final int NEAR = 20;
+
+  private static final int MOST_STEPS = 60;
   private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
 
   private final Workbench bench;
   private final VBox view = new VBox();
   private final Label count = new Label();
-  private final ListView<TurningPoint> list = new ListView<>();
+  private final ListView<TurningPoint> list =
+      new ListView<>() {
+        @Override
+        protected void layoutChildren() {
+          super.layoutChildren();
+          reveal();
+        }
+      };
   private final Map<String, Integer> places = new HashMap<>();
   private ZoneId zone = ZoneOffset.UTC;
   private List<TurningPoint> shown = List.of();
-  private int current = -1;
+  private final ReadOnlyIntegerWrapper current = new ReadOnlyIntegerWrapper(-1);
+  private boolean toReveal;
 
   TurningList(Workbench bench) {
     this.bench = bench;
@@ -102,18 +120,59 @@ final class TurningList {
       }
     }
     if (!points.equals(shown)) {
-      shown = points;
-      list.getItems().setAll(points);
+      replace(points);
       count.setText(
           points.isEmpty() ? "" : points.size() + (state.choices().hindsight() ? "" : " so far"));
     }
-    if (now != current) {
-      current = now;
-      list.refresh();
-      if (now >= 0) {
-        list.scrollTo(Math.max(0, now - 2));
-      }
+    if (now != current.get()) {
+      current.set(now);
+      toReveal = now >= 0;
+      list.requestLayout();
     }
+  }
+
+  /** Takes in other points, those at the head of the list that are the same left as they are. */
+  private void replace(List<TurningPoint> points) {
+    int same = 0;
+    while (same < Math.min(points.size(), shown.size())
+        && points.get(same).equals(shown.get(same))) {
+      same++;
+    }
+    shown = points;
+    list.getItems().remove(same, list.getItems().size());
+    list.getItems().addAll(points.subList(same, points.size()));
+  }
+
+  /**
+   * Scrolls to the current point once the list knows its cells. The list's own way puts a cell at
+   * the top even where too few follow to fill the room, before it knows how high they are.
+   */
+  private void reveal() {
+    if (!toReveal || !(list.lookup(".virtual-flow") instanceof VirtualFlow<?> flow)) {
+      return;
+    }
+    toReveal = false;
+    flow.layout();
+    int now = current.get();
+    IndexedCell<?> first = flow.getFirstVisibleCell();
+    IndexedCell<?> last = flow.getLastVisibleCell();
+    if (first == null || last == null || now >= list.getItems().size()) {
+      return;
+    }
+    if (now < first.getIndex() - NEAR || now > last.getIndex() + NEAR) {
+      int room = (int) Math.ceil(flow.getHeight() / LOWEST);
+      flow.scrollToTop(Math.max(0, Math.min(now - 2, list.getItems().size() - room)));
+      flow.layout();
+    }
+    for (int i = 0; i < MOST_STEPS && isBelow(flow, now); i++) {
+      flow.scrollPixels(flow.getHeight() / 2);
+    }
+    flow.scrollTo(now);
+  }
+
+  private static boolean isBelow(VirtualFlow<?> flow, int index) {
+    IndexedCell<?> last = flow.getLastVisibleCell();
+    return last != null && last.getIndex() < index;
   }
 
   /** Time, the line's colour, what happened, what it rests on. */
@@ -140,6 +199,12 @@ final class TurningList {
       title.wrappingWidthProperty().bind(room);
       detail.wrappingWidthProperty().bind(room);
       setOnMouseClicked(e -> go(getItem()));
+      current.addListener(now -> mark());
+      indexProperty().addListener(index -> mark());
+    }
+
+    private void mark() {
+      pseudoClassStateChanged(CURRENT, !isEmpty() && getIndex() == current.get());
     }
 
     @Override
@@ -148,7 +213,7 @@ final class TurningList {
       if (empty || point == null) {
         setGraphic(null);
         setAccessibleText(null);
-        pseudoClassStateChanged(CURRENT, false);
+        mark();
         return;
       }
       time.setText(Say.shortClock(point.at(), zone));
@@ -162,7 +227,7 @@ final class TurningList {
               + ";");
       setGraphic(box);
       setAccessibleText(time.getText() + ", " + point.title() + ", " + point.detail());
-      pseudoClassStateChanged(CURRENT, getIndex() == current);
+      mark();
     }
   }
 }

@@ -1,0 +1,125 @@
+package org.fadeline.ui.replay;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
+import javafx.scene.Scene;
+import javafx.scene.control.ListView;
+import javafx.scene.control.skin.VirtualFlow;
+import javafx.stage.Stage;
+import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
+import org.fadeline.ui.HandMade;
+import org.fadeline.ui.state.FakeDesk;
+import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A list with more turning points than it has pixels. */
+@ExtendWith(ApplicationExtension.class)
+class TurningListTest {
+  private static final int MOVES = 500;
+  private static final long STAY = 30_000;
+
+  private final List<String> logged = new ArrayList<>();
+  private final Handler listener =
+      new Handler() {
+        @Override
+        public void publish(LogRecord entry) {
+          // The bare scene has no style sheet: of that nothing is asked here.
+          if (!"javafx.css".equals(entry.getLoggerName())) {
+            logged.add(entry.getLoggerName() + ": " + entry.getMessage());
+          }
+        }
+
+        @Override
+        public void flush() {}
+
+        @Override
+        public void close() {}
+      };
+
+  private final FxRobot robot = new FxRobot();
+  private final Workbench bench = FakeDesk.opened(moves());
+  private TurningList turns;
+
+  /** Back and forth between two lines. */
+  private static Session moves() {
+    Session frame = HandMade.session();
+    List<SessionEvent> events = new ArrayList<>();
+    for (int i = 0; i < MOVES; i++) {
+      String line = i % 2 == 0 ? "short" : "shallow";
+      Stamp stamp = new Stamp("m" + i, frame.match().allIn() + i * STAY, line, null);
+      events.add(new SessionEvent.Cast(stamp));
+    }
+    return frame.withEvents(events);
+  }
+
+  @Start
+  void show(Stage stage) {
+    Logger.getLogger("").addHandler(listener);
+    turns = new TurningList(bench);
+    stage.setScene(new Scene(turns.view(), 320, 300));
+    stage.show();
+  }
+
+  @AfterEach
+  void stopListening() {
+    Logger.getLogger("").removeHandler(listener);
+  }
+
+  private void seek(int move) {
+    robot.interact(
+        () -> {
+          bench.transport().seek(bench.state().playhead().range().from() + move * STAY);
+          turns.show(bench.state());
+        });
+    WaitForAsyncUtils.waitForFxEvents(12);
+  }
+
+  private boolean isVisible(int index) {
+    VirtualFlow<?> flow =
+        (VirtualFlow<?>)
+            requireNonNull((ListView<?>) turns.view().lookup("#turning-points"))
+                .lookup(".virtual-flow");
+    return flow.getFirstVisibleCell().getIndex() <= index
+        && index <= flow.getLastVisibleCell().getIndex();
+  }
+
+  private int last() {
+    return bench.state().turningPoints().size() - 1;
+  }
+
+  @Test
+  void theLatestPointIsSeenHoweverThePlayheadCameThere() {
+    for (int move : new int[] {480, 3, 250, 251, 252, 253, 254, 460, 470, 499, 100, 499}) {
+      seek(move);
+      assertEquals(move, last() + 1);
+      assertTrue(isVisible(last()), "move " + move);
+    }
+    assertEquals(List.of(), logged);
+  }
+
+  @Test
+  void withHindsightTheCurrentOneIsSeen() {
+    robot.interact(() -> bench.hindsight(true));
+    for (int move : new int[] {400, 20, 300, 495, 10}) {
+      seek(move);
+      assertTrue(last() > 490);
+      assertTrue(isVisible(move - 1), "move " + move);
+    }
+    assertEquals(List.of(), logged);
+  }
+}
