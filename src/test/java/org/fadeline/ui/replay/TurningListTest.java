@@ -19,6 +19,7 @@ import org.fadeline.model.Stamp;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -53,7 +54,7 @@ class TurningListTest {
 
   private final FxRobot robot = new FxRobot();
   private final Workbench bench = FakeDesk.opened(moves());
-  private TurningList turns;
+  private @Nullable TurningList turns;
 
   /** Back and forth between two lines. */
   private static Session moves() {
@@ -70,8 +71,9 @@ class TurningListTest {
   @Start
   void show(Stage stage) {
     Logger.getLogger("").addHandler(listener);
-    turns = new TurningList(bench);
-    stage.setScene(new Scene(turns.view(), 320, 300));
+    TurningList made = new TurningList(bench);
+    turns = made;
+    stage.setScene(new Scene(made.view(), 320, 300));
     stage.show();
   }
 
@@ -84,7 +86,7 @@ class TurningListTest {
     robot.interact(
         () -> {
           bench.transport().seek(bench.state().playhead().range().from() + move * STAY);
-          turns.show(bench.state());
+          requireNonNull(turns).show(bench.state());
         });
     WaitForAsyncUtils.waitForFxEvents(12);
   }
@@ -92,7 +94,7 @@ class TurningListTest {
   private boolean isVisible(int index) {
     VirtualFlow<?> flow =
         (VirtualFlow<?>)
-            requireNonNull((ListView<?>) turns.view().lookup("#turning-points"))
+            requireNonNull((ListView<?>) requireNonNull(turns).view().lookup("#turning-points"))
                 .lookup(".virtual-flow");
     return flow.getFirstVisibleCell().getIndex() <= index
         && index <= flow.getLastVisibleCell().getIndex();
