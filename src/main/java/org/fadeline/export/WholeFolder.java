@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.UUID;
+import org.fadeline.io.UnfinishedFiles;
 
 /** Writes a folder of files whole or not at all. */
 final class WholeFolder {
@@ -35,13 +36,14 @@ final class WholeFolder {
     Files.createDirectories(parent);
     // Not a temporary folder of the JDK's making: that would be open to its owner alone.
     Path part = Files.createDirectory(parent.resolve(".fadeline-" + UUID.randomUUID()));
+    UnfinishedFiles.begin(part);
     try {
       content.writeTo(part);
       moveInto(part, folder);
     } catch (FileSystemException e) {
       throw named(part, folder, e);
     } finally {
-      deleteTree(part);
+      UnfinishedFiles.end(part);
     }
   }
 
@@ -58,6 +60,7 @@ final class WholeFolder {
       return;
     }
     Path part = Files.createDirectory(folder.resolve(".fadeline-" + UUID.randomUUID()));
+    UnfinishedFiles.begin(part);
     try {
       content.writeTo(part);
       try (var files = Files.list(part)) {
@@ -68,7 +71,7 @@ final class WholeFolder {
     } catch (FileSystemException e) {
       throw named(part, folder, e);
     } finally {
-      deleteTree(part);
+      UnfinishedFiles.end(part);
     }
   }
 
@@ -98,16 +101,5 @@ final class WholeFolder {
       throw new IOException(folder + ": the folder holds files; choose a new or empty one", e);
     }
     Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
-  }
-
-  private static void deleteTree(Path folder) throws IOException {
-    if (Files.exists(folder)) {
-      try (var files = Files.list(folder)) {
-        for (Path file : files.toList()) {
-          Files.delete(file);
-        }
-      }
-      Files.delete(folder);
-    }
   }
 }

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a file whole or not at all: the old file stays until the new one is complete and on the
- * disk; a failed or cancelled write leaves nothing behind.
+ * disk; a failed or cancelled write leaves nothing behind, nor does one in a program told to stop.
  */
 public final class WholeFile {
   private WholeFile() {}
@@ -41,11 +41,12 @@ public final class WholeFile {
     Files.createDirectories(folder);
     // Not a temporary file of the JDK's making: that would be readable by its owner alone.
     Path part = folder.resolve(".fadeline-" + UUID.randomUUID() + ".part");
+    UnfinishedFiles.begin(part);
     try {
       fill(part, file, content);
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
-      Files.deleteIfExists(part);
+      UnfinishedFiles.end(part);
     }
   }
 

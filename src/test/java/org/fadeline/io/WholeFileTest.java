@@ -2,11 +2,16 @@ package org.fadeline.io;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,5 +60,48 @@ class WholeFileTest {
     Path file = folder.resolve("x/y/c.txt");
     WholeFile.write(file, "new");
     assertEquals("new", Files.readString(file));
+  }
+
+  /** Writes a file without end, and says when it has begun. */
+  static final class Endless {
+    private Endless() {}
+
+    /** Takes the file. */
+    public static void main(String[] args) throws IOException {
+      WholeFile.write(
+          Path.of(args[0]),
+          out -> {
+            out.write(new byte[100_000]);
+            System.out.println("begun");
+            while (true) {
+              out.write(1);
+            }
+          });
+    }
+  }
+
+  @Test
+  void aProgramToldToStopTakesAwayWhatItHadBegun() throws Exception {
+    Process child =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Endless.class.getName(),
+                folder.resolve("d.txt").toString())
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    try (BufferedReader out =
+        new BufferedReader(
+            new InputStreamReader(child.getInputStream(), StandardCharsets.US_ASCII))) {
+      assertEquals("begun", out.readLine());
+      assertEquals(1, files().size());
+      child.destroy();
+      assertTrue(child.waitFor(30, TimeUnit.SECONDS));
+    } finally {
+      child.destroyForcibly();
+    }
+    assertEquals(List.of(), files());
   }
 }
