@@ -5,10 +5,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.Review;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
-import org.fadeline.model.Outcome;
 import org.fadeline.model.SessionEvent;
 
 /** Weight of every fish, a row a line, with the middle one marked and how estimates ran off. */
@@ -64,17 +64,15 @@ public final class CatchWeightsFigure extends StyledFigure {
 
   /** Returns how the estimates stand to the scales, or an empty text. */
   private String scalesWords(FigureText words) {
-    double weighed =
-        review.session().outcome().weighIn().stream().mapToDouble(Outcome.NetWeight::grams).sum();
-    double logged = review.summary().caught().weightG();
-    if (weighed <= 0 || logged <= 0) {
+    NetScale.Total nets = NetScale.total(NetScale.of(review.session()));
+    if (nets.scalesG() == null || nets.factor() == null) {
       return "";
     }
-    long percent = Math.round(100 * (weighed / logged - 1));
-    return "Logged "
-        + words.weight(logged)
+    long percent = Math.round(100 * (nets.factor() - 1));
+    return "All nets: logged "
+        + words.weight(nets.logged().grams())
         + ", scales "
-        + words.weight(weighed)
+        + words.weight(nets.scalesG())
         + (percent == 0
             ? ": level."
             : ": " + Math.abs(percent) + "% " + (percent > 0 ? "more." : "less."));

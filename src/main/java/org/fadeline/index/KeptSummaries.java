@@ -22,7 +22,7 @@ final class KeptSummaries {
   private static final long FORMAT = 0x4661_6465_6c69_6e65L;
 
   /** Goes up whenever a summary holds or means something else. */
-  private static final int VERSION = 5;
+  private static final int VERSION = 6;
 
   private static final int HEAD = Long.BYTES + Integer.BYTES + Long.BYTES;
 

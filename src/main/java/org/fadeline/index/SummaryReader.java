@@ -96,7 +96,7 @@ final class SummaryReader {
         Grade.valueOf(text()),
         in.getInt(),
         in.getDouble(),
-        new SessionSummary.Weights(WeightFrom.valueOf(text()), in.getInt()),
+        new SessionSummary.Weights(WeightFrom.valueOf(text()), in.getInt(), maybeNumber()),
         list(in::getDouble),
         truth() ? new SessionSummary.Placing(place(), place()) : null);
   }

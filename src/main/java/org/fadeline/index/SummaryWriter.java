@@ -96,6 +96,7 @@ final class SummaryWriter {
     out.writeDouble(result.grams());
     text(result.weights().from().name());
     out.writeInt(result.weights().missing());
+    number(result.weights().scalesFactor());
     numbers(result.netGrams());
     SessionSummary.Placing placing = result.placing();
     out.writeBoolean(placing != null);

@@ -9,6 +9,7 @@ import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
@@ -17,7 +18,6 @@ import org.fadeline.analysis.StayOrGo;
 import org.fadeline.analysis.TimeSpan;
 import org.fadeline.model.Line;
 import org.fadeline.model.Occasion;
-import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
 import org.jspecify.annotations.Nullable;
@@ -82,15 +82,14 @@ public final class ReviewText {
             + " foul-hooked. Record: "
             + summary.grade().label()
             + ".");
-    double weighed =
-        review.session().outcome().weighIn().stream().mapToDouble(NetWeight::grams).sum();
-    if (weighed > 0 && summary.caught().weightG() > 0) {
+    NetScale.Total nets = NetScale.total(NetScale.of(review.session()));
+    if (nets.scalesG() != null && nets.factor() != null) {
       out.line(
           String.format(
               Locale.ROOT,
-              "At the scales %s: %.2f times the estimates.",
-              words.weight(weighed),
-              weighed / summary.caught().weightG()));
+              "At the scales %s, foul-hooked fish included: %.2f times what was logged.",
+              words.weight(nets.scalesG()),
+              nets.factor()));
     }
   }
 

@@ -137,7 +137,7 @@ public final class SeasonJson {
       ArrayNode nets = node.putArray("netsG");
       result.netGrams().forEach(nets::add);
       JsonOut.number(node, "weighedG", result.weighedGrams());
-      JsonOut.number(node, "scalesFactor", result.scalesFactor());
+      JsonOut.number(node, "scalesFactor", result.weights().scalesFactor());
       SessionSummary.Placing placing = result.placing();
       node.put("position", placing == null ? null : placing.position());
       node.put("of", placing == null ? null : placing.of());

@@ -144,7 +144,7 @@ class LearnedPriorsTest {
       ReviewSettings settings = ReviewSettings.DEFAULT.withLearned(learned);
       assertEquals(days < 0 ? 1 : 0, settings.estimates().matches(), days + " days");
       if (days < 0) {
-        double factor = Math.log(requireNonNull(summary.result().scalesFactor()));
+        double factor = Math.log(requireNonNull(summary.result().weights().scalesFactor()));
         double told = settings.estimates().factor().logMean();
         assertTrue(Math.abs(told) < Math.abs(factor) && told * factor > 0);
       }

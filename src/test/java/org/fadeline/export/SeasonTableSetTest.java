@@ -29,7 +29,7 @@ class SeasonTableSetTest {
             Grade.FULL,
             1,
             400,
-            new SessionSummary.Weights(WeightFrom.ESTIMATED, 0),
+            new SessionSummary.Weights(WeightFrom.ESTIMATED, 0, null),
             List.of(),
             null),
         List.of(

@@ -190,7 +190,7 @@ class SeasonIndexTest {
                 Grade.FULL,
                 3,
                 1234.5,
-                new SessionSummary.Weights(WeightFrom.ESTIMATED, 2),
+                new SessionSummary.Weights(WeightFrom.ESTIMATED, 2, 1.05),
                 List.of(500.0, 750.0),
                 new SessionSummary.Placing(null, 20)),
             List.of(bare, full));

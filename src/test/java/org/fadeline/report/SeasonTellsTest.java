@@ -47,7 +47,7 @@ class SeasonTellsTest {
                   Grade.FULL,
                   FISH[i],
                   100.0 * FISH[i],
-                  new SessionSummary.Weights(WeightFrom.ESTIMATED, 0),
+                  new SessionSummary.Weights(WeightFrom.ESTIMATED, 0, null),
                   List.of(),
                   null),
               List.of(

@@ -100,7 +100,7 @@ public record Learned(
             .orElse(LocalDate.MAX);
     List<Double> factors = new ArrayList<>();
     for (SessionSummary other : others) {
-      Double factor = other.result().scalesFactor();
+      Double factor = other.result().weights().scalesFactor();
       boolean estimated = other.result().weights().from() == WeightFrom.ESTIMATED;
       if (factor != null
           && factor > 0

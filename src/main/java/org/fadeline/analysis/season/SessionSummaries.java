@@ -13,6 +13,7 @@ import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.FirstBites;
 import org.fadeline.analysis.Grade;
+import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.RecordGrade;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Reviewer;
@@ -146,7 +147,8 @@ public final class SessionSummaries {
         RecordGrade.of(session),
         fish,
         grams,
-        new Weights(Reviewer.weightFrom(session), missing),
+        new Weights(
+            Reviewer.weightFrom(session), missing, NetScale.total(NetScale.of(session)).factor()),
         session.outcome().weighIn().stream().map(Outcome.NetWeight::grams).toList(),
         placed == null ? null : new Placing(placed.position(), placed.of()));
   }

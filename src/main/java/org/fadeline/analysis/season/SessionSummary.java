@@ -111,14 +111,6 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
           ? null
           : (Double) netGrams.stream().mapToDouble(Double::doubleValue).sum();
     }
-
-    /** Returns weighed over estimated, or null where one is not known or 0. */
-    public @Nullable Double scalesFactor() {
-      Double weighed = weighedGrams();
-      return weighed == null || !(grams > 0) || weights.missing > 0
-          ? null
-          : (Double) (weighed / grams);
-    }
   }
 
   /**
@@ -126,8 +118,10 @@ public record SessionSummary(About about, Result result, List<LineSummary> lines
    *
    * @param from where they come from
    * @param missing fish without a weight
+   * @param scalesFactor weight at the scales over weight logged, foul-hooked fish in both; null
+   *     where the two do not speak of the same fish
    */
-  public record Weights(WeightFrom from, int missing) {}
+  public record Weights(WeightFrom from, int missing, @Nullable Double scalesFactor) {}
 
   /**
    * Placing.

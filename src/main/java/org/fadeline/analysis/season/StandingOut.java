@@ -61,7 +61,7 @@ public record StandingOut(
                 ? null
                 : (Double) (result.grams() / hours);
         case FISH -> hours < LEAST_HOURS ? null : (Double) (result.fish() / hours);
-        case SCALES -> result.scalesFactor();
+        case SCALES -> result.weights().scalesFactor();
       };
     }
 

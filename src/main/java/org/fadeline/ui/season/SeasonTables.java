@@ -92,8 +92,8 @@ final class SeasonTables {
         .numbers(
             "Scales / logged",
             115,
-            s -> s.result().scalesFactor(),
-            s -> "×" + String.format(Locale.ROOT, "%.2f", s.result().scalesFactor()))
+            s -> s.result().weights().scalesFactor(),
+            s -> "×" + String.format(Locale.ROOT, "%.2f", s.result().weights().scalesFactor()))
         .words("Place", 70, s -> place(s.result().placing()))
         .numbers(
             "Fished",

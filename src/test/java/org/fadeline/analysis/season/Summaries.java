@@ -39,7 +39,12 @@ final class Summaries {
     return new SessionSummary(
         new About(date + water, "Match", LocalDate.parse(date), true, water, 300, day),
         new Result(
-            Grade.FULL, fish, grams, new Weights(WeightFrom.ESTIMATED, missing), List.of(), null),
+            Grade.FULL,
+            fish,
+            grams,
+            new Weights(WeightFrom.ESTIMATED, missing, null),
+            List.of(),
+            null),
         List.of(lines));
   }
 
