@@ -138,6 +138,10 @@ final class TurningList {
         && points.get(same).equals(shown.get(same))) {
       same++;
     }
+    if (points.size() < shown.size() && list.lookup(".virtual-flow") instanceof VirtualFlow<?> f) {
+      // Before the rows at the end go, so that no room is left over below those that stay.
+      comeNear(f, points.size() - 1, points.size());
+    }
     shown = points;
     list.getItems().remove(same, list.getItems().size());
     list.getItems().addAll(points.subList(same, points.size()));
@@ -160,14 +164,19 @@ final class TurningList {
       return;
     }
     if (now < first.getIndex() - NEAR || now > last.getIndex() + NEAR) {
-      int room = (int) Math.ceil(flow.getHeight() / LOWEST);
-      flow.scrollToTop(Math.max(0, Math.min(now - 2, list.getItems().size() - room)));
-      flow.layout();
+      comeNear(flow, now, list.getItems().size());
     }
     for (int i = 0; i < MOST_STEPS && isBelow(flow, now); i++) {
       flow.scrollPixels(flow.getHeight() / 2);
     }
     flow.scrollTo(now);
+  }
+
+  /** Puts a row in or just below the room, with rows enough after the first to fill it. */
+  private static void comeNear(VirtualFlow<?> flow, int index, int rows) {
+    int room = (int) Math.ceil(flow.getHeight() / LOWEST);
+    flow.scrollToTop(Math.max(0, Math.min(index - 2, rows - room)));
+    flow.layout();
   }
 
   private static boolean isBelow(VirtualFlow<?> flow, int index) {

@@ -115,6 +115,16 @@ class TurningListTest {
   }
 
   @Test
+  void soItIsGoingBackStepByStep() {
+    for (int move = 499; move > 330; move -= 7) {
+      seek(move);
+      assertEquals(move, last() + 1);
+      assertTrue(isVisible(last()), "move " + move);
+    }
+    assertEquals(List.of(), logged);
+  }
+
+  @Test
   void withHindsightTheCurrentOneIsSeen() {
     robot.interact(() -> bench.hindsight(true));
     for (int move : new int[] {400, 20, 300, 495, 10}) {
