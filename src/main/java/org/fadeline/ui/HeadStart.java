@@ -16,6 +16,7 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.TaskService;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and reviews the match the program was started on while the window is still being put
@@ -42,6 +43,9 @@ final class HeadStart implements AutoCloseable {
   private final Units units;
   private final CompletableFuture<Desk.Held> held = new CompletableFuture<>();
   private final CompletableFuture<Review> review = new CompletableFuture<>();
+
+  /** The match as it was read: what is held has every edit since. */
+  private volatile @Nullable Session read;
 
   /**
    * Sets off.
@@ -72,8 +76,10 @@ final class HeadStart implements AutoCloseable {
   private void work(Desk desk) {
     try {
       Desk.Held opened = desk.open(path, WAITED_FOR);
+      Session session = opened.session();
+      read = session;
       held.complete(opened);
-      review.complete(Reviewer.review(opened.session(), ReviewSettings.DEFAULT, units));
+      review.complete(Reviewer.review(session, ReviewSettings.DEFAULT, units));
     } catch (Desk.Refusal | RuntimeException failure) {
       held.completeExceptionally(failure);
       review.completeExceptionally(failure);
@@ -125,11 +131,7 @@ final class HeadStart implements AutoCloseable {
   /** Returns the review of a session: the one begun here, or another where that is asked for. */
   Review review(Session session, ReviewSettings settings, Units asked) {
     boolean begun =
-        held.isDone()
-            && !held.isCompletedExceptionally()
-            && held.join().session().equals(session)
-            && settings.equals(ReviewSettings.DEFAULT)
-            && asked.equals(units);
+        session.equals(read) && settings.equals(ReviewSettings.DEFAULT) && asked.equals(units);
     return begun ? review.join() : Reviewer.review(session, settings, asked);
   }
 

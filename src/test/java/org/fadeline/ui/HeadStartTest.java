@@ -10,10 +10,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.model.Edit;
 import org.fadeline.model.Session;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.Desk;
 import org.junit.jupiter.api.Test;
@@ -46,6 +49,19 @@ class HeadStartTest {
     Review asked = start.review(session, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES);
     assertNotSame(begun, asked);
     assertEquals(Reviewer.review(session, ReviewSettings.DEFAULT), asked);
+    start.close();
+  }
+
+  @Test
+  void reviewsAnEditedMatchAnew() throws Exception {
+    HeadStart start = new HeadStart(copy(), new FileDesk(folder), Units.LB_OZ_AND_METRES);
+    Desk.Held held = start.held();
+    Session opened = held.session();
+    start.review(opened, ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES);
+    List<SessionEvent> fewer = opened.events().subList(0, opened.events().size() / 2);
+    held.append(Edit.between("Delete half", opened, opened.withEvents(fewer))).join();
+    Review asked = start.review(held.session(), ReviewSettings.DEFAULT, Units.LB_OZ_AND_METRES);
+    assertEquals(Reviewer.review(held.session(), ReviewSettings.DEFAULT), asked);
     start.close();
   }
 
