@@ -54,25 +54,13 @@ public final class NetCourse {
    * @param error how far estimates run off, as known before the match
    */
   public static NetCourse asKnownThen(Session session, EstimateError error) {
-    NetLimit limit = session.match().rules().netLimit();
-    Double most = limit == null ? null : (Double) limit.grams();
-    NetRun run = new NetRun();
-    List<NetState> steps = new ArrayList<>();
-    for (SessionEvent event : session.events()) {
-      if (run.take(event)) {
-        NetSum sum = run.sum(run.net());
-        Parts parts = sum.parts(run.weights());
-        steps.add(
-            new NetState(
-                run.net(),
-                event.at(),
-                sum.logged(),
-                parts == null ? null : parts.likely(error.factor(), most),
-                limit,
-                false));
-      }
-    }
-    return new NetCourse(steps);
+    return course(
+        session,
+        false,
+        (run, most) -> {
+          Parts parts = run.sum(run.net()).parts(run.weights());
+          return parts == null ? null : parts.likely(error.factor(), most);
+        });
   }
 
   /**
@@ -107,19 +95,39 @@ public final class NetCourse {
       FishWeights weights,
       Map<Integer, Parts> wholes,
       Map<Integer, Double> scales) {
+    return course(
+        session,
+        true,
+        (run, most) -> {
+          Parts parts = run.sum(run.net()).parts(weights);
+          Parts whole = wholes.get(run.net());
+          Double came = scales.get(run.net());
+          return parts == null || whole == null || came == null
+              ? null
+              : parts.likely(whole, came, most);
+        });
+  }
+
+  /** Says what the net in use may weigh. */
+  private interface Weighing {
+    NetState.@Nullable Likely of(NetRun run, @Nullable Double limitG);
+  }
+
+  private static NetCourse course(Session session, boolean hindsight, Weighing weighing) {
     NetLimit limit = session.match().rules().netLimit();
     Double most = limit == null ? null : (Double) limit.grams();
     NetRun run = new NetRun();
     List<NetState> steps = new ArrayList<>();
     for (SessionEvent event : session.events()) {
       if (run.take(event)) {
-        NetSum sum = run.sum(run.net());
-        Parts parts = sum.parts(weights);
-        Parts whole = wholes.get(run.net());
-        Double came = scales.get(run.net());
-        NetState.Likely likely =
-            parts == null || whole == null || came == null ? null : parts.likely(whole, came, most);
-        steps.add(new NetState(run.net(), event.at(), sum.logged(), likely, limit, true));
+        steps.add(
+            new NetState(
+                run.net(),
+                event.at(),
+                run.sum(run.net()).logged(),
+                weighing.of(run, most),
+                limit,
+                hindsight));
       }
     }
     return new NetCourse(steps);

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.fadeline.analysis.FishWeights.Sort;
+import org.fadeline.analysis.NetScale.Logged;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 
-/** Goes through a log in order and keeps what each net holds, the same fish as {@link NetScale}. */
+/** Goes through a log in order and keeps what each net holds. */
 final class NetRun {
   private final FishWeights weights = new FishWeights();
   private final Map<Integer, NetSum> nets = new HashMap<>();
@@ -21,6 +24,17 @@ final class NetRun {
 
   /** Fish without a weight, until a count may give them one. */
   private record Without(int net, Sort sort, int count) {}
+
+  NetRun() {
+    sum(net);
+  }
+
+  /** Returns what the log put into each net that was in use, by its number. */
+  SortedMap<Integer, Logged> logged() {
+    SortedMap<Integer, Logged> logged = new TreeMap<>();
+    nets.forEach((number, sum) -> logged.put(number, sum.logged()));
+    return logged;
+  }
 
   /** Returns the number of the net in use. */
   int net() {
@@ -47,6 +61,7 @@ final class NetRun {
       case NET -> {
         Integer number = ((SessionEvent.Net) event).net();
         net = number == null ? net + 1 : Math.max(1, number);
+        sum(net);
         return true;
       }
       case LANDED, FOUL -> {

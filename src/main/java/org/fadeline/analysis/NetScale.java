@@ -2,12 +2,10 @@ package org.fadeline.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
-import org.fadeline.model.Fish;
+import java.util.SortedMap;
 import org.fadeline.model.MatchRules.NetLimit;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
-import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,17 +30,8 @@ public record NetScale(
     /** Nothing logged. */
     public static final Logged NOTHING = new Logged(0, 0, 0);
 
-    private Logged plus(int moreFish, @Nullable Double moreGrams) {
-      return new Logged(
-          fish + moreFish,
-          unweighed + (moreGrams == null ? moreFish : 0),
-          grams + (moreGrams == null ? 0 : moreGrams));
-    }
-
     private Logged plus(Logged other) {
-      // A count takes back the fish it gives a weight to, but no more than this net holds.
-      return new Logged(
-          fish + other.fish, Math.max(0, unweighed + other.unweighed), grams + other.grams);
+      return new Logged(fish + other.fish, unweighed + other.unweighed, grams + other.grams);
     }
   }
 
@@ -121,34 +110,9 @@ public record NetScale(
    * one by one since the count before it.
    */
   public static List<NetScale> of(Session session) {
-    TreeMap<Integer, Logged> logged = new TreeMap<>();
-    logged.put(1, Logged.NOTHING);
-    int net = 1;
-    Logged sinceCount = Logged.NOTHING;
-    for (SessionEvent event : session.events()) {
-      Fish fish = event.fishOrNull();
-      switch (event.kind()) {
-        case NET -> {
-          Integer number = ((SessionEvent.Net) event).net();
-          net = number == null ? net + 1 : Math.max(1, number);
-          logged.putIfAbsent(net, Logged.NOTHING);
-        }
-        case LANDED, FOUL -> {
-          if (fish != null) {
-            Logged more = Logged.NOTHING.plus(fish.count(), fish.grams());
-            sinceCount = sinceCount.plus(more);
-            logged.merge(net, more, Logged::plus);
-          }
-        }
-        case COUNT -> {
-          if (fish != null) {
-            logged.merge(net, beyond(fish, sinceCount), Logged::plus);
-            sinceCount = Logged.NOTHING;
-          }
-        }
-        default -> {}
-      }
-    }
+    NetRun run = new NetRun();
+    session.events().forEach(run::take);
+    SortedMap<Integer, Logged> logged = run.logged();
     for (NetWeight weighed : session.outcome().weighIn()) {
       logged.putIfAbsent(weighed.net(), Logged.NOTHING);
     }
@@ -156,16 +120,6 @@ public record NetScale(
     List<NetScale> nets = new ArrayList<>();
     logged.forEach((n, of) -> nets.add(new NetScale(n, of, weighed(session, n), limit)));
     return List.copyOf(nets);
-  }
-
-  private static Logged beyond(Fish count, Logged oneByOne) {
-    int fish = Math.max(0, count.count() - oneByOne.fish);
-    Double grams = count.grams();
-    if (grams == null) {
-      return new Logged(fish, fish, 0);
-    }
-    // Fish logged without a weight are weighed by the count.
-    return new Logged(fish, -oneByOne.unweighed, Math.max(0, grams - oneByOne.grams));
   }
 
   private static @Nullable NetWeight weighed(Session session, int net) {
