@@ -1,5 +1,7 @@
 package org.fadeline.ui;
 
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,8 +32,8 @@ import org.fadeline.ui.help.AboutSheet;
 import org.fadeline.ui.help.HelpSheet;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
+import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -171,8 +173,8 @@ public final class MainWindow {
   static void styleControls(Preferences preferences) {
     Application.setUserAgentStylesheet(
         preferences.look() == Preferences.Look.LIGHT
-            ? new atlantafx.base.theme.PrimerLight().getUserAgentStylesheet()
-            : new atlantafx.base.theme.PrimerDark().getUserAgentStylesheet());
+            ? new PrimerLight().getUserAgentStylesheet()
+            : new PrimerDark().getUserAgentStylesheet());
   }
 
   private void restyle() {

@@ -8,6 +8,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -127,7 +128,7 @@ final class StartScreen {
     Button button = new Button(title);
     button.getStyleClass().add("row-button");
     button.setAccessibleHelp(place);
-    button.setTooltip(new javafx.scene.control.Tooltip(place));
+    button.setTooltip(new Tooltip(place));
     button.setOnAction(e -> open.accept(path));
     return button;
   }

@@ -1,5 +1,6 @@
 package org.fadeline.ui;
 
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
@@ -14,9 +15,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Watch;
-import org.fadeline.ui.state.Activity;
+import org.fadeline.ui.control.WrappedCell;
 import org.fadeline.ui.state.Activity.Problem;
 import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
@@ -93,11 +95,11 @@ final class TroubleSheet {
   }
 
   private static TableColumn<Problem, String> column(
-      String title, double width, java.util.function.Function<Problem, String> text) {
+      String title, double width, Function<Problem, String> text) {
     TableColumn<Problem, String> column = new TableColumn<>(title);
     column.setPrefWidth(width);
     column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
-    column.setCellFactory(c -> new org.fadeline.ui.control.WrappedCell<>());
+    column.setCellFactory(c -> new WrappedCell<>());
     return column;
   }
 

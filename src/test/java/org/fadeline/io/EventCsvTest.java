@@ -15,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.fadeline.io.open.SessionFiles;
+import org.fadeline.model.Document;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
@@ -78,7 +79,7 @@ class EventCsvTest {
     Session session = Sessions.small();
     session =
         session.withDocument(
-            new org.fadeline.model.Document(
+            new Document(
                 "d", 1, Map.of("/events/e5/swim~1side", "{\"a\":[1,2.50]}")));
     String csv = EventCsv.write(session);
     assertTrue(csv.lines().findFirst().orElseThrow().endsWith(",note,peg,line_id,other"), csv);

@@ -1,8 +1,10 @@
 package org.fadeline.io;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitraries;
@@ -284,7 +286,7 @@ public final class Sessions {
                 "2026-04-04T10:00:00Z",
                 "2026-08-15T09:00:00Z",
                 "2027-01-01T00:00:00Z")
-            .map(s -> java.time.Instant.parse(s).toEpochMilli());
+            .map(s -> Instant.parse(s).toEpochMilli());
     return Combinators.combine(zones, starts, Arbitraries.integers().between(1, 5), text())
         .flatAs((zone, start, lineCount, title) -> session(zone, start, lineCount, title));
   }
@@ -299,7 +301,7 @@ public final class Sessions {
             .between(0, 30)
             .flatMap(
                 n -> {
-                  List<Arbitrary<SessionEvent>> each = new java.util.ArrayList<>();
+                  List<Arbitrary<SessionEvent>> each = new ArrayList<>();
                   for (int i = 0; i < n; i++) {
                     each.add(
                         events(
@@ -315,7 +317,7 @@ public final class Sessions {
     Occasion occasion =
         new Occasion(
             title,
-            java.time.Instant.ofEpochMilli(allIn).atZone(zone).toLocalDate(),
+            Instant.ofEpochMilli(allIn).atZone(zone).toLocalDate(),
             zone,
             Venue.UNKNOWN,
             Peg.UNKNOWN,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fadeline.log.PadKeys.Conflict;
@@ -23,7 +24,7 @@ class PadKeysTest {
     // All but one: Shift and the stroke call the list of keys.
     assertEquals(pads.size() - 1, keys.size());
     assertTrue(
-        keys.stream().noneMatch(key -> key.toUpperCase(java.util.Locale.ROOT).contains("NUMPAD")));
+        keys.stream().noneMatch(key -> key.toUpperCase(Locale.ROOT).contains("NUMPAD")));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.fadeline.model.Edit;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Session;
@@ -115,7 +116,7 @@ class PressTest {
     SessionEvent fed = press(EventKind.FED, SHALLOW, 5);
     Feed every40 = new Feed("pellets", null, null, new Feed.Pattern(40, null));
     session =
-        org.fadeline.model.Edit.replace("x", session, new SessionEvent.Fed(fed.stamp(), every40))
+        Edit.replace("x", session, new SessionEvent.Fed(fed.stamp(), every40))
             .apply(session);
     assertTrue(FeedPatterns.running(session, "shallow", minute(4)).isEmpty());
     SessionEvent.Fed running = FeedPatterns.running(session, "shallow", minute(60)).orElseThrow();

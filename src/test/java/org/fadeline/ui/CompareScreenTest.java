@@ -8,17 +8,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
+import org.fadeline.ui.control.Say;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -202,7 +206,7 @@ class CompareScreenTest extends WindowHarness {
     openBoth();
     assertTrue(shows(" lb"));
     robot.interact(
-        () -> preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
+        () -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows(" kg"));
   }
@@ -222,7 +226,7 @@ class CompareScreenTest extends WindowHarness {
     assertTrue(stated().contains(last.kind().word()), stated());
     robot.interact(() -> bench.transport().seek(first.at()));
     WaitForAsyncUtils.waitForFxEvents();
-    String then = org.fadeline.ui.control.Say.shortClock(last.at(), zone());
+    String then = Say.shortClock(last.at(), zone());
     assertTrue(shows("second " + then), "where one event is, the other is");
     key(KeyCode.ALT, KeyCode.SHIFT, KeyCode.DIGIT5);
     assertTrue(stated().contains("by hand"), stated());
@@ -230,7 +234,7 @@ class CompareScreenTest extends WindowHarness {
     assertEquals("Laid on each other by time since all in.", stated());
   }
 
-  private java.time.ZoneId zone() {
+  private ZoneId zone() {
     return session().occasion().zone();
   }
 
@@ -251,7 +255,7 @@ class CompareScreenTest extends WindowHarness {
     key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
     robot.interact(() -> window.showScreen("Talk"));
     WaitForAsyncUtils.waitForFxEvents();
-    var slides = node("slides", javafx.scene.control.ListView.class);
+    var slides = node("slides", ListView.class);
     assertEquals(2, slides.getItems().size(), "no table, which is no picture");
     String laid = String.valueOf(node("slide", Node.class).getAccessibleText());
     assertTrue(laid.startsWith("Two matches, line by line."), laid);

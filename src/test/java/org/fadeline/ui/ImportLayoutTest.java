@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -79,7 +80,7 @@ class ImportLayoutTest extends WindowHarness {
     choose("word-came-off", "lost");
     press("import-table-begin");
     assertEquals(
-        java.util.List.of(EventKind.LANDED, EventKind.LANDED, EventKind.LOST),
+        List.of(EventKind.LANDED, EventKind.LANDED, EventKind.LOST),
         session().events().stream().map(e -> e.kind()).toList());
   }
 
@@ -190,7 +191,7 @@ class ImportLayoutTest extends WindowHarness {
     }
 
     @Override
-    public ReadOnlyObjectProperty<java.util.List<Running>> runningProperty() {
+    public ReadOnlyObjectProperty<List<Running>> runningProperty() {
       return threads.runningProperty();
     }
 

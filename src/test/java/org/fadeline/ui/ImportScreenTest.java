@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +160,7 @@ class ImportScreenTest extends WindowHarness {
     choose("import-clock", "by the clock after it");
     press("import-table-begin");
     assertEquals(
-        java.time.Instant.parse("2026-10-25T01:30:00Z").toEpochMilli(),
+        Instant.parse("2026-10-25T01:30:00Z").toEpochMilli(),
         session().events().get(0).at());
   }
 

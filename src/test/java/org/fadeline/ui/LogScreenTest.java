@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import javafx.event.EventType;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.SessionEvent;
 import org.junit.jupiter.api.BeforeEach;
@@ -102,17 +106,17 @@ class LogScreenTest extends WindowHarness {
     robot.interact(
         () -> {
           for (int i = 0; i < 5; i++) {
-            fire(javafx.scene.input.KeyEvent.KEY_PRESSED);
+            fire(KeyEvent.KEY_PRESSED);
           }
-          fire(javafx.scene.input.KeyEvent.KEY_RELEASED);
+          fire(KeyEvent.KEY_RELEASED);
         });
     assertEquals(before + 2, session().events().size(), "two presses");
   }
 
-  private void fire(javafx.event.EventType<javafx.scene.input.KeyEvent> type) {
+  private void fire(EventType<KeyEvent> type) {
     var screen = screen("Log").view();
     screen.fireEvent(
-        new javafx.scene.input.KeyEvent(type, "", "", KeyCode.DIGIT2, false, false, false, false));
+        new KeyEvent(type, "", "", KeyCode.DIGIT2, false, false, false, false));
   }
 
   @Test
@@ -196,14 +200,14 @@ class LogScreenTest extends WindowHarness {
     robot.push(KeyCode.SPACE);
     assertTrue(shows("Play"));
     String stopped = node("log-clock", Label.class).getText();
-    WaitForAsyncUtils.sleep(600, java.util.concurrent.TimeUnit.MILLISECONDS);
+    WaitForAsyncUtils.sleep(600, TimeUnit.MILLISECONDS);
     assertEquals(stopped, node("log-clock", Label.class).getText(), "it stands");
     robot.push(KeyCode.Q);
     assertEquals(stopped, session().clock(added().at()).format(CLOCK));
   }
 
-  private static final java.time.format.DateTimeFormatter CLOCK =
-      java.time.format.DateTimeFormatter.ofPattern("HH:mm:ss");
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm:ss");
 
   @Test
   void loggingAsItHappensCautionsThatAidsMayBeRestricted() throws Exception {

@@ -7,6 +7,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.fadeline.io.SessionWriter;
@@ -26,7 +27,7 @@ class RealWindowTest {
 
     /** Opens the session named by the only argument. */
     public static void main(String[] args) {
-      WorkbenchLauncher.launch(java.util.Optional.of(Path.of(args[0])));
+      WorkbenchLauncher.launch(Optional.of(Path.of(args[0])));
     }
   }
 

@@ -5,17 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;
+import org.fadeline.ui.state.Preferences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,7 +108,7 @@ class RestartTest extends WindowHarness {
   @Test
   void everyThemeIsOneOfItsOwn() {
     open("Replay");
-    var grounds = new java.util.HashSet<String>();
+    var grounds = new HashSet<String>();
     for (Preferences.Look look : Preferences.Look.values()) {
       choose("Theme", look.label());
       var ground =
@@ -114,7 +116,7 @@ class RestartTest extends WindowHarness {
               5_000,
               () -> {
                 window.scene().getRoot().applyCss();
-                var panel = (javafx.scene.layout.Region) window.scene().getRoot().lookup(".panel");
+                var panel = (Region) window.scene().getRoot().lookup(".panel");
                 var text = robot.lookup("Turning points").queryAs(Label.class).getTextFill();
                 return requireNonNull(panel.getBackground()).getFills().get(0).getFill()
                     + " under "

@@ -22,6 +22,7 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -193,7 +194,7 @@ class ReviewTablesTest extends WindowHarness {
     robot.push(KeyCode.ENTER);
     assertTrue(shows("Short line, 13:01–"));
     robot.interact(
-        () -> preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES)));
+        () -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows("Short line, 13:01–"), "not thrown back to the first");
     assertTrue(shows("kg"));

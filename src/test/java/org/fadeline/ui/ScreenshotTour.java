@@ -15,8 +15,10 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.control.Button;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
+import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.fadeline.analysis.Reviewer;
@@ -115,7 +117,7 @@ public final class ScreenshotTour extends Application {
           "size " + size,
           () -> {
             // Nothing is to look as if it were pointed at.
-            new javafx.scene.robot.Robot().mouseMove(0, stage.getY() + 1);
+            new Robot().mouseMove(0, stage.getY() + 1);
             stage.setWidth(Double.parseDouble(sides[0]));
             stage.setHeight(Double.parseDouble(sides[1]));
           });
@@ -350,7 +352,7 @@ public final class ScreenshotTour extends Application {
             window.scene().getRoot().lookupAll(".row-button").stream()
                 .filter(b -> b.localToScene(b.getBoundsInLocal()).getWidth() > 0)
                 .findFirst()
-                .ifPresent(b -> ((javafx.scene.control.Button) b).fire()));
+                .ifPresent(b -> ((Button) b).fire()));
     pages(
         "compare",
         name,
@@ -366,10 +368,10 @@ public final class ScreenshotTour extends Application {
   /** Closes what lies over the window. */
   private void putAway() {
     window.scene().getRoot().lookupAll(".button").stream()
-        .map(javafx.scene.control.Button.class::cast)
+        .map(Button.class::cast)
         .filter(b -> b.isCancelButton() && ScreenJudge.isSeen(b))
         .reduce((before, last) -> last)
-        .ifPresent(javafx.scene.control.Button::fire);
+        .ifPresent(Button::fire);
   }
 
   /** Does the command of a title. */

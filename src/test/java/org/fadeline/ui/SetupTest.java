@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -56,7 +57,7 @@ class SetupTest extends WindowHarness {
     assertEquals(3 * 3_600_000L, session().match().lengthMillis());
     assertEquals(
         Path.of("evening.session.json"),
-        java.util.Objects.requireNonNull(bench.state().open()).source().path());
+        Objects.requireNonNull(bench.state().open()).source().path());
     press("add-line");
     type("line-name", "Waggler");
     assertEquals("Waggler", session().lines().get(0).name());
@@ -97,7 +98,7 @@ class SetupTest extends WindowHarness {
     assertEquals(List.of("Set peg"), desk.kept);
     robot.interact(() -> bench.editing().undo());
     waitUntil(() -> "14".equals(session().occasion().peg().number()));
-    assertEquals("14", node("peg-number", javafx.scene.control.TextField.class).getText());
+    assertEquals("14", node("peg-number", TextField.class).getText());
   }
 
   @Test
@@ -153,7 +154,7 @@ class SetupTest extends WindowHarness {
     waitUntil(() -> session().lines().get(2).place().distanceM() != null);
     Line placed = session().lines().get(2);
     assertTrue(
-        java.util.Objects.requireNonNull(placed.place().bearingDegrees()) > 0, "to the right");
+        Objects.requireNonNull(placed.place().bearingDegrees()) > 0, "to the right");
     robot.interact(() -> bench.editing().undo());
     waitUntil(() -> session().lines().get(2).place().distanceM() == null);
   }

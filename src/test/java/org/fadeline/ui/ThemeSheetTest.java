@@ -3,6 +3,8 @@ package org.fadeline.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,9 +21,9 @@ class ThemeSheetTest {
       value = Theme.class,
       names = {"LIGHT", "DARK", "HIGH_CONTRAST"})
   void textAndEdgesKeepTheirContrast(Theme theme) {
-    java.awt.Color hover = Theme.mix(theme.ink(), 0.06, theme.panel());
-    java.awt.Color chosen = Theme.mix(theme.accent(), 0.12, theme.panel());
-    for (java.awt.Color ground : List.of(theme.panel(), theme.ground(), hover, chosen)) {
+    Color hover = Theme.mix(theme.ink(), 0.06, theme.panel());
+    Color chosen = Theme.mix(theme.accent(), 0.12, theme.panel());
+    for (Color ground : List.of(theme.panel(), theme.ground(), hover, chosen)) {
       assertTrue(Theme.contrast(theme.ink(), ground) >= 4.5);
       assertTrue(Theme.contrast(theme.secondInk(), ground) >= 4.5, "quiet text on " + ground);
       assertTrue(Theme.contrast(theme.accent(), ground) >= 4.5, "links on " + ground);
@@ -39,7 +41,7 @@ class ThemeSheetTest {
     Set<String> given = names(ThemeSheet.css(theme, 100), "(-fl-[a-z0-9-]+):");
     String sheet;
     try (var in = ThemeSheet.class.getResourceAsStream("fadeline.css")) {
-      sheet = new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     Set<String> asked = names(sheet.replaceAll("(?s)/\\*.*?\\*/", ""), "(-fl-[a-z0-9-]+)");
     asked.removeAll(given);

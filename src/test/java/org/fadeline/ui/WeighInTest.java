@@ -8,9 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import org.fadeline.model.Outcome;
+import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Outcome.NetWeight;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Units;
 import org.junit.jupiter.api.Test;
 
@@ -85,7 +86,7 @@ class WeighInTest extends WindowHarness {
                                     s.match()
                                         .rules()
                                         .withNetLimit(
-                                            new org.fadeline.model.MatchRules.NetLimit(
+                                            new MatchRules.NetLimit(
                                                 50 * 453.59237, 0, "counts as nothing"))))));
     assertTrue(text("net-1-standing").contains("over by the log"), text("net-1-standing"));
     type("net-1-weight", "49");

@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
@@ -144,8 +147,8 @@ public abstract class WindowHarness {
         () -> {
           field.requestFocus();
           field.setText(text);
-          if (field instanceof javafx.scene.control.TextField line) {
-            line.fireEvent(new javafx.event.ActionEvent());
+          if (field instanceof TextField line) {
+            line.fireEvent(new ActionEvent());
           }
         });
     WaitForAsyncUtils.waitForFxEvents();
@@ -160,7 +163,7 @@ public abstract class WindowHarness {
   }
 
   protected final void press(String id) {
-    robot.interact(() -> node(id, javafx.scene.control.ButtonBase.class).fire());
+    robot.interact(() -> node(id, ButtonBase.class).fire());
     WaitForAsyncUtils.waitForFxEvents();
   }
 }

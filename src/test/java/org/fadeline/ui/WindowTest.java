@@ -10,16 +10,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import javafx.application.Platform;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Units;
 import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Preferences;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -227,7 +233,7 @@ class WindowTest extends WindowHarness {
   @Test
   void opensThroughTheStateOnlyOnItsThread() {
     assertFalse(Platform.isFxApplicationThread());
-    org.junit.jupiter.api.Assertions.assertThrows(
+    Assertions.assertThrows(
         IllegalStateException.class, () -> bench.tell("hello"));
     assertEquals(Activity.QUIET, bench.state().activity());
   }
@@ -238,7 +244,7 @@ class WindowTest extends WindowHarness {
     robot.interact(
         () -> {
           bench.transport().seek(minute(15));
-          preferences.change(p -> p.withUnits(org.fadeline.model.Units.KG_AND_METRES));
+          preferences.change(p -> p.withUnits(Units.KG_AND_METRES));
         });
     assertTrue(shows("2.00 kg") || shows("2 kg"));
     for (Preferences.Look look : Preferences.Look.values()) {
@@ -358,19 +364,19 @@ class WindowTest extends WindowHarness {
   @Test
   void lanesCanBeHiddenAndRenamed() {
     open();
-    javafx.scene.control.MenuButton menu = robot.lookup("#lines-menu").query();
-    javafx.scene.control.Menu first = (javafx.scene.control.Menu) menu.getItems().get(0);
+    MenuButton menu = robot.lookup("#lines-menu").query();
+    Menu first = (Menu) menu.getItems().get(0);
     assertEquals("Shallow", first.getText());
-    javafx.scene.control.CheckMenuItem shown =
-        (javafx.scene.control.CheckMenuItem) first.getItems().get(0);
+    CheckMenuItem shown =
+        (CheckMenuItem) first.getItems().get(0);
     robot.interact(
         () -> {
           shown.setSelected(false);
           shown.fire();
         });
-    assertEquals(java.util.Set.of("shallow"), bench.state().choices().hiddenLines());
+    assertEquals(Set.of("shallow"), bench.state().choices().hiddenLines());
     assertEquals("Lines, 1 hidden", menu.getText());
-    javafx.scene.control.Menu again = (javafx.scene.control.Menu) menu.getItems().get(0);
+    Menu again = (Menu) menu.getItems().get(0);
     robot.interact(() -> again.getItems().get(2).fire());
     assertEquals("short", session().lines().get(0).id());
     robot.push(KeyCode.CONTROL, KeyCode.Z);

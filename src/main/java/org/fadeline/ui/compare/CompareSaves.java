@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.layout.Region;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.export.CompareFigureSet;
 import org.fadeline.export.PictureMaker;
@@ -16,8 +17,8 @@ import org.fadeline.model.talk.Picture;
 import org.fadeline.report.CompareJson;
 import org.fadeline.report.CompareText;
 import org.fadeline.ui.control.Looks;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PictureSave;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
@@ -54,7 +55,7 @@ final class CompareSaves {
     MenuButton menu = new MenuButton("Save");
     menu.setId("save-comparison");
     menu.setAccessibleText("Save the comparison");
-    menu.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+    menu.setMinWidth(Region.USE_PREF_SIZE);
     menu.getItems()
         .addAll(
             item("This figure on the talk", putOnTalk),

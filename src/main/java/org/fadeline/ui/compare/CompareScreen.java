@@ -1,5 +1,6 @@
 package org.fadeline.ui.compare;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -28,7 +29,7 @@ public final class CompareScreen implements Screen {
   }
 
   /** Reads a session as the second one; what is shown stays until that has worked. */
-  public void openSecond(java.nio.file.Path path) {
+  public void openSecond(Path path) {
     body.get().openSecond(path);
   }
 

@@ -3,11 +3,12 @@ package org.fadeline.ui.compare;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.analysis.FirstBite;
-import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairRates;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
+import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.RatePair;
 import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.analysis.compare.RunningCatch.SoFar;
@@ -158,7 +159,7 @@ final class CompareTables {
   private static String signed(@Nullable Double value) {
     return value == null
         ? ""
-        : String.format(java.util.Locale.ROOT, "%+d", Math.round(value))
+        : String.format(Locale.ROOT, "%+d", Math.round(value))
             .replace('-', '−')
             .replace("+0", "0");
   }

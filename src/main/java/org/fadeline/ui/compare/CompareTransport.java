@@ -1,5 +1,6 @@
 package org.fadeline.ui.compare;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -47,11 +48,11 @@ final class CompareTransport {
     times.setMinWidth(Region.USE_PREF_SIZE);
     times.setId("compare-times");
     Segments<Integer> speeds =
-        new Segments<>("Speed", java.util.List.of(10, 60, 120, 300), v -> v + "×", t::speed);
+        new Segments<>("Speed", List.of(10, 60, 120, 300), v -> v + "×", t::speed);
     Segments<Boolean> knowledge =
         new Segments<>(
             "Shown",
-            java.util.List.of(false, true),
+            List.of(false, true),
             hindsight -> hindsight ? "with hindsight" : "as known then",
             bench::hindsight);
     view = new HBox(10, before, play, after, scrub, times, speeds, knowledge);

@@ -2,13 +2,14 @@ package org.fadeline.ui.compare;
 
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FeedPut;
 import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.StayOrGo;
-import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.Side;
+import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.LinePair;
 import org.fadeline.analysis.compare.RatePair;
 import org.fadeline.model.Units;
@@ -140,7 +141,7 @@ final class CompareWords {
   static String plain(Side side, ZoneId zone) {
     return side.line().fades().stream()
         .map(f -> f.call().plainAt())
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .map(at -> Say.shortClock(at, zone))
         .collect(Collectors.joining(", "));
   }

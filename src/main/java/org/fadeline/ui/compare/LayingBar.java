@@ -8,6 +8,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import org.fadeline.analysis.compare.Alignment;
@@ -52,7 +53,7 @@ final class LayingBar {
     stated.getStyleClass().add("quiet");
     view = new HBox(10, modes, shift, first, second, stated);
     view.setAlignment(Pos.CENTER_LEFT);
-    HBox.setHgrow(stated, javafx.scene.layout.Priority.ALWAYS);
+    HBox.setHgrow(stated, Priority.ALWAYS);
   }
 
   private static void prepare(ComboBox<SessionEvent> box, String id, String words) {

@@ -14,6 +14,7 @@ import org.fadeline.analysis.compare.LinePair;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
+import org.jspecify.annotations.Nullable;
 
 /** Which line is held against which and why; the angler can choose otherwise. */
 final class PairingPane {
@@ -83,7 +84,7 @@ final class PairingPane {
   }
 
   private ComboBox<String> choice(
-      Line first, @org.jspecify.annotations.Nullable Line chosen, List<Line> others, Units units) {
+      Line first, @Nullable Line chosen, List<Line> others, Units units) {
     List<String> names = new ArrayList<>();
     names.add(NONE);
     others.forEach(o -> names.add(Say.capital(Say.line(o, units))));

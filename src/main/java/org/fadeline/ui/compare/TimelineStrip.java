@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleConsumer;
+import java.util.function.LongConsumer;
+import javafx.event.EventHandler;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.input.MouseEvent;
@@ -72,8 +74,8 @@ final class TimelineStrip extends Pane {
   }
 
   /** Takes the playhead to the instant pressed or dragged to. */
-  void onSeek(java.util.function.LongConsumer seek) {
-    javafx.event.EventHandler<MouseEvent> go =
+  void onSeek(LongConsumer seek) {
+    EventHandler<MouseEvent> go =
         e -> {
           TimelineLayout now = layout;
           if (now != null) {

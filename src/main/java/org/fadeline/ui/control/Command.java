@@ -1,5 +1,6 @@
 package org.fadeline.ui.control;
 
+import java.util.Arrays;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
@@ -42,7 +43,7 @@ public record Command(
   }
 
   private static List<KeyCombination> parse(String... keys) {
-    return java.util.Arrays.stream(keys).map(Command::key).toList();
+    return Arrays.stream(keys).map(Command::key).toList();
   }
 
   /**
@@ -54,7 +55,7 @@ public record Command(
     int plus = keys.lastIndexOf('+');
     String last = keys.substring(plus + 1);
     String name =
-        java.util.Arrays.stream(KeyCode.values())
+        Arrays.stream(KeyCode.values())
             .filter(code -> code.name().equalsIgnoreCase(last))
             .map(KeyCode::getName)
             .findFirst()

@@ -1,6 +1,7 @@
 package org.fadeline.ui.control;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
@@ -32,6 +33,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -120,7 +122,7 @@ public final class DataTable<R> extends VBox {
   }
 
   /** A gap that takes the room left over. */
-  private static final class Spring extends javafx.scene.layout.Region {
+  private static final class Spring extends Region {
     Spring() {
       HBox.setHgrow(this, Priority.ALWAYS);
     }
@@ -168,7 +170,7 @@ public final class DataTable<R> extends VBox {
       String heading, double width, Function<R, @Nullable Double> value, Function<R, String> text) {
     TableColumn<R, Double> column = new TableColumn<>(heading);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(value.apply(row.getValue())));
-    column.setComparator(java.util.Comparator.nullsFirst(java.util.Comparator.naturalOrder()));
+    column.setComparator(Comparator.nullsFirst(Comparator.naturalOrder()));
     column.setCellFactory(c -> new NumberCell<>(c, text, columns::isWrapped));
     column.setPrefWidth(width);
     column.getStyleClass().add("number-column");

@@ -1,5 +1,6 @@
 package org.fadeline.ui.control;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.ConcurrentHashMap;
 import javafx.scene.text.Font;
@@ -24,7 +25,7 @@ public final class Fonts {
     try (InputStream in = Type.class.getResourceAsStream(resource)) {
       Font font = in == null ? null : Font.loadFont(in, 13);
       return font == null ? Font.getDefault().getName() : font.getName();
-    } catch (java.io.IOException unreadable) {
+    } catch (IOException unreadable) {
       return Font.getDefault().getName();
     }
   }

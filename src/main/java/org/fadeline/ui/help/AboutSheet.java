@@ -1,6 +1,7 @@
 package org.fadeline.ui.help;
 
 import java.nio.file.Path;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -50,7 +51,7 @@ public final class AboutSheet {
   }
 
   private static TableColumn<Libraries.Library, String> column(
-      String title, double width, java.util.function.Function<Libraries.Library, String> text) {
+      String title, double width, Function<Libraries.Library, String> text) {
     TableColumn<Libraries.Library, String> column = new TableColumn<>(title);
     column.setPrefWidth(width);
     column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The libraries the program is built with and their licences, as the build listed them. */
@@ -43,7 +44,7 @@ public final class Libraries {
     return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
         .lines()
         .map(Libraries::library)
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .sorted(Comparator.comparing(Library::name, String.CASE_INSENSITIVE_ORDER))
         .toList();
   }

@@ -7,6 +7,7 @@ import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -63,7 +64,7 @@ public final class Manual {
 
   /** Returns the page about a screen of the given title, or else the first page. */
   public Page about(String screenTitle) {
-    String file = screenTitle.toLowerCase(java.util.Locale.ROOT).replace(' ', '-') + ".md";
+    String file = screenTitle.toLowerCase(Locale.ROOT).replace(' ', '-') + ".md";
     return page(file).orElse(pages.get(0));
   }
 

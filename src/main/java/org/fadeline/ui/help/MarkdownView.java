@@ -29,6 +29,7 @@ import org.commonmark.node.Emphasis;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
+import org.commonmark.node.Link;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -253,7 +254,7 @@ final class MarkdownView {
     }
 
     @Override
-    public void visit(org.commonmark.node.Link link) {
+    public void visit(Link link) {
       StringBuilder words = new StringBuilder();
       link.accept(
           new AbstractVisitor() {

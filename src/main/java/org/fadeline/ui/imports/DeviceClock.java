@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.Refused;
 import org.fadeline.model.SessionEvent;
@@ -74,7 +75,7 @@ final class DeviceClock {
   private static Label quiet(String words) {
     Label label = new Label(words);
     label.getStyleClass().add("quiet");
-    label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+    label.setMinWidth(Region.USE_PREF_SIZE);
     return label;
   }
 

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -21,9 +22,9 @@ import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.EventKind;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Kind;
 import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
@@ -173,7 +174,7 @@ final class LayoutBar {
         loaded.report().problems().stream()
             .limit(5)
             .map(p -> "row " + p.row() + ": " + p.what() + "; " + p.whatToDo())
-            .collect(java.util.stream.Collectors.joining(". "));
+            .collect(Collectors.joining(". "));
     bench.report(
         Trouble.of(
             from.getFileName() + " cannot be used as a layout",

@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
@@ -31,8 +32,8 @@ import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.imports.Draft.Verdict;
-import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Activity.Trouble;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TaskService;
@@ -383,7 +384,7 @@ final class NotesPane {
     }
   }
 
-  private void land(java.util.function.Consumer<Session> where) {
+  private void land(Consumer<Session> where) {
     draft().map(Draft::accepted).filter(session -> !session.events().isEmpty()).ifPresent(where);
   }
 

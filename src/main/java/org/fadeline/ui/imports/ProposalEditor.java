@@ -3,6 +3,7 @@ package org.fadeline.ui.imports;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
@@ -95,7 +96,7 @@ final class ProposalEditor {
     return field;
   }
 
-  private static <T> StringConverter<T> words(java.util.function.Function<T, String> words) {
+  private static <T> StringConverter<T> words(Function<T, String> words) {
     return new StringConverter<>() {
       @Override
       public String toString(@Nullable T value) {
@@ -132,7 +133,7 @@ final class ProposalEditor {
     showing = false;
   }
 
-  private void each(java.util.function.Function<String, UnaryOperator<Session>> edit) {
+  private void each(Function<String, UnaryOperator<Session>> edit) {
     SessionEvent now = event;
     if (!showing && now != null) {
       change.accept(edit.apply(now.id()));

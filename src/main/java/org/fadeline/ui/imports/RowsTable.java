@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -77,8 +78,8 @@ final class RowsTable {
   private static TableColumn<Row, String> column(
       String title,
       double width,
-      @org.jspecify.annotations.Nullable ComboBox<String> box,
-      java.util.function.Function<Row, String> text) {
+      @Nullable ComboBox<String> box,
+      Function<Row, String> text) {
     TableColumn<Row, String> column = new TableColumn<>();
     VBox head = new VBox(4, new Label(title));
     if (box != null) {

@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.merge.Clash;
@@ -29,6 +30,7 @@ import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,7 +79,7 @@ final class SecondRecordPane {
     together.getStyleClass().add("main-button");
     together.setOnAction(e -> putTogether());
     Region gap = new Region();
-    HBox.setHgrow(gap, javafx.scene.layout.Priority.ALWAYS);
+    HBox.setHgrow(gap, Priority.ALWAYS);
     HBox foot = new HBox(10, mine, theirs, both, gap, together);
     foot.setAlignment(Pos.CENTER_LEFT);
     foot.setPadding(new Insets(10, 0, 0, 0));
@@ -91,7 +93,7 @@ final class SecondRecordPane {
     landing.watch(can -> show());
   }
 
-  private static @Nullable Session inHand(org.fadeline.ui.state.WorkbenchState state) {
+  private static @Nullable Session inHand(WorkbenchState state) {
     OpenSession open = state.open();
     return open == null ? null : open.session();
   }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -18,6 +19,7 @@ import org.fadeline.log.Pad;
 import org.fadeline.log.Press;
 import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Edit;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -200,7 +202,7 @@ final class LogDesk {
   }
 
   /** Makes the event in hand one of another kind. */
-  void kind(org.fadeline.model.EventKind kind) {
+  void kind(EventKind kind) {
     amend("Change kind of ", id -> EventEdits.kind(Set.of(id), kind));
   }
 
@@ -211,7 +213,7 @@ final class LogDesk {
   }
 
   private void amend(
-      String verb, java.util.function.Function<String, UnaryOperator<Session>> change) {
+      String verb, Function<String, UnaryOperator<Session>> change) {
     inHand()
         .ifPresent(
             event -> bench.editing().edit(verb + event.kind().word(), change.apply(event.id())));

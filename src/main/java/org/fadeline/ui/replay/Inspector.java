@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -273,7 +274,7 @@ final class Inspector {
     return box;
   }
 
-  private static <T> StringConverter<T> words(java.util.function.Function<T, String> words) {
+  private static <T> StringConverter<T> words(Function<T, String> words) {
     return new StringConverter<>() {
       @Override
       public String toString(@Nullable T value) {

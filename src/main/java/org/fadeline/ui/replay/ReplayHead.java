@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.fadeline.ui.control.KeysBack;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -93,7 +94,7 @@ final class ReplayHead {
     }
 
     private double widest() {
-      javafx.scene.text.Text text = new javafx.scene.text.Text("00:00:00");
+      Text text = new Text("00:00:00");
       text.setFont(clock.getFont());
       return Math.ceil(text.getLayoutBounds().getWidth()) + 2;
     }

@@ -3,6 +3,7 @@ package org.fadeline.ui.replay;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
@@ -106,7 +107,7 @@ public final class ReplayScreen implements Screen {
     cards.setMinWidth(190);
     HBox lanes = new HBox(timeline, cards);
     HBox.setHgrow(timeline, Priority.ALWAYS);
-    waitingBox.setAlignment(javafx.geometry.Pos.CENTER);
+    waitingBox.setAlignment(Pos.CENTER);
     waitingBox.setMouseTransparent(true);
     StackPane stack = new StackPane(lanes, waitingBox);
     stack.getStyleClass().add("panel");

@@ -9,6 +9,7 @@ import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Line;
@@ -74,7 +75,7 @@ final class TimelinePane extends Pane {
     playhead.getStyleClass().add("playhead-line");
     handle.getStyleClass().add("playhead");
     mark.getStyleClass().add("mark-line");
-    for (javafx.scene.Node node : List.of(loop, band, playhead, mark, handle)) {
+    for (Node node : List.of(loop, band, playhead, mark, handle)) {
       node.setMouseTransparent(true);
       node.setManaged(false);
     }

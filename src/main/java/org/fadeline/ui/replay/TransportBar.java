@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -79,7 +80,7 @@ final class TransportBar {
     time.setMinWidth(Region.USE_PREF_SIZE);
     time.setId("typed-time");
     time.setAccessibleText("Go to a clock time; type hours and minutes, then Enter");
-    time.setTooltip(new javafx.scene.control.Tooltip("Go to a time: 12:48, Enter  (G)"));
+    time.setTooltip(new Tooltip("Go to a time: 12:48, Enter  (G)"));
     time.setOnAction(e -> typed());
     HBox buttons =
         new HBox(

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.css.PseudoClass;
 import javafx.scene.control.IndexedCell;
@@ -201,7 +202,7 @@ final class TurningList {
       detail.getStyleClass().add("quiet");
       // A list asks a cell's height without a width: the texts must know theirs.
       var room =
-          javafx.beans.binding.Bindings.createDoubleBinding(
+          Bindings.createDoubleBinding(
               () -> Math.max(60, list.getWidth() - 34 - 4.9 * time.getFont().getSize()),
               list.widthProperty(),
               time.fontProperty());

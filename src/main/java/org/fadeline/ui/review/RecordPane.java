@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongConsumer;
 import javafx.geometry.HPos;
@@ -162,7 +163,7 @@ final class RecordPane {
   }
 
   private static String factor(double factor) {
-    return String.format(java.util.Locale.ROOT, "%.2f", factor);
+    return String.format(Locale.ROOT, "%.2f", factor);
   }
 
   private Node warning(Warning warning, ZoneId zone) {

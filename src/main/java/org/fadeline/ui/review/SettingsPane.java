@@ -1,6 +1,7 @@
 package org.fadeline.ui.review;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -11,8 +12,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.ReviewSettings.Measure;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
@@ -38,7 +39,7 @@ final class SettingsPane {
     row(
         "Changes of rate expected",
         List.of(0.1, 0.25, 0.5, 1.0),
-        v -> String.format(java.util.Locale.ROOT, "%s an hour", v),
+        v -> String.format(Locale.ROOT, "%s an hour", v),
         ReviewSettings::changeHazard,
         ReviewSettings::withChangeHazard);
     row(

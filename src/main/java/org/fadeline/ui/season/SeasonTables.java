@@ -7,10 +7,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.fadeline.analysis.season.Season;
-import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.analysis.season.SessionSummary.Placing;
+import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Units;
@@ -52,7 +53,7 @@ final class SeasonTables {
 
   static <R> void on(
       DataTable<R> table,
-      java.util.function.Function<R, List<Integer>> sessions,
+      Function<R, List<Integer>> sessions,
       Consumer<List<Integer>> behind) {
     table
         .table()

@@ -1,6 +1,7 @@
 package org.fadeline.ui.setup;
 
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.ShotTable;
@@ -150,6 +151,6 @@ final class LineEntries {
   }
 
   private static String grams(double grams) {
-    return String.format(java.util.Locale.ROOT, "%.2f g", grams);
+    return String.format(Locale.ROOT, "%.2f g", grams);
   }
 }

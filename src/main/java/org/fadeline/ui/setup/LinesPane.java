@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -22,6 +23,7 @@ import org.fadeline.figure.Theme;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Entry;
 import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
@@ -207,7 +209,7 @@ final class LinesPane {
             balance);
   }
 
-  private Node form(int columns, List<org.fadeline.ui.control.Entry<Session>> entries) {
+  private Node form(int columns, List<Entry<Session>> entries) {
     Form form = new Form(columns, entries, commit);
     forms.add(form);
     return form.view();
@@ -234,7 +236,7 @@ final class LinesPane {
     balance.setManaged(!words.isEmpty());
   }
 
-  private void onPicked(String name, java.util.function.UnaryOperator<Line> change) {
+  private void onPicked(String name, UnaryOperator<Line> change) {
     String id = picked;
     if (id != null && !filling) {
       commit.change(name, s -> SetupLines.replace(s, id, change));

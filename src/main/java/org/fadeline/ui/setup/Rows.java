@@ -2,8 +2,10 @@ package org.fadeline.ui.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.function.ToIntFunction;
+import java.util.function.UnaryOperator;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.Session;
@@ -32,8 +34,8 @@ final class Rows {
       String word,
       ToIntFunction<Session> count,
       IntFunction<List<Entry<Session>>> entries,
-      java.util.function.UnaryOperator<Session> added,
-      java.util.function.BiFunction<Session, Integer, Session> removed) {}
+      UnaryOperator<Session> added,
+      BiFunction<Session, Integer, Session> removed) {}
 
   Rows(Kind kind, EntryBox.Commit<Session> commit) {
     this.kind = kind;

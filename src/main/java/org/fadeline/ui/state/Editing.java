@@ -2,6 +2,7 @@ package org.fadeline.ui.state;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.UnaryOperator;
@@ -162,7 +163,7 @@ public final class Editing {
           new Trouble(
               "The file was changed outside Fadeline",
               "It was left alone. Saving over it keeps what it holds now among the backups.",
-              java.util.List.of(),
+              List.of(),
               new Activity.Offer("Save over it", () -> save(true))));
     } else {
       bench.report(Trouble.of("The match was not saved", saved.message()));

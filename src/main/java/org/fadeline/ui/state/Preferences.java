@@ -1,5 +1,6 @@
 package org.fadeline.ui.state;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.fadeline.model.Units;
@@ -133,7 +134,7 @@ public record Preferences(
 
   /** Returns these preferences with a file as the one opened last. */
   public Preferences withRecent(String path) {
-    List<String> files = new java.util.ArrayList<>(recent);
+    List<String> files = new ArrayList<>(recent);
     files.remove(path);
     files.add(0, path);
     return new Preferences(units, look, textPercent, motion, window, kept, files);
@@ -141,7 +142,7 @@ public record Preferences(
 
   /** Returns these preferences without a file among the recent ones. */
   public Preferences withoutRecent(String path) {
-    List<String> files = new java.util.ArrayList<>(recent);
+    List<String> files = new ArrayList<>(recent);
     files.remove(path);
     return new Preferences(units, look, textPercent, motion, window, kept, files);
   }

@@ -1,5 +1,6 @@
 package org.fadeline.ui.state;
 
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ public record Selection(Set<String> events, @Nullable String lead, @Nullable Lon
 
   /** Copies the set, keeping its order. */
   public Selection {
-    events = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(events));
+    events = Collections.unmodifiableSet(new LinkedHashSet<>(events));
   }
 
   /** Returns a selection of other events, the mark kept. */

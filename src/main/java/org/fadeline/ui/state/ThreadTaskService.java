@@ -11,6 +11,7 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.jspecify.annotations.Nullable;
 
 /** Runs jobs on daemon threads and answers on the thread that owns the state. */
 public final class ThreadTaskService implements TaskService {
@@ -121,7 +122,7 @@ public final class ThreadTaskService implements TaskService {
     private final String channel;
     private final long number;
     private volatile boolean cancelled;
-    private @org.jspecify.annotations.Nullable Future<?> future;
+    private @Nullable Future<?> future;
 
     Ticket(String channel, long number) {
       this.channel = channel;

@@ -2,9 +2,11 @@ package org.fadeline.ui.state;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -282,7 +284,7 @@ public final class Workbench implements AutoCloseable {
         s ->
             s.withOpen(open, status, Playhead.startOf(open.range()))
                 .withSelection(Selection.NONE)
-                .withChoices(s.choices().withHiddenLines(java.util.Set.of()).withLogging(false))
+                .withChoices(s.choices().withHiddenLines(Set.of()).withLogging(false))
                 .withActivity(new Activity(null, trouble, opened.notice().recovered())));
     if (old != null) {
       old.close();
@@ -366,7 +368,7 @@ public final class Workbench implements AutoCloseable {
   public void showLine(String lineId, boolean shown) {
     change(
         s -> {
-          java.util.Set<String> hidden = new java.util.HashSet<>(s.choices().hiddenLines());
+          Set<String> hidden = new HashSet<>(s.choices().hiddenLines());
           boolean changed = shown ? hidden.remove(lineId) : hidden.add(lineId);
           return changed ? s.withChoices(s.choices().withHiddenLines(hidden)) : s;
         });

@@ -1,6 +1,7 @@
 package org.fadeline.ui.talk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -36,7 +37,7 @@ final class PicturePane {
   private final Choice<Picture.Measure> measure;
   private final Choice<Picture.Align> align;
   private final Choice<@Nullable Units> units;
-  private final Map<Node, Function<Picture.Kind, Boolean>> uses = new java.util.LinkedHashMap<>();
+  private final Map<Node, Function<Picture.Kind, Boolean>> uses = new LinkedHashMap<>();
   private final VBox view = new VBox(8);
   private Map<String, Session> sessions = Map.of();
 

@@ -14,10 +14,11 @@ import org.fadeline.export.TalkMaterial;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Source;
 import org.fadeline.model.talk.Talk;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Kind;
 import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.TaskService.Answer;
@@ -130,11 +131,11 @@ final class TalkDesk {
   private void letGoFirst(Runnable next) {
     if (model.state().unsaved() && !model.state().talk().slides().isEmpty()) {
       bench.report(
-          new org.fadeline.ui.state.Activity.Trouble(
+          new Activity.Trouble(
               "The talk in hand is not saved",
               "Save it first, or let it go and open the other.",
               List.of(),
-              new org.fadeline.ui.state.Activity.Offer("Let it go", next)));
+              new Activity.Offer("Let it go", next)));
     } else {
       next.run();
     }

@@ -2,6 +2,7 @@ package org.fadeline.ui.talk;
 
 import java.util.Arrays;
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -119,7 +120,7 @@ final class TalkSettings {
     label.getStyleClass().add("quiet");
     label.setPrefWidth(80);
     var row = Fields.beside(label, segments);
-    row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    row.setAlignment(Pos.CENTER_LEFT);
     return row;
   }
 

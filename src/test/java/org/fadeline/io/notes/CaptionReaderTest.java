@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.fadeline.io.Problem;
@@ -283,7 +284,7 @@ class CaptionReaderTest {
     }
     byte[] whole = good.repeat(40).getBytes(StandardCharsets.UTF_8);
     for (int tenth = 1; tenth < 10; tenth++) {
-      Files.write(file, java.util.Arrays.copyOf(whole, whole.length * tenth / 10));
+      Files.write(file, Arrays.copyOf(whole, whole.length * tenth / 10));
       assertFalse(CaptionReader.read(file).cues().isEmpty());
     }
     for (int flip = 0; flip < 200; flip++) {

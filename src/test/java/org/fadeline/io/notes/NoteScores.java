@@ -3,6 +3,7 @@ package org.fadeline.io.notes;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -76,7 +77,7 @@ final class NoteScores {
       }
       read(new InputStreamReader(in, StandardCharsets.UTF_8), notes);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
     NoteScores scores = new NoteScores();
     notes.forEach(scores::score);

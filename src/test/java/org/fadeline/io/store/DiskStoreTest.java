@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,12 +14,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 import org.fadeline.io.SessionReader;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.Sessions;
+import org.fadeline.model.Document;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Outcome;
@@ -144,7 +147,7 @@ class DiskStoreTest {
     SessionStore store = create();
     byte[] before = Files.readAllBytes(document());
     assertTrue(store.save(false).join().isSaved());
-    assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(document())));
+    assertEquals(-1, Arrays.mismatch(before, Files.readAllBytes(document())));
     store.close();
   }
 
@@ -234,7 +237,7 @@ class DiskStoreTest {
     create().close();
     assertEquals(
         -1,
-        java.util.Arrays.mismatch(
+        Arrays.mismatch(
             journal, Files.readAllBytes(folder.resolve("match.session.json.journal.damaged"))));
   }
 
@@ -325,7 +328,7 @@ class DiskStoreTest {
     for (int day = 0; day < 30; day++) {
       for (int save = 0; save < 4; save++) {
         at = first.plus(Duration.ofDays(day)).plus(Duration.ofHours(save));
-        session = session.withDocument(org.fadeline.model.Document.of("d", ++sequence));
+        session = session.withDocument(Document.of("d", ++sequence));
         backups.add(SessionWriter.toBytes(session), at.toEpochMilli());
         backups.prune(at.toEpochMilli());
       }
@@ -345,7 +348,7 @@ class DiskStoreTest {
     backups.add(good, at);
     for (int i = 1; i <= 40; i++) {
       long later = at + Duration.ofDays(30).toMillis() + i * 1000L;
-      backups.add(("damaged " + i).getBytes(java.nio.charset.StandardCharsets.UTF_8), later);
+      backups.add(("damaged " + i).getBytes(StandardCharsets.UTF_8), later);
       backups.prune(later);
     }
     assertTrue(backups.withHash(SessionWriter.hashOf(good)).isPresent());

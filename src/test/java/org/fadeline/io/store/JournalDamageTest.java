@@ -15,6 +15,7 @@ import org.fadeline.io.ReadOptions;
 import org.fadeline.io.SessionReader;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.Sessions;
+import org.fadeline.model.Document;
 import org.fadeline.model.Edit;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
@@ -161,7 +162,7 @@ class JournalDamageTest {
     SimulatedDisk disk = new SimulatedDisk();
     StoreScript work = new StoreScript(disk);
     Map<Path, byte[]> files = filesOf(work, disk);
-    Session other = Sessions.small().withDocument(org.fadeline.model.Document.of("another", 3));
+    Session other = Sessions.small().withDocument(Document.of("another", 3));
     SimulatedDisk foreign = diskWith(files, journalOf(files));
     foreign.put(StoreScript.FILE, SessionWriter.toBytes(other));
     SessionStore.Opened opened = open(foreign);

@@ -10,6 +10,7 @@ import org.fadeline.io.SessionReader;
 import org.fadeline.io.store.SimulatedDisk.Crash;
 import org.fadeline.io.store.SimulatedDisk.Leaves;
 import org.fadeline.model.Edit;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.junit.jupiter.api.Test;
 
@@ -117,7 +118,7 @@ class StoreCrashTest {
                 "Title",
                 before,
                 before
-                    .withOutcome(org.fadeline.model.Outcome.UNKNOWN)
+                    .withOutcome(Outcome.UNKNOWN)
                     .withEvents(before.events().subList(1, 3))))
         .join();
     Session after = store.session();

@@ -8,6 +8,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -67,7 +68,7 @@ class FigureCanvasTest {
   /** Waits until so many drawings were shown since the window came. */
   private void settle(long draws) throws Exception {
     WaitForAsyncUtils.waitFor(
-        30, java.util.concurrent.TimeUnit.SECONDS, () -> canvas.draws() >= empty + draws);
+        30, TimeUnit.SECONDS, () -> canvas.draws() >= empty + draws);
     WaitForAsyncUtils.waitForFxEvents();
   }
 
@@ -136,7 +137,7 @@ class FigureCanvasTest {
     robot.interact(() -> canvas.show(filled(Color.BLUE), "blue"));
     settle(1);
     go.countDown();
-    WaitForAsyncUtils.sleep(300, java.util.concurrent.TimeUnit.MILLISECONDS);
+    WaitForAsyncUtils.sleep(300, TimeUnit.MILLISECONDS);
     assertEquals(Color.BLUE.getRGB(), middle());
     assertEquals(1, canvas.draws() - empty);
   }

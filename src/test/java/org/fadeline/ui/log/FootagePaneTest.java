@@ -17,6 +17,8 @@ import javafx.scene.layout.Region;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
+import org.fadeline.log.Pad;
+import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.ui.FakePaths;
@@ -168,7 +170,7 @@ class FootagePaneTest {
     Files.delete(film);
     pane.show(session());
     assertTrue(words().startsWith("peg.mp4 is not at"), words());
-    desk.press(new org.fadeline.log.Pad(org.fadeline.model.EventKind.BITE, 0));
+    desk.press(new Pad(EventKind.BITE, 0));
     assertEquals(MATCH.events().size() + 1, session().events().size());
   }
 }

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead;
+import org.fadeline.ui.HandMade;
 import org.fadeline.ui.WindowHarness;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,7 @@ class FieldKeysTest extends WindowHarness {
     robot.interact(
         () -> {
           bench.hindsight(true);
-          bench.transport().seek(org.fadeline.ui.HandMade.minute(60));
+          bench.transport().seek(HandMade.minute(60));
         });
   }
 

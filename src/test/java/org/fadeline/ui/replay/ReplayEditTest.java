@@ -18,6 +18,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
@@ -215,7 +216,7 @@ class ReplayEditTest extends WindowHarness {
     robot.push(KeyCode.SPACE);
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(session().events().stream().anyMatch(e -> e.id().equals("w0")));
-    assertTrue(node("timeline", javafx.scene.layout.Region.class).isFocused());
+    assertTrue(node("timeline", Region.class).isFocused());
   }
 
   @Test

@@ -20,6 +20,7 @@ import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
+import org.fadeline.analysis.Course;
 import org.fadeline.model.Line;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.WindowHarness;
@@ -141,7 +142,7 @@ class ReplayMenuTest extends WindowHarness {
     choose("Go to it");
     assertEquals(
         bench.state().playhead().at(),
-        ((org.fadeline.analysis.Course.TurningPoint) list.getItems().get(0)).at());
+        ((Course.TurningPoint) list.getItems().get(0)).at());
   }
 
   @Test

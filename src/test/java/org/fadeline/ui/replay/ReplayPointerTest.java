@@ -13,6 +13,7 @@ import java.util.concurrent.TimeoutException;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Window;
 import org.fadeline.figure.TimelineLayout;
@@ -136,7 +137,7 @@ class ReplayPointerTest extends WindowHarness {
     // By keys the menu opens at the line picked: its place is the line's.
     robot.interact(peg::requestFocus);
     while (!String.valueOf(peg.getAccessibleText()).startsWith(nameOf(lineId))) {
-      robot.push(javafx.scene.input.KeyCode.RIGHT);
+      robot.push(KeyCode.RIGHT);
       WaitForAsyncUtils.waitForFxEvents();
     }
     return peg.localToScreen(peg.menuPlace());

@@ -12,6 +12,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Stamp;
 import org.fadeline.ui.HandMade;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A match of eighty minutes as somebody logs it who changes his ways: casts, hook-ups, moves and
@@ -157,7 +158,7 @@ public final class RoughLog {
     return new Fish(count, "carp", told ? count * (200 + random.nextInt(1500)) * 1.0 : null, false);
   }
 
-  private Stamp stamp(@org.jspecify.annotations.Nullable String onLine) {
+  private Stamp stamp(@Nullable String onLine) {
     return new Stamp("e" + ids++, Math.floorDiv(at, clock) * clock, onLine, null);
   }
 

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import javafx.geometry.Point2D;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -60,7 +63,7 @@ class TimelineGesturesTest {
         .setStyle(
             "-fl-hairline: gray; -fl-line-0: blue; -fl-line-1: blue; -fl-line-2: blue;"
                 + " -fl-line-3: blue; -fl-line-4: blue;");
-    stage.setScene(new Scene((javafx.scene.Parent) screen.view(), 1200, 700));
+    stage.setScene(new Scene((Parent) screen.view(), 1200, 700));
     stage.show();
     bench.open(Path.of("a"));
     bench.hindsight(true);
@@ -107,7 +110,7 @@ class TimelineGesturesTest {
         robot
             .lookup(
                 n ->
-                    n instanceof javafx.scene.control.Label l && l.getText().startsWith("10:30:00"))
+                    n instanceof Label l && l.getText().startsWith("10:30:00"))
             .tryQuery()
             .isPresent(),
         "the time to the second");
@@ -138,7 +141,7 @@ class TimelineGesturesTest {
     return robot
         .lookup(
             n ->
-                n instanceof javafx.scene.control.Label l
+                n instanceof Label l
                     && l.getText().startsWith(words)
                     && l.getParent().isVisible())
         .tryQuery()
@@ -185,7 +188,7 @@ class TimelineGesturesTest {
   void aRightPressPicksTheMarkUnderItAndKeepsSeveralPicked(FxRobot robot) {
     robot.rightClickOn(fish("shallow", 30));
     assertEquals(Set.of("w0"), bench.state().selection().events());
-    robot.interact(() -> bench.picking().pickAll(java.util.List.of("w0", "w1")));
+    robot.interact(() -> bench.picking().pickAll(List.of("w0", "w1")));
     robot.rightClickOn(fish("shallow", 30));
     assertEquals(Set.of("w0", "w1"), bench.state().selection().events());
     robot.rightClickOn(fish("shallow", 42));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
@@ -182,7 +183,7 @@ class TimelineViewTest extends WindowHarness {
     desk.with(
         "next.session.json",
         HandMade.of(HandMade.session().events().stream().filter(e -> e.at() > minute(3)).toList()));
-    robot.interact(() -> bench.open(java.nio.file.Path.of("next.session.json")));
+    robot.interact(() -> bench.open(Path.of("next.session.json")));
     assertEquals(replay().whole(), shown());
   }
 }

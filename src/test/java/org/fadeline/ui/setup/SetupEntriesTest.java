@@ -14,6 +14,7 @@ import java.util.List;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.model.WeatherNote;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.control.Entry;
 import org.junit.jupiter.api.Test;
@@ -145,14 +146,14 @@ class SetupEntriesTest {
                     .occasion()
                     .withWeather(
                         List.of(
-                            new org.fadeline.model.WeatherNote(
+                            new WeatherNote(
                                 HandMade.ALL_IN, null, null, null, null, null))));
     Entry<Session> from = OccasionEntries.weather(0).get(1);
     Entry<Session> force = OccasionEntries.weather(0).get(2);
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(one, "3", UNITS));
     Session windy = force.takes().with(from.takes().with(one, "SW", UNITS), "3", UNITS);
     assertEquals(
-        new org.fadeline.model.WeatherNote.Wind(225, 3), windy.occasion().weather().get(0).wind());
+        new WeatherNote.Wind(225, 3), windy.occasion().weather().get(0).wind());
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(windy, "13", UNITS));
   }
 

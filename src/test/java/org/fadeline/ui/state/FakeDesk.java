@@ -2,6 +2,7 @@ package org.fadeline.ui.state;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +28,10 @@ public final class FakeDesk implements Desk {
   private final Map<String, Session> sessions = new HashMap<>();
 
   /** Files already closed, by name. */
-  public final List<String> closed = new java.util.ArrayList<>();
+  public final List<String> closed = new ArrayList<>();
 
   /** Names of the steps kept, in order. */
-  public final List<String> kept = new java.util.ArrayList<>();
+  public final List<String> kept = new ArrayList<>();
 
   /** Whether the disk is full. */
   public boolean full;
@@ -39,7 +40,7 @@ public final class FakeDesk implements Desk {
   public boolean changedOutside;
 
   /** Saves asked for: whether each was to overwrite. */
-  public final List<Boolean> saves = new java.util.ArrayList<>();
+  public final List<Boolean> saves = new ArrayList<>();
 
   /** Puts a session on the desk. */
   public FakeDesk with(String name, Session session) {

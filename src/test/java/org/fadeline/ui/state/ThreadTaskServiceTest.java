@@ -3,6 +3,7 @@ package org.fadeline.ui.state;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -109,7 +110,7 @@ class ThreadTaskServiceTest {
           "open",
           "refused",
           progress -> {
-            throw new java.io.IOException("no such file");
+            throw new IOException("no such file");
           },
           answer());
       runOwner(1);

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.export.ExportMonitor;
 import org.fadeline.export.TalkDraft;
@@ -28,6 +29,7 @@ import org.fadeline.ui.state.DirectTaskService;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +50,7 @@ class TalkWritingTest {
     Review review =
         Reviewer.review(
             SessionFiles.read(SESSION, ReadOptions.DEFAULT).session().orElseThrow(),
-            org.fadeline.analysis.ReviewSettings.DEFAULT);
+            ReviewSettings.DEFAULT);
     return TalkDraft.of(
         List.of(new Source("s1", SESSION)),
         new TalkMaterial(Map.of("s1", review)),
@@ -140,7 +142,7 @@ class TalkWritingTest {
           }
         };
     ExportMonitor monitor = TalkWriting.monitor(cancelled);
-    org.junit.jupiter.api.Assertions.assertThrows(
+    Assertions.assertThrows(
         CancellationException.class, () -> monitor.step(0.5));
   }
 }
