@@ -3,12 +3,9 @@ package org.fadeline.log;
 import static org.fadeline.ui.HandMade.minute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.fadeline.model.Edit;
 import org.fadeline.model.EventKind;
-import org.fadeline.model.Feed;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.HandMade;
@@ -109,21 +106,5 @@ class PressTest {
       assertEquals(before, press.edit().inverse().apply(session));
       session = before;
     }
-  }
-
-  @Test
-  void aFeedingPatternRunsUntilItIsEndedOrFedAgain() {
-    SessionEvent fed = press(EventKind.FED, SHALLOW, 5);
-    Feed every40 = new Feed("pellets", null, null, new Feed.Pattern(40, null));
-    session =
-        Edit.replace("x", session, new SessionEvent.Fed(fed.stamp(), every40))
-            .apply(session);
-    assertTrue(FeedPatterns.running(session, "shallow", minute(4)).isEmpty());
-    SessionEvent.Fed running = FeedPatterns.running(session, "shallow", minute(60)).orElseThrow();
-    Session ended = FeedPatterns.end(session, running, minute(50)).apply(session);
-    assertTrue(FeedPatterns.running(ended, "shallow", minute(49)).isPresent());
-    assertTrue(FeedPatterns.running(ended, "shallow", minute(51)).isEmpty());
-    press(EventKind.FED, SHALLOW, 55);
-    assertTrue(FeedPatterns.running(session, "shallow", minute(60)).isEmpty());
   }
 }

@@ -13,13 +13,11 @@ import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fadeline.log.Detail;
-import org.fadeline.log.FeedPatterns;
 import org.fadeline.log.LogClock;
 import org.fadeline.log.Pad;
 import org.fadeline.log.Press;
 import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Edit;
-import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -201,11 +199,6 @@ final class LogDesk {
                         }));
   }
 
-  /** Makes the event in hand one of another kind. */
-  void kind(EventKind kind) {
-    amend("Change kind of ", id -> EventEdits.kind(Set.of(id), kind));
-  }
-
   /** Takes the event in hand out of the record. */
   void remove() {
     amend("Take out ", id -> EventEdits.remove(Set.of(id)));
@@ -217,15 +210,6 @@ final class LogDesk {
     inHand()
         .ifPresent(
             event -> bench.editing().edit(verb + event.kind().word(), change.apply(event.id())));
-  }
-
-  /** Ends the feeding that repeats itself on a line, now; does nothing where none does. */
-  void endPattern(String lineId) {
-    session()
-        .ifPresent(
-            s ->
-                FeedPatterns.running(s, lineId, instant())
-                    .ifPresent(fed -> bench.editing().edit(FeedPatterns.end(s, fed, instant()))));
   }
 
   /**

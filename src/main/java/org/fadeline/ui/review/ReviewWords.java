@@ -4,7 +4,6 @@ import java.time.ZoneId;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Grade;
 import org.fadeline.analysis.Rate;
-import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo.Verdict;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
@@ -92,9 +91,5 @@ final class ReviewWords {
           .append(")");
     }
     return text.append('.').toString();
-  }
-
-  static String weightFrom(Review.WeightFrom from) {
-    return from.word();
   }
 }

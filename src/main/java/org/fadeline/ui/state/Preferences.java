@@ -140,13 +140,6 @@ public record Preferences(
     return new Preferences(units, look, textPercent, motion, window, kept, files);
   }
 
-  /** Returns these preferences without a file among the recent ones. */
-  public Preferences withoutRecent(String path) {
-    List<String> files = new ArrayList<>(recent);
-    files.remove(path);
-    return new Preferences(units, look, textPercent, motion, window, kept, files);
-  }
-
   /** Returns these preferences with what single screens keep. */
   public Preferences withKept(Map<String, String> newKept) {
     return new Preferences(units, look, textPercent, motion, window, newKept, recent);
