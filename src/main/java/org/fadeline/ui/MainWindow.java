@@ -32,8 +32,8 @@ import org.fadeline.ui.help.AboutSheet;
 import org.fadeline.ui.help.HelpSheet;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Preferences;
+import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -291,7 +291,7 @@ public final class MainWindow {
     if (overlay.isShown()) {
       overlay.hide();
     } else {
-      KeysSheet.show(overlay, keys.commands());
+      KeyListSheet.show(overlay, keys.commands());
     }
   }
 

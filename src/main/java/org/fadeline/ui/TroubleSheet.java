@@ -16,9 +16,9 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.WrappedCell;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Activity.Problem;
 import org.fadeline.ui.state.Activity.Trouble;
-import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 

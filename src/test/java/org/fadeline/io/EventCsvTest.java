@@ -79,8 +79,7 @@ class EventCsvTest {
     Session session = Sessions.small();
     session =
         session.withDocument(
-            new Document(
-                "d", 1, Map.of("/events/e5/swim~1side", "{\"a\":[1,2.50]}")));
+            new Document("d", 1, Map.of("/events/e5/swim~1side", "{\"a\":[1,2.50]}")));
     String csv = EventCsv.write(session);
     assertTrue(csv.lines().findFirst().orElseThrow().endsWith(",note,peg,line_id,other"), csv);
     assertEquals(session.document().unknown(), session(read(csv)).document().unknown());

@@ -23,8 +23,7 @@ class PadKeysTest {
     List<String> keys = pads.stream().flatMap(p -> PadKeys.USUAL.key(p).stream()).toList();
     // All but one: Shift and the stroke call the list of keys.
     assertEquals(pads.size() - 1, keys.size());
-    assertTrue(
-        keys.stream().noneMatch(key -> key.toUpperCase(Locale.ROOT).contains("NUMPAD")));
+    assertTrue(keys.stream().noneMatch(key -> key.toUpperCase(Locale.ROOT).contains("NUMPAD")));
   }
 
   @Test

@@ -205,8 +205,7 @@ class CompareScreenTest extends WindowHarness {
   void unitsFollowTheOneSetting() {
     openBoth();
     assertTrue(shows(" lb"));
-    robot.interact(
-        () -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
+    robot.interact(() -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows(" kg"));
   }

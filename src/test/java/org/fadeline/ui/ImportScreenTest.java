@@ -160,8 +160,7 @@ class ImportScreenTest extends WindowHarness {
     choose("import-clock", "by the clock after it");
     press("import-table-begin");
     assertEquals(
-        Instant.parse("2026-10-25T01:30:00Z").toEpochMilli(),
-        session().events().get(0).at());
+        Instant.parse("2026-10-25T01:30:00Z").toEpochMilli(), session().events().get(0).at());
   }
 
   @Test

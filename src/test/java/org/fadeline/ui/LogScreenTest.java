@@ -115,8 +115,7 @@ class LogScreenTest extends WindowHarness {
 
   private void fire(EventType<KeyEvent> type) {
     var screen = screen("Log").view();
-    screen.fireEvent(
-        new KeyEvent(type, "", "", KeyCode.DIGIT2, false, false, false, false));
+    screen.fireEvent(new KeyEvent(type, "", "", KeyCode.DIGIT2, false, false, false, false));
   }
 
   @Test
@@ -206,8 +205,7 @@ class LogScreenTest extends WindowHarness {
     assertEquals(stopped, session().clock(added().at()).format(CLOCK));
   }
 
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm:ss");
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss");
 
   @Test
   void loggingAsItHappensCautionsThatAidsMayBeRestricted() throws Exception {

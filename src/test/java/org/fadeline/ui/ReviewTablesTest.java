@@ -193,8 +193,7 @@ class ReviewTablesTest extends WindowHarness {
     robot.interact(card::requestFocus);
     robot.push(KeyCode.ENTER);
     assertTrue(shows("Short line, 13:01–"));
-    robot.interact(
-        () -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
+    robot.interact(() -> preferences.change(p -> p.withUnits(Units.KG_AND_METRES)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(shows("Short line, 13:01–"), "not thrown back to the first");
     assertTrue(shows("kg"));

@@ -153,8 +153,7 @@ class SetupTest extends WindowHarness {
     robot.moveTo(there).press(MouseButton.PRIMARY).release(MouseButton.PRIMARY);
     waitUntil(() -> session().lines().get(2).place().distanceM() != null);
     Line placed = session().lines().get(2);
-    assertTrue(
-        Objects.requireNonNull(placed.place().bearingDegrees()) > 0, "to the right");
+    assertTrue(Objects.requireNonNull(placed.place().bearingDegrees()) > 0, "to the right");
     robot.interact(() -> bench.editing().undo());
     waitUntil(() -> session().lines().get(2).place().distanceM() == null);
   }

@@ -9,9 +9,9 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import org.fadeline.model.MatchRules;
+import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Outcome.NetWeight;
-import org.fadeline.model.Outcome;
 import org.fadeline.model.Units;
 import org.junit.jupiter.api.Test;
 

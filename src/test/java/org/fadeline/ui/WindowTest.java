@@ -233,8 +233,7 @@ class WindowTest extends WindowHarness {
   @Test
   void opensThroughTheStateOnlyOnItsThread() {
     assertFalse(Platform.isFxApplicationThread());
-    Assertions.assertThrows(
-        IllegalStateException.class, () -> bench.tell("hello"));
+    Assertions.assertThrows(IllegalStateException.class, () -> bench.tell("hello"));
     assertEquals(Activity.QUIET, bench.state().activity());
   }
 
@@ -367,8 +366,7 @@ class WindowTest extends WindowHarness {
     MenuButton menu = robot.lookup("#lines-menu").query();
     Menu first = (Menu) menu.getItems().get(0);
     assertEquals("Shallow", first.getText());
-    CheckMenuItem shown =
-        (CheckMenuItem) first.getItems().get(0);
+    CheckMenuItem shown = (CheckMenuItem) first.getItems().get(0);
     robot.interact(
         () -> {
           shown.setSelected(false);

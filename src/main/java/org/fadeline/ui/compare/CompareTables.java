@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairRates;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
-import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.RatePair;
 import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.analysis.compare.RunningCatch.SoFar;
@@ -159,9 +159,7 @@ final class CompareTables {
   private static String signed(@Nullable Double value) {
     return value == null
         ? ""
-        : String.format(Locale.ROOT, "%+d", Math.round(value))
-            .replace('-', '−')
-            .replace("+0", "0");
+        : String.format(Locale.ROOT, "%+d", Math.round(value)).replace('-', '−').replace("+0", "0");
   }
 
   private String weight(@Nullable Double grams) {

@@ -76,10 +76,7 @@ final class RowsTable {
   }
 
   private static TableColumn<Row, String> column(
-      String title,
-      double width,
-      @Nullable ComboBox<String> box,
-      Function<Row, String> text) {
+      String title, double width, @Nullable ComboBox<String> box, Function<Row, String> text) {
     TableColumn<Row, String> column = new TableColumn<>();
     VBox head = new VBox(4, new Label(title));
     if (box != null) {

@@ -205,8 +205,7 @@ final class LogDesk {
     inHand.set(null);
   }
 
-  private void amend(
-      String verb, Function<String, UnaryOperator<Session>> change) {
+  private void amend(String verb, Function<String, UnaryOperator<Session>> change) {
     inHand()
         .ifPresent(
             event -> bench.editing().edit(verb + event.kind().word(), change.apply(event.id())));

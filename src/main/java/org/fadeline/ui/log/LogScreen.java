@@ -145,7 +145,7 @@ public final class LogScreen implements Screen {
     for (Command command : ownCommands()) {
       command.keys().forEach(key -> others.put(key.getName(), command.title()));
     }
-    KeysSheet.show(
+    PadKeysSheet.show(
         overlay,
         open.session().lines(),
         keys(),

@@ -39,7 +39,7 @@ final class ReviewBody {
   private final BorderPane view = new BorderPane();
   private final Label totals = new Label();
   private final Label from = new Label();
-  private final Lessons lessons = new Lessons(this::replay);
+  private final LessonCards lessons = new LessonCards(this::replay);
   private final EvidencePane evidence = new EvidencePane();
   private final StayList stays = new StayList(this::evidenceOf, this::replay);
   private final LineTables tables = new LineTables(this::replay);

@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.fadeline.analysis.season.Season;
+import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.analysis.season.SessionSummary.Placing;
-import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Units;
@@ -52,9 +52,7 @@ final class SeasonTables {
   }
 
   static <R> void on(
-      DataTable<R> table,
-      Function<R, List<Integer>> sessions,
-      Consumer<List<Integer>> behind) {
+      DataTable<R> table, Function<R, List<Integer>> sessions, Consumer<List<Integer>> behind) {
     table
         .table()
         .getSelectionModel()

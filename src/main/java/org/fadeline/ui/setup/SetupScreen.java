@@ -13,8 +13,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.export.FigureExport;
-import org.fadeline.figure.BankSheetFigure.Paper;
 import org.fadeline.figure.BankSheetFigure;
+import org.fadeline.figure.BankSheetFigure.Paper;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
 import org.fadeline.model.Session;
@@ -22,9 +22,9 @@ import org.fadeline.model.Units;
 import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.PathChooser.Kind;
 import org.fadeline.ui.control.PathChooser.Question;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.Watch;
@@ -58,10 +58,7 @@ public final class SetupScreen implements Screen {
     swim = new SwimPane(commit, this::pick);
     lines =
         new LinesPane(
-            NewMatch.on(LocalDate.EPOCH, ZoneOffset.UTC),
-            commit,
-            bench::tell,
-            swim::pick);
+            NewMatch.on(LocalDate.EPOCH, ZoneOffset.UTC), commit, bench::tell, swim::pick);
     take.setId("take-lines");
     take.setOnAction(e -> takeLines());
     print.setId("print-sheet");

@@ -117,9 +117,7 @@ class StoreCrashTest {
             Edit.between(
                 "Title",
                 before,
-                before
-                    .withOutcome(Outcome.UNKNOWN)
-                    .withEvents(before.events().subList(1, 3))))
+                before.withOutcome(Outcome.UNKNOWN).withEvents(before.events().subList(1, 3))))
         .join();
     Session after = store.session();
     SimulatedDisk later = disk.afterCrash(Leaves.NONE, 0);

@@ -67,8 +67,7 @@ class FigureCanvasTest {
 
   /** Waits until so many drawings were shown since the window came. */
   private void settle(long draws) throws Exception {
-    WaitForAsyncUtils.waitFor(
-        30, TimeUnit.SECONDS, () -> canvas.draws() >= empty + draws);
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> canvas.draws() >= empty + draws);
     WaitForAsyncUtils.waitForFxEvents();
   }
 

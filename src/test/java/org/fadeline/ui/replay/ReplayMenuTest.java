@@ -141,8 +141,7 @@ class ReplayMenuTest extends WindowHarness {
     robot.push(KeyCode.SHIFT, KeyCode.F10);
     choose("Go to it");
     assertEquals(
-        bench.state().playhead().at(),
-        ((Course.TurningPoint) list.getItems().get(0)).at());
+        bench.state().playhead().at(), ((Course.TurningPoint) list.getItems().get(0)).at());
   }
 
   @Test

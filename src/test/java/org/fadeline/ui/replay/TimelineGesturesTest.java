@@ -108,9 +108,7 @@ class TimelineGesturesTest {
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(
         robot
-            .lookup(
-                n ->
-                    n instanceof Label l && l.getText().startsWith("10:30:00"))
+            .lookup(n -> n instanceof Label l && l.getText().startsWith("10:30:00"))
             .tryQuery()
             .isPresent(),
         "the time to the second");
@@ -140,10 +138,7 @@ class TimelineGesturesTest {
   private static boolean said(FxRobot robot, String words) {
     return robot
         .lookup(
-            n ->
-                n instanceof Label l
-                    && l.getText().startsWith(words)
-                    && l.getParent().isVisible())
+            n -> n instanceof Label l && l.getText().startsWith(words) && l.getParent().isVisible())
         .tryQuery()
         .isPresent();
   }

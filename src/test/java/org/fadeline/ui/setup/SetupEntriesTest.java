@@ -145,15 +145,12 @@ class SetupEntriesTest {
                 HandMade.session()
                     .occasion()
                     .withWeather(
-                        List.of(
-                            new WeatherNote(
-                                HandMade.ALL_IN, null, null, null, null, null))));
+                        List.of(new WeatherNote(HandMade.ALL_IN, null, null, null, null, null))));
     Entry<Session> from = OccasionEntries.weather(0).get(1);
     Entry<Session> force = OccasionEntries.weather(0).get(2);
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(one, "3", UNITS));
     Session windy = force.takes().with(from.takes().with(one, "SW", UNITS), "3", UNITS);
-    assertEquals(
-        new WeatherNote.Wind(225, 3), windy.occasion().weather().get(0).wind());
+    assertEquals(new WeatherNote.Wind(225, 3), windy.occasion().weather().get(0).wind());
     assertThrows(IllegalArgumentException.class, () -> force.takes().with(windy, "13", UNITS));
   }
 

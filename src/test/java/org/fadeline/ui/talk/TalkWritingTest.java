@@ -142,7 +142,6 @@ class TalkWritingTest {
           }
         };
     ExportMonitor monitor = TalkWriting.monitor(cancelled);
-    Assertions.assertThrows(
-        CancellationException.class, () -> monitor.step(0.5));
+    Assertions.assertThrows(CancellationException.class, () -> monitor.step(0.5));
   }
 }

@@ -13,11 +13,11 @@ import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
 /** At most three sentences, each with its figures and its minute. */
-final class Lessons {
+final class LessonCards {
   private final HBox view = new HBox(10);
   private final LongConsumer replay;
 
-  Lessons(LongConsumer replay) {
+  LessonCards(LongConsumer replay) {
     this.replay = replay;
   }
 

@@ -15,8 +15,8 @@ import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Overlay;
 
 /** The list of keys, made from the commands themselves. */
-final class KeysSheet {
-  private KeysSheet() {}
+final class KeyListSheet {
+  private KeyListSheet() {}
 
   static void show(Overlay overlay, List<Command> commands) {
     Map<String, GridPane> groups = new LinkedHashMap<>();

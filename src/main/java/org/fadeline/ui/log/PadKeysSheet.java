@@ -19,7 +19,7 @@ import org.fadeline.model.Line;
 import org.fadeline.ui.control.Overlay;
 
 /** The keys of the pads, each to be changed by pressing another. */
-final class KeysSheet {
+final class PadKeysSheet {
   private final List<Line> lines;
   private final Map<String, String> commands;
   private final Consumer<PadKeys> keep;
@@ -27,7 +27,7 @@ final class KeysSheet {
   private final Label conflicts = new Label();
   private PadKeys keys;
 
-  private KeysSheet(
+  private PadKeysSheet(
       List<Line> lines, PadKeys keys, Map<String, String> commands, Consumer<PadKeys> keep) {
     this.lines = lines;
     this.keys = keys;
@@ -47,7 +47,7 @@ final class KeysSheet {
       PadKeys keys,
       Map<String, String> commands,
       Consumer<PadKeys> keep) {
-    KeysSheet sheet = new KeysSheet(lines, keys, commands, keep);
+    PadKeysSheet sheet = new PadKeysSheet(lines, keys, commands, keep);
     Label how =
         new Label("Choose a pad's key, then press the new one. Backspace leaves the pad without.");
     how.setWrapText(true);
