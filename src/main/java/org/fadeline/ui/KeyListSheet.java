@@ -11,8 +11,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Overlay;
+import org.fadeline.ui.control.command.Command;
 
 /** The list of keys, made from the commands themselves. */
 final class KeyListSheet {

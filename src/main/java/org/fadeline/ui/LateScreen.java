@@ -3,8 +3,8 @@ package org.fadeline.ui;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.command.Command;
 import org.jspecify.annotations.Nullable;
 
 /** A screen that is made once it is wanted, so that the window need not wait for all of them. */

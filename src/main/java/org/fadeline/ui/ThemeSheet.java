@@ -6,7 +6,7 @@ import java.util.Base64;
 import java.util.Locale;
 import org.fadeline.figure.Theme;
 import org.fadeline.figure.TimelineLayout;
-import org.fadeline.ui.control.Looks;
+import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.state.Preferences;
 
 /** The themes' colours as a style sheet, so that screens and figures share one set. */

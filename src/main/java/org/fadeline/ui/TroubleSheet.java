@@ -15,7 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Watch;
-import org.fadeline.ui.control.WrappedCell;
+import org.fadeline.ui.control.table.WrappedCell;
 import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.Activity.Problem;
 import org.fadeline.ui.state.Activity.Trouble;

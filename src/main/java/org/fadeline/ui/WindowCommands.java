@@ -2,8 +2,8 @@ package org.fadeline.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;

@@ -1,5 +1,7 @@
 package org.fadeline.architecture;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -124,6 +126,27 @@ class ArchitectureTest {
             !slice.getDescription().contains("state")
                 && !slice.getDescription().contains("control"));
   }
+
+  @ArchTest
+  static final ArchRule CONTROLS_KNOW_NO_SCREEN =
+      classes()
+          .that()
+          .resideInAnyPackage("org.fadeline.ui.control..", "org.fadeline.ui.state..")
+          .should()
+          .onlyDependOnClassesThat(
+              resideOutsideOfPackage("org.fadeline.ui..")
+                  .or(resideInAnyPackage("org.fadeline.ui.control..", "org.fadeline.ui.state..")))
+          .because("what every screen uses must not change with one of them");
+
+  @ArchTest
+  static final ArchRule STATE_WITHOUT_CONTROLS =
+      noClasses()
+          .that()
+          .resideInAPackage("org.fadeline.ui.state..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.fadeline.ui.control..")
+          .because("what is shown is decided before anything shows it");
 
   @ArchTest
   static final ArchRule NO_CYCLES =

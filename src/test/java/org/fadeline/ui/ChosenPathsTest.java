@@ -14,7 +14,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.file.PathChooser.Question;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;

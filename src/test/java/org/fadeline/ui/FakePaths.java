@@ -3,7 +3,7 @@ package org.fadeline.ui;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.fadeline.ui.control.PathChooser;
+import org.fadeline.ui.control.file.PathChooser;
 import org.jspecify.annotations.Nullable;
 
 /** Answers in the user's stead which file or folder is meant, and keeps what was asked. */

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.fadeline.model.EventEdits;
 import org.fadeline.model.SessionEvent;
-import org.fadeline.ui.control.EventEdits;
 import org.junit.jupiter.api.Test;
 
 /** The reason of a move: shown in the stay-or-go list, changed where the move is picked. */

@@ -23,7 +23,7 @@ import org.fadeline.analysis.Review;
 import org.fadeline.demo.DemoMatch;
 import org.fadeline.demo.DemoWaters;
 import org.fadeline.io.SessionWriter;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;

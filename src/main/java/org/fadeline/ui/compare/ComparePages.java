@@ -24,8 +24,8 @@ import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
-import org.fadeline.ui.control.DataTable;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 

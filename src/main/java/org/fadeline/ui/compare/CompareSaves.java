@@ -16,10 +16,10 @@ import org.fadeline.io.WholeFile;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.report.CompareJson;
 import org.fadeline.report.CompareText;
-import org.fadeline.ui.control.Looks;
-import org.fadeline.ui.control.PathChooser;
-import org.fadeline.ui.control.PathChooser.Question;
-import org.fadeline.ui.control.PictureSave;
+import org.fadeline.ui.control.file.PathChooser;
+import org.fadeline.ui.control.file.PathChooser.Question;
+import org.fadeline.ui.control.picture.Looks;
+import org.fadeline.ui.control.picture.PictureSave;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 

@@ -14,8 +14,8 @@ import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.analysis.compare.RunningCatch.SoFar;
 import org.fadeline.model.Units;
 import org.fadeline.stats.LogRank;
-import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
 
 /** The tables of a comparison: everything that is on a chart, in figures. */

@@ -16,7 +16,7 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.form.Segments;
 import org.jspecify.annotations.Nullable;
 
 /** How the two are laid on each other: chosen, and stated in words. */

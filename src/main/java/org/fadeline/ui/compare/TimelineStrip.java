@@ -16,7 +16,7 @@ import javafx.scene.shape.Rectangle;
 import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineLayout;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 

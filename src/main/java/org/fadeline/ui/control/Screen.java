@@ -2,6 +2,7 @@ package org.fadeline.ui.control;
 
 import java.util.List;
 import javafx.scene.Node;
+import org.fadeline.ui.control.command.Command;
 import org.jspecify.annotations.Nullable;
 
 /** One screen of the window. */

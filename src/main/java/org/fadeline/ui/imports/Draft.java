@@ -9,10 +9,10 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.fadeline.io.ImportReport;
 import org.fadeline.io.notes.NoteSession;
+import org.fadeline.model.EventEdits;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
-import org.fadeline.ui.control.EventEdits;
 
 /**
  * Proposed events while they are looked through.

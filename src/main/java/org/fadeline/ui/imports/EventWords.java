@@ -3,11 +3,11 @@ package org.fadeline.ui.imports;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fadeline.model.EventEdits;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 

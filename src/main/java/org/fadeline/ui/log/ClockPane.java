@@ -21,7 +21,7 @@ import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.form.Segments;
 import org.jspecify.annotations.Nullable;
 
 /** The clock that presses are logged at, large, with the recording's controls beside it. */

@@ -11,9 +11,9 @@ import javafx.scene.layout.VBox;
 import org.fadeline.log.LogClock;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
-import org.fadeline.ui.control.PathChooser;
-import org.fadeline.ui.control.PathChooser.Kind;
-import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.file.PathChooser;
+import org.fadeline.ui.control.file.PathChooser.Kind;
+import org.fadeline.ui.control.file.PathChooser.Question;
 import org.jspecify.annotations.Nullable;
 
 /**

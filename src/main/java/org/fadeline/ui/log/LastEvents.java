@@ -11,12 +11,12 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.model.EventEdits;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 

@@ -11,9 +11,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.Refused;
+import org.fadeline.model.EventEdits;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
-import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
 

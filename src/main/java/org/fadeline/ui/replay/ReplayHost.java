@@ -2,8 +2,8 @@ package org.fadeline.ui.replay;
 
 import java.util.List;
 import java.util.Set;
+import org.fadeline.model.EventEdits;
 import org.fadeline.replay.Playhead.Range;
-import org.fadeline.ui.control.EventEdits;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.Workbench;

@@ -20,7 +20,7 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.replay.Playhead.Range;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 

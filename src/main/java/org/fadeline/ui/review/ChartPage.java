@@ -6,8 +6,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.Figure;
-import org.fadeline.ui.control.DataTable;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
 
 /** A chart, and below it the tables that hold everything on it. */

@@ -17,9 +17,9 @@ import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.WeightFigure;
 import org.fadeline.model.talk.Picture;
-import org.fadeline.ui.control.DataTable;
-import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TalkTray;
 import org.jspecify.annotations.Nullable;
 

@@ -21,10 +21,10 @@ import org.fadeline.analysis.StayOrGo.PastPlain;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
-import org.fadeline.ui.control.DataTable;
-import org.fadeline.ui.control.FigureCanvas;
-import org.fadeline.ui.control.IntervalChart;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.picture.IntervalChart;
+import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
 
 /** What a finding rests on: the fade, the minutes past plain, the other lines. */

@@ -14,8 +14,8 @@ import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
 
 /** The tables of a review: everything that is on a chart, in figures. */

@@ -25,8 +25,8 @@ import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.NetBars;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.picture.NetBars;
 import org.jspecify.annotations.Nullable;
 
 /** What kind of record it is, what that withholds, and its warnings. */

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import org.fadeline.ui.control.Command;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.PathChooser;
 import org.fadeline.ui.control.Screen;
-import org.fadeline.ui.control.Undoing;
 import org.fadeline.ui.control.WhenShown;
+import org.fadeline.ui.control.command.Command;
+import org.fadeline.ui.control.command.Undoing;
+import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 

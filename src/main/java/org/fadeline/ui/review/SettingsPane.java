@@ -15,8 +15,8 @@ import javafx.scene.layout.VBox;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.ReviewSettings.Measure;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.control.Segments;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.control.form.Segments;
 import org.fadeline.ui.state.Workbench;
 
 /** The settings that the findings move with; each change reviews the match again. */

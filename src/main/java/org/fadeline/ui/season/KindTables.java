@@ -14,8 +14,8 @@ import org.fadeline.analysis.season.Season.Limits;
 import org.fadeline.analysis.season.Season.LineHours;
 import org.fadeline.analysis.season.Season.PerHour;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
 
 /** The tables of a season that go by kind of line, bait or water. */

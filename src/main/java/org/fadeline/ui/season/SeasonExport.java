@@ -9,8 +9,8 @@ import org.fadeline.figure.Theme;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Units;
 import org.fadeline.report.SeasonJson;
-import org.fadeline.ui.control.PathChooser;
-import org.fadeline.ui.control.PathChooser.Question;
+import org.fadeline.ui.control.file.PathChooser;
+import org.fadeline.ui.control.file.PathChooser.Question;
 import org.fadeline.ui.state.FileWriting;
 import org.fadeline.ui.state.Workbench;
 

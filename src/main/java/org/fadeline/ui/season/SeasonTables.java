@@ -15,8 +15,8 @@ import org.fadeline.analysis.season.SessionSummary.Placing;
 import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.DataTable;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.season.SeasonShown.FeedRow;
 import org.jspecify.annotations.Nullable;
 

@@ -16,8 +16,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Session;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
 

@@ -9,8 +9,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 
 /** Entries of a session side by side, in columns of equal width. */
 final class Form {

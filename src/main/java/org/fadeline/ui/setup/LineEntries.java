@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.ShotTable;
-import org.fadeline.ui.control.Entry;
+import org.fadeline.ui.control.form.Entry;
 import org.jspecify.annotations.Nullable;
 
 /** One line with its place and rig, as entries of the session. */

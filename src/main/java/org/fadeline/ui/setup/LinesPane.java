@@ -23,9 +23,9 @@ import org.fadeline.figure.Theme;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of the match, and one of them with its place and rig. */

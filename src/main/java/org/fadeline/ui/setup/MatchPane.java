@@ -13,8 +13,8 @@ import org.fadeline.model.Peg;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeatherNote;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 
 /** Where, when, by which rules and in what weather. */
 final class MatchPane {

@@ -12,8 +12,8 @@ import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.Venue;
 import org.fadeline.model.WeatherNote;
-import org.fadeline.ui.control.Entry;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Entry;
 import org.jspecify.annotations.Nullable;
 
 /** Where the match is and what the peg is like, as entries. */

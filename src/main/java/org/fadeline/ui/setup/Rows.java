@@ -10,8 +10,8 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 
 /** A list of a session, such as its weather notes: a form each, added to and taken from. */
 final class Rows {

@@ -7,7 +7,7 @@ import org.fadeline.model.MatchRules.NetLimit;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
-import org.fadeline.ui.control.Entry;
+import org.fadeline.ui.control.form.Entry;
 import org.jspecify.annotations.Nullable;
 
 /** The rules of the match, as the organiser told them. */

@@ -14,9 +14,9 @@ import org.fadeline.figure.PegLayout;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.replay.ReplayFrame;
-import org.fadeline.ui.control.EntryBox;
-import org.fadeline.ui.control.FigureCanvas;
-import org.fadeline.ui.control.Placing;
+import org.fadeline.ui.control.form.EntryBox;
+import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.picture.Placing;
 import org.jspecify.annotations.Nullable;
 
 /** The peg to scale before a fish is caught: lines are dragged, or put down where they lie. */

@@ -12,8 +12,8 @@ import java.util.Locale;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
 import org.fadeline.model.WeatherNote;
-import org.fadeline.ui.control.Entry;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Entry;
 
 /** The day and the calls, as entries. */
 final class TimeEntries {

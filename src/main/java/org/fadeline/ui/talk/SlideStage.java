@@ -13,8 +13,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.SlideFigure;
-import org.fadeline.ui.control.FigureCanvas;
 import org.fadeline.ui.control.Invitation;
+import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 

@@ -14,7 +14,7 @@ import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Source;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.control.Segments;
+import org.fadeline.ui.control.form.Segments;
 
 /** What concerns the whole talk: its name, look, sessions, and what it leaves out. */
 final class TalkSettings {

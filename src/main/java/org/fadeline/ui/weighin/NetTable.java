@@ -16,7 +16,7 @@ import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.EntryBox;
+import org.fadeline.ui.control.form.EntryBox;
 
 /** A row a net: what the log says, what the scales said, the factor between, the limit. */
 final class NetTable {

@@ -9,7 +9,7 @@ import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Say;
-import org.fadeline.ui.control.WeightBars;
+import org.fadeline.ui.control.picture.WeightBars;
 
 /** What this peg and the pegs nearby weighed, the heaviest first. */
 final class PegBars {

@@ -16,9 +16,9 @@ import javafx.scene.layout.VBox;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Units;
-import org.fadeline.ui.control.Entry;
-import org.fadeline.ui.control.EntryBox;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Entry;
+import org.fadeline.ui.control.form.EntryBox;
 
 /** Section, places, and what the pegs nearby weighed. */
 final class PlacingPane {

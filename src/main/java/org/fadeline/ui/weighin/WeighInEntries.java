@@ -11,7 +11,7 @@ import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Outcome.Result;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
-import org.fadeline.ui.control.Entry;
+import org.fadeline.ui.control.form.Entry;
 import org.jspecify.annotations.Nullable;
 
 /** What can be typed at the weigh-in, as changes of the outcome. */

@@ -29,7 +29,7 @@ import org.fadeline.model.Units;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.WindowHarness;
-import org.fadeline.ui.control.FigureCanvas;
+import org.fadeline.ui.control.picture.FigureCanvas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;

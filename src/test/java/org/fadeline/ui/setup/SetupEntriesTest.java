@@ -16,7 +16,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeatherNote;
 import org.fadeline.ui.HandMade;
-import org.fadeline.ui.control.Entry;
+import org.fadeline.ui.control.form.Entry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,0 +1,228 @@
+package org.fadeline.ui.control.table;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.text.Font;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Shares the width of a table among its columns. Where there is room, each has what its heading and
+ * its longest texts need in one row; where there is less, headings stand in two rows, and then
+ * texts too, so that as long as it can be done nothing is cut short and nothing has to be scrolled
+ * sideways. A column whose width was changed by hand keeps it.
+ *
+ * @param <R> type of the rows
+ */
+final class ColumnFit<R> {
+  /** Rows looked at; of longer tables an even sample, and no column gets less than it asked for. */
+  private static final int MOST_ROWS = 100;
+
+  /** Longer tables have rows of one height, so that they scroll well. */
+  private static final int MOST_WRAPPED_ROWS = 60;
+
+  /** Texts of a column that are measured: the longest by their letters. */
+  private static final int MEASURED = 3;
+
+  private static final double WIDEST_EMS = 44;
+  private static final double PADDING_EMS = 1.7;
+
+  /** In a tight table padding and arrows are smaller, as in the style sheet. */
+  private static final double TIGHT_PADDING_EMS = 1.0;
+
+  private static final double TIGHT_ARROW_EMS = 0.65;
+
+  /** Room for the bar at the right and a hair more, pixels. */
+  private static final double BAR = 18;
+
+  private static final String TIGHT = "tight";
+  private static final String WRAPPED = "wrapped";
+
+  private final TableView<R> table;
+  private final List<Function<R, String>> texts;
+  private final List<Double> asked = new ArrayList<>();
+  private final List<Double> given = new ArrayList<>();
+  private List<Needs> needs = List.of();
+  private @Nullable Font font;
+  private boolean wrapped;
+
+  /**
+   * What a column needs, in pixels without padding.
+   *
+   * @param heading for its heading in one row
+   * @param folded for its heading in two rows
+   * @param text for its longest text in one row
+   * @param wrappedText for its longest text in a few rows
+   */
+  private record Needs(double heading, double folded, double text, double wrappedText) {}
+
+  /**
+   * Makes the fit of a table.
+   *
+   * @param texts what each column says of a row; may still grow with the columns
+   */
+  ColumnFit(TableView<R> table, List<Function<R, String>> texts) {
+    this.table = table;
+    this.texts = texts;
+    table.widthProperty().addListener((p, before, width) -> share());
+  }
+
+  /** Whether texts stand in several rows. */
+  boolean isWrapped() {
+    return wrapped;
+  }
+
+  /** Sets the widths for the rows shown, written in a font. */
+  void fit(Font newFont) {
+    font = newFont;
+    List<R> sample = sample();
+    boolean sampled = sample.size() < table.getItems().size();
+    List<Needs> all = new ArrayList<>();
+    for (int i = 0; i < table.getColumns().size(); i++) {
+      TableColumn<R, ?> column = table.getColumns().get(i);
+      if (given.size() == i) {
+        asked.add(column.getPrefWidth());
+        given.add(column.getPrefWidth());
+      }
+      double least = sampled ? asked.get(i) - PADDING_EMS * newFont.getSize() : 0;
+      all.add(needs(column, texts.get(i), sample, least, new TextRows(newFont)));
+    }
+    needs = all;
+    share();
+  }
+
+  private List<R> sample() {
+    List<R> rows = table.getItems();
+    int step = Math.max(1, (rows.size() + MOST_ROWS - 1) / MOST_ROWS);
+    List<R> sample = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i += step) {
+      sample.add(rows.get(i));
+    }
+    return sample;
+  }
+
+  private Needs needs(
+      TableColumn<R, ?> column,
+      Function<R, String> text,
+      List<R> sample,
+      double least,
+      TextRows rows) {
+    List<String> longest =
+        sample.stream()
+            .map(text)
+            .sorted(Comparator.comparingInt(String::length).reversed())
+            .limit(MEASURED)
+            .toList();
+    double widest = least;
+    double narrowest = 0;
+    for (String one : longest) {
+      widest = Math.max(widest, rows.width(one));
+      narrowest =
+          Math.max(
+              narrowest, isNumber(column) ? rows.width(TextRows.broken(one)) : rows.narrowest(one));
+    }
+    // Sorted, a heading has an arrow beside it.
+    String heading = column.getText();
+    return new Needs(
+        rows.width(heading) + rows.em(),
+        rows.width(TextRows.halved(heading)) + TIGHT_ARROW_EMS * rows.em(),
+        Math.min(widest, WIDEST_EMS * rows.em()),
+        Math.min(widest, narrowest));
+  }
+
+  private static boolean isNumber(TableColumn<?, ?> column) {
+    return column.getStyleClass().contains("number-column");
+  }
+
+  /** Takes the first way in which everything fits; where none does, the last that is allowed. */
+  private void share() {
+    Font now = font;
+    if (now == null || needs.size() != table.getColumns().size()) {
+      return;
+    }
+    double em = now.getSize();
+    double room = table.getWidth() <= 0 ? Double.MAX_VALUE : table.getWidth() - BAR;
+    double[] wide = widths(PADDING_EMS * em, n -> Math.max(n.heading, n.text));
+    double[] tight = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.text));
+    boolean isTight = sum(wide) > room;
+    boolean isWrapped =
+        isTight && sum(tight) > room && table.getItems().size() <= MOST_WRAPPED_ROWS;
+    double[] widths = isTight ? tight : wide;
+    if (isWrapped) {
+      double[] least = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.wrappedText));
+      // Without rows there is nothing to wrap, and nothing between the two to share.
+      double share = Math.max(0, room - sum(least)) / Math.max(1, sum(tight) - sum(least));
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.floor(least[i] + share * (tight[i] - least[i]));
+      }
+    }
+    for (int i = 0; i < widths.length; i++) {
+      if (isUntouched(i)) {
+        given.set(i, widths[i]);
+        table.getColumns().get(i).setPrefWidth(widths[i]);
+      }
+    }
+    style(TIGHT, isTight);
+    style(WRAPPED, isWrapped);
+    if (isWrapped != wrapped) {
+      wrapped = isWrapped;
+      table.refresh();
+    }
+  }
+
+  private void style(String name, boolean on) {
+    if (!on) {
+      table.getStyleClass().remove(name);
+    } else if (!table.getStyleClass().contains(name)) {
+      table.getStyleClass().add(name);
+    }
+  }
+
+  private boolean isUntouched(int index) {
+    TableColumn<R, ?> column = table.getColumns().get(index);
+    return column.isResizable() && Math.abs(column.getWidth() - given.get(index)) < 0.5;
+  }
+
+  private double[] widths(double padding, Function<Needs, Double> need) {
+    double[] widths = new double[needs.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] =
+          isUntouched(i)
+              ? Math.ceil(need.apply(needs.get(i)) + padding)
+              : table.getColumns().get(i).getWidth();
+    }
+    return widths;
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  /** Returns the height of all rows, pixels, where one of a single line has a height. */
+  double rowsHeight(double row) {
+    Font now = font;
+    if (!wrapped || now == null) {
+      return row * table.getItems().size();
+    }
+    TextRows rows = new TextRows(now);
+    double height = 0;
+    for (R item : table.getItems()) {
+      int most = 1;
+      for (int i = 0; i < given.size(); i++) {
+        String text = texts.get(i).apply(item);
+        double room = given.get(i) - TIGHT_PADDING_EMS * now.getSize();
+        boolean number = isNumber(table.getColumns().get(i));
+        most = Math.max(most, rows.count(text, room, number));
+      }
+      height += row + (most - 1) * rows.lineHeight();
+    }
+    return height;
+  }
+}

@@ -1,0 +1,146 @@
+package org.fadeline.ui.control.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Sorting by value, filtering by word, copying with the heading. */
+// TestFX calls start before each test, which sets every field.
+@SuppressWarnings("NullAway.Init")
+@ExtendWith(ApplicationExtension.class)
+class DataTableTest {
+  private record Row(String name, double value) {}
+
+  private Stage window;
+
+  private DataTable<Row> table;
+
+  @Start
+  void start(Stage stage) {
+    window = stage;
+    table =
+        new DataTable<Row>("Rows", "None")
+            .words("Name", 100, Row::name)
+            .numbers("Value", 100, r -> r.value() < 0 ? null : r.value(), r -> r.value() + " lb");
+    table.show(List.of(new Row("a", 9), new Row("b", 10), new Row("c\td", -1)));
+    stage.setScene(new Scene(table, 700, 300));
+    stage.show();
+  }
+
+  @AfterEach
+  void closeWindows() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private List<String> names() {
+    return table.table().getItems().stream().map(Row::name).toList();
+  }
+
+  @Test
+  void numbersSortByValueNotByTheirWords(FxRobot robot) {
+    robot.interact(() -> table.table().getSortOrder().add(table.table().getColumns().get(1)));
+    assertEquals(List.of("c\td", "a", "b"), names(), "9 comes before 10");
+  }
+
+  @Test
+  void aWordFilters(FxRobot robot) {
+    TextField filter = robot.lookup(".text-field").query();
+    robot.interact(() -> filter.setText("10.0 L"));
+    assertEquals(List.of("b"), names());
+    robot.interact(() -> filter.setText(""));
+    assertEquals(3, names().size());
+  }
+
+  @Test
+  void aNarrowTableSetsHeadingsAndTextsInRowsSoThatNothingIsScrolledSideways(FxRobot robot) {
+    DataTable<Row> rates =
+        new DataTable<Row>("Rates", "None")
+            .words("Line", 100, Row::name)
+            .numbers("Weight an hour", 100, Row::value, r -> r.value() + " lb (12.5–163.5 lb)")
+            .numbers("Bites an hour", 100, Row::value, r -> r.value() + " (1.25–2.75)");
+    List<Row> rows = List.of(new Row("the left edge by the reeds", 18), new Row("short", 2));
+    robot.interact(
+        () -> {
+          rates.show(rows);
+          window.getScene().setRoot(new StackPane(rates));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(isWrapped(rates), "there is room for one row");
+    robot.interact(() -> rates.setMaxWidth(330));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(isWrapped(rates), "there is room only for several rows");
+    double columns = rates.table().getColumns().stream().mapToDouble(c -> c.getWidth()).sum();
+    assertTrue(columns <= rates.table().getWidth(), columns + " of " + rates.table().getWidth());
+    for (Row row : rows) {
+      robot.lookup((Text t) -> t.getText().equals(row.value() + " lb\n(12.5–163.5 lb)")).query();
+    }
+    robot.interact(() -> rates.setMaxWidth(700));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(isWrapped(rates), "there is room again");
+  }
+
+  private static boolean isWrapped(DataTable<?> table) {
+    return table.table().getStyleClass().contains("wrapped");
+  }
+
+  @Test
+  void anEmptyTableThatWasTooNarrowShowsItsColumnsOnceThereAreRowsAndRoom(FxRobot robot) {
+    DataTable<Row> rates = new DataTable<>("Rates", "None");
+    for (String heading : List.of("Where", "Wrong", "Remedy", "Field", "Number", "Reason")) {
+      rates.words(heading, 100, Row::name);
+    }
+    robot.interact(
+        () -> {
+          rates.setMaxWidth(20);
+          window.getScene().setRoot(new StackPane(rates));
+          rates.show(List.of());
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(
+        () -> {
+          rates.setMaxWidth(690);
+          rates.show(List.of(new Row("short", 2)));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    double width = rates.table().getColumns().get(0).getWidth();
+    assertTrue(width > 30 && width < 200, "wide enough for its words: " + width);
+  }
+
+  @Test
+  void wordsTooLongForAColumnAreReadBelowFilteredAndCopied(FxRobot robot) {
+    robot.interact(
+        () -> table.detail("Told", r -> "row " + r.name(), r -> "All about " + r.name() + "."));
+    Label words = robot.lookup((Label l) -> l.getText().startsWith("All about")).query();
+    assertEquals("All about a.", words.getText(), "of the first row while none is picked");
+    robot.interact(() -> table.table().getSelectionModel().select(1));
+    assertEquals("All about b.", words.getText());
+    assertEquals(
+        "Name\tValue\tTold\na\t9.0 lb\tAll about a.", table.asText(List.of(new Row("a", 9))));
+    TextField filter = robot.lookup(".text-field").query();
+    robot.interact(() -> filter.setText("about b"));
+    assertEquals(List.of("b"), names());
+  }
+
+  @Test
+  void copiesWithTheHeadingAndWithoutStrayTabs() {
+    assertEquals(
+        "Name\tValue\na\t9.0 lb\nc d\t",
+        table.asText(List.of(new Row("a", 9), new Row("c\td", -1))));
+  }
+}
