@@ -49,10 +49,11 @@ final class WholeFolder {
 
   /**
    * Writes files into a folder that may hold others: once all are there, those of the same names
-   * are replaced.
+   * are replaced, all of them or none.
    *
    * @param folder made where it is missing
-   * @throws IOException if a file cannot be written; none of them is then left behind
+   * @throws IOException if a file cannot be written or replaced; none of them is then left behind,
+   *     and what was there before is there again
    */
   static void into(Path folder, Content content) throws IOException {
     if (!Files.isDirectory(folder)) {
@@ -63,11 +64,8 @@ final class WholeFolder {
     UnfinishedFiles.begin(part);
     try {
       content.writeTo(part);
-      try (var files = Files.list(part)) {
-        for (Path file : files.toList()) {
-          Files.move(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
-        }
-      }
+      // A program told to stop ends before all this or after it.
+      UnfinishedFiles.undisturbed(() -> FileExchange.of(part, folder));
     } catch (FileSystemException e) {
       throw named(part, folder, e);
     } finally {
@@ -93,13 +91,21 @@ final class WholeFolder {
       throw new FileAlreadyExistsException(
           folder.toString(), null, "a file of that name is in the way; choose a new folder");
     }
+    boolean wasThere = true;
     try {
       Files.delete(folder);
     } catch (NoSuchFileException e) {
-      // Nothing is in the way.
+      wasThere = false;
     } catch (DirectoryNotEmptyException e) {
       throw new IOException(folder + ": the folder holds files; choose a new or empty one", e);
     }
-    Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
+    try {
+      Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      if (wasThere) {
+        Files.createDirectory(folder);
+      }
+      throw e;
+    }
   }
 }

@@ -33,6 +33,23 @@ public final class UnfinishedFiles {
     PATHS.add(path);
   }
 
+  /** Work on files. */
+  @FunctionalInterface
+  public interface Work {
+    /** Does it. */
+    void run() throws IOException;
+  }
+
+  /**
+   * Does something that, once begun, is finished before the program ends, though it is told to
+   * stop: a few moves of files, never anything long.
+   */
+  public static void undisturbed(Work work) throws IOException {
+    synchronized (PATHS) {
+      work.run();
+    }
+  }
+
   /**
    * Takes away what is left of a file, or of a folder of files, and forgets it.
    *
@@ -58,6 +75,12 @@ public final class UnfinishedFiles {
   }
 
   private static void removeAll() {
+    synchronized (PATHS) {
+      removeEach();
+    }
+  }
+
+  private static void removeEach() {
     for (Path path : PATHS) {
       for (int i = 0; i < TRIES; i++) {
         try {

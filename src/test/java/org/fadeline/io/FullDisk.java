@@ -11,6 +11,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.channels.WritableByteChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AccessMode;
 import java.nio.file.CopyOption;
 import java.nio.file.DirectoryStream;
@@ -29,14 +30,21 @@ import java.nio.file.spi.FileSystemProvider;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
-/** The disk as it is, but that it takes no more than so many bytes: then it is full. */
+/**
+ * The disk as it is, but that it takes no more than so many bytes: then it is full. Or one that
+ * refuses some of the moves asked of it, as where another program has a file open.
+ */
 public final class FullDisk extends FileSystem {
   private final FileSystem disk;
   private final Provider provider;
   private long room;
   private long written;
+  private IntPredicate refused = move -> false;
+  private boolean knowsLinks = true;
+  private int moves;
 
   private FullDisk(Path folder, long room) {
     this.disk = folder.getFileSystem();
@@ -47,6 +55,19 @@ public final class FullDisk extends FileSystem {
   /** Returns a folder as it is on a disk with room for some bytes more. */
   public static Path folder(Path folder, long room) {
     return new FullDisk(folder, room).wrap(folder);
+  }
+
+  /**
+   * Returns a folder as it is on a disk that refuses some moves.
+   *
+   * @param refused by how many moves came before
+   * @param knowsLinks whether a file can have a second name
+   */
+  public static Path refusing(Path folder, IntPredicate refused, boolean knowsLinks) {
+    FullDisk disk = new FullDisk(folder, Long.MAX_VALUE);
+    disk.refused = refused;
+    disk.knowsLinks = knowsLinks;
+    return disk.wrap(folder);
   }
 
   /** Returns how many bytes the disk of a path took. */
@@ -227,7 +248,18 @@ public final class FullDisk extends FileSystem {
     }
 
     @Override
+    public void createLink(Path link, Path existing) throws IOException {
+      if (!knowsLinks) {
+        throw new UnsupportedOperationException();
+      }
+      real.createLink(plain(link), plain(existing));
+    }
+
+    @Override
     public void move(Path source, Path target, CopyOption... options) throws IOException {
+      if (refused.test(moves++)) {
+        throw new AccessDeniedException(target.toString(), null, "in use by another program");
+      }
       real.move(plain(source), plain(target), options);
     }
 

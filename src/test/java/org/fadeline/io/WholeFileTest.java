@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,15 +81,41 @@ class WholeFileTest {
     }
   }
 
+  /** Begins something that must be finished and is told to stop amid it. */
+  static final class Exchange {
+    /** Writes two files one after the other. */
+    @SuppressWarnings("SystemOut")
+    public static void main(String[] args) throws IOException {
+      UnfinishedFiles.undisturbed(
+          () -> {
+            Files.writeString(Path.of(args[0]), "first");
+            System.out.println("begun");
+            LockSupport.parkNanos(500_000_000L);
+            Files.writeString(Path.of(args[0] + ".2"), "second");
+          });
+    }
+  }
+
   @Test
   void aProgramToldToStopTakesAwayWhatItHadBegun() throws Exception {
+    toldToStop(Endless.class);
+    assertEquals(List.of(), files());
+  }
+
+  @Test
+  void aProgramToldToStopFinishesWhatMustNotBeHalfDone() throws Exception {
+    toldToStop(Exchange.class);
+    assertEquals(2, files().size());
+  }
+
+  private void toldToStop(Class<?> program) throws Exception {
     Process child =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-cp",
                 System.getProperty("java.class.path"),
-                Endless.class.getName(),
+                program.getName(),
                 folder.resolve("d.txt").toString())
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
@@ -102,6 +129,5 @@ class WholeFileTest {
     } finally {
       child.destroyForcibly();
     }
-    assertEquals(List.of(), files());
   }
 }
