@@ -114,8 +114,8 @@ final class Header {
   private void offer(boolean isOpen, boolean barred) {
     for (int i = 0; i < tabs.size(); i++) {
       Screen screen = screens.get(i);
-      boolean away = barred && screen.judges();
-      tabs.get(i).setDisable(away || (!isOpen && screen.needsSession()));
+      boolean away = barred && screen.facts().judges();
+      tabs.get(i).setDisable(away || (!isOpen && screen.facts().needsSession()));
       tabs.get(i)
           .setAccessibleHelp(
               away ? "Put away while the match is logged as it happens; see the Log" : null);

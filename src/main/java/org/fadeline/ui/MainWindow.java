@@ -191,7 +191,7 @@ public final class MainWindow {
   private void follow(boolean isOpen) {
     if (isOpen && shown == null) {
       show(firstAllowed());
-    } else if (!isOpen && (shown == null || shown.needsSession()) && !isAboutToOpen()) {
+    } else if (!isOpen && (shown == null || shown.facts().needsSession()) && !isAboutToOpen()) {
       showStart();
     }
   }
@@ -216,14 +216,14 @@ public final class MainWindow {
   private org.fadeline.ui.control.Screen firstAllowed() {
     boolean barred = bench.state().figuresBarred();
     return screens.stream()
-        .filter(s -> !(barred && s.judges()))
+        .filter(s -> !(barred && s.facts().judges()))
         .findFirst()
         .orElseGet(() -> screens.get(0));
   }
 
   /** Leaves a screen that judges a match which is being logged as it happens. */
   private void leaveWhereBarred(boolean barred) {
-    if (barred && shown != null && shown.judges()) {
+    if (barred && shown != null && shown.facts().judges()) {
       show(firstAllowed());
     }
   }
@@ -259,8 +259,8 @@ public final class MainWindow {
    * being logged as it happens and must not be judged meanwhile.
    */
   void show(org.fadeline.ui.control.Screen screen) {
-    boolean nothingToShow = screen.needsSession() && bench.state().open() == null;
-    if (nothingToShow || (screen.judges() && bench.state().figuresBarred())) {
+    boolean nothingToShow = screen.facts().needsSession() && bench.state().open() == null;
+    if (nothingToShow || (screen.facts().judges() && bench.state().figuresBarred())) {
       return;
     }
     if (shown != null && shown != screen) {

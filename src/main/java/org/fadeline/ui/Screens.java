@@ -3,7 +3,6 @@ package org.fadeline.ui;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
-import org.fadeline.ui.LateScreen.Facts;
 import org.fadeline.ui.compare.CompareScreen;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
@@ -33,30 +32,18 @@ final class Screens {
   static List<LateScreen> late(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     return List.of(
+        new LateScreen(ReplayScreen.FACTS, () -> new ReplayScreen(bench, preferences, paths)),
         new LateScreen(
-            new Facts("Replay", true, true, null),
-            () -> new ReplayScreen(bench, preferences, paths)),
+            ReviewScreen.FACTS, () -> new ReviewScreen(bench, preferences, navigation, paths)),
+        new LateScreen(CompareScreen.FACTS, () -> new CompareScreen(bench, preferences, paths)),
+        new LateScreen(LogScreen.FACTS, () -> new LogScreen(bench, preferences, paths)),
+        new LateScreen(SetupScreen.FACTS, () -> new SetupScreen(bench, preferences, paths)),
         new LateScreen(
-            new Facts("Review", true, true, null),
-            () -> new ReviewScreen(bench, preferences, navigation, paths)),
+            ImportScreen.FACTS, () -> new ImportScreen(bench, preferences, navigation, paths)),
+        new LateScreen(WeighInScreen.FACTS, () -> new WeighInScreen(bench, preferences)),
+        new LateScreen(TalkScreen.FACTS, () -> new TalkScreen(bench, preferences, paths)),
         new LateScreen(
-            new Facts("Compare", true, true, null),
-            () -> new CompareScreen(bench, preferences, paths)),
-        new LateScreen(
-            new Facts("Log", true, false, null), () -> new LogScreen(bench, preferences, paths)),
-        new LateScreen(
-            new Facts("Set up", false, false, "Set up a match"),
-            () -> new SetupScreen(bench, preferences, paths)),
-        new LateScreen(
-            new Facts("Import", false, false, "Bring in a table or notes"),
-            () -> new ImportScreen(bench, preferences, navigation, paths)),
-        new LateScreen(
-            new Facts("Weigh-in", true, false, null), () -> new WeighInScreen(bench, preferences)),
-        new LateScreen(
-            new Facts("Talk", false, true, null), () -> new TalkScreen(bench, preferences, paths)),
-        new LateScreen(
-            new Facts("Season", false, false, "Look at a season"),
-            () -> new SeasonScreen(bench, preferences, navigation, paths)));
+            SeasonScreen.FACTS, () -> new SeasonScreen(bench, preferences, navigation, paths)));
   }
 
   /** Makes the screens still to be made one after another, letting the window live between two. */

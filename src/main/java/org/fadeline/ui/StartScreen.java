@@ -78,7 +78,7 @@ final class StartScreen {
   /** Offers what can be begun on the screens given, and the first page of the manual. */
   void offer(List<Screen> screens, Consumer<Screen> show, Runnable begin) {
     for (Screen screen : screens) {
-      String offer = screen.offer();
+      String offer = screen.facts().offer();
       if (offer != null) {
         Button button = new Button(offer);
         button.setOnAction(e -> show.accept(screen));

@@ -87,8 +87,8 @@ class LateScreenTest {
     robot.interact(
         () ->
             assertEquals(
-                late.stream().map(LateScreen::make).map(LateScreen.Facts::of).toList(),
-                late.stream().map(LateScreen.Facts::of).toList()));
+                late.stream().map(LateScreen::make).map(Screen::facts).toList(),
+                late.stream().map(Screen::facts).toList()));
   }
 
   @Test

@@ -1,6 +1,5 @@
 package org.fadeline.ui.compare;
 
-import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -20,6 +19,7 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.form.Segments;
@@ -30,7 +30,7 @@ import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 
 /** What the screen shows: the invitation, or both matches side by side. */
-final class CompareBody {
+final class CompareBody implements ScreenWithBody.Body {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final CompareBench compare;
@@ -136,7 +136,8 @@ final class CompareBody {
     invitation.setStyle("-fx-padding: 2em;");
   }
 
-  Node view() {
+  @Override
+  public Node view() {
     return view;
   }
 
@@ -144,20 +145,8 @@ final class CompareBody {
     return compare;
   }
 
-  CompareSaves saves() {
-    return saves;
-  }
-
-  ComparePages pages() {
-    return pages;
-  }
-
   void choose() {
     chooser.choose(view);
-  }
-
-  void openSecond(Path path) {
-    compare.open(path);
   }
 
   void putOnTalk() {
@@ -178,7 +167,8 @@ final class CompareBody {
     page.getChildren().setAll(pages.node(name));
   }
 
-  void takeFocus() {
+  @Override
+  public void takeFocus() {
     if (compare.state().work().comparison() == null) {
       invitation.lookupAll("#choose-second").forEach(Node::requestFocus);
     } else {

@@ -17,6 +17,7 @@ import javafx.scene.layout.Region;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.Undoing;
 import org.fadeline.ui.control.file.PathChooser;
@@ -28,6 +29,10 @@ import org.fadeline.ui.state.Workbench;
 
 /** Brings in a table of events, captions of a recording, or typed notes. */
 public final class ImportScreen implements Screen {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS =
+      new ScreenFacts("Import", false, false, "Bring in a table or notes");
+
   private static final String TABLE = "A table (CSV)";
   private static final String NOTES = "Captions and notes";
   private static final String SECOND = "A second record";
@@ -136,23 +141,13 @@ public final class ImportScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Import";
+  public ScreenFacts facts() {
+    return FACTS;
   }
 
   @Override
   public Node view() {
     return view;
-  }
-
-  @Override
-  public boolean needsSession() {
-    return false;
-  }
-
-  @Override
-  public String offer() {
-    return "Bring in a table or notes";
   }
 
   @Override
@@ -186,7 +181,4 @@ public final class ImportScreen implements Screen {
       choose.requestFocus();
     }
   }
-
-  @Override
-  public void shown(boolean shown) {}
 }

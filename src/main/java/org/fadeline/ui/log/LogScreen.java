@@ -25,6 +25,7 @@ import org.fadeline.model.Session;
 import org.fadeline.ui.control.Overlay;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.file.PathChooser;
@@ -39,6 +40,9 @@ import org.jspecify.annotations.Nullable;
  * more of afterwards. While the match is on it records and judges nothing.
  */
 public final class LogScreen implements Screen {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Log", true, false, null);
+
   private static final PseudoClass ERROR = PseudoClass.getPseudoClass("error");
   private static final String GROUP = "Log";
   private static final long TICK_NANOS = 100_000_000L;
@@ -184,18 +188,13 @@ public final class LogScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Log";
+  public ScreenFacts facts() {
+    return FACTS;
   }
 
   @Override
   public Node view() {
     return view;
-  }
-
-  @Override
-  public boolean judges() {
-    return false;
   }
 
   @Override

@@ -24,6 +24,7 @@ import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.file.PathChooser;
@@ -38,6 +39,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The match as it went: timeline, peg, figures at the playhead, turning points, transport. */
 public final class ReplayScreen implements Screen {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Replay", true, true, null);
+
   /** Height of a lane beside which the key is shown too, pixels at the usual text size. */
   private static final double ROOM_OF_LANE = 88;
 
@@ -129,8 +133,8 @@ public final class ReplayScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Replay";
+  public ScreenFacts facts() {
+    return FACTS;
   }
 
   @Override

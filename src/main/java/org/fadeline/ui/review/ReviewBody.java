@@ -20,6 +20,7 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.file.PathChooser;
@@ -32,7 +33,7 @@ import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /** What the review screen shows: lessons, stay or go, tables and charts, the record itself. */
-final class ReviewBody {
+final class ReviewBody implements ScreenWithBody.Body {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final Navigation navigation;
@@ -113,7 +114,8 @@ final class ReviewBody {
     view.setCenter(middle);
   }
 
-  Node view() {
+  @Override
+  public Node view() {
     return view;
   }
 
@@ -121,7 +123,8 @@ final class ReviewBody {
     return pictures.commands();
   }
 
-  void takeFocus() {
+  @Override
+  public void takeFocus() {
     // What lies in a scroll pane is part of the scene, and can have the focus, only from then on.
     view.applyCss();
     choice.button(choiceNow()).requestFocus();

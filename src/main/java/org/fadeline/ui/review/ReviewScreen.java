@@ -1,12 +1,10 @@
 package org.fadeline.ui.review;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import javafx.scene.Node;
 import org.fadeline.ui.control.Navigation;
-import org.fadeline.ui.control.Screen;
-import org.fadeline.ui.control.WhenShown;
+import org.fadeline.ui.control.ScreenFacts;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.Undoing;
 import org.fadeline.ui.control.file.PathChooser;
@@ -16,7 +14,10 @@ import org.fadeline.ui.state.Workbench;
 /**
  * What the match says afterwards. It is built when first shown, so that the window opens sooner.
  */
-public final class ReviewScreen implements Screen {
+public final class ReviewScreen extends ScreenWithBody<ReviewBody> {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Review", true, true, null);
+
   /** The pages beside the list of stays, in order. */
   public static final List<String> PAGES =
       List.of(
@@ -31,52 +32,31 @@ public final class ReviewScreen implements Screen {
           "Settings");
 
   private final Workbench bench;
-  private final WhenShown<ReviewBody> body;
+  private final PreferenceStore preferences;
+  private final Navigation navigation;
+  private final PathChooser paths;
 
   /** Makes the screen. */
   public ReviewScreen(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
+    super(FACTS);
     this.bench = bench;
-    this.body =
-        new WhenShown<>(
-            () -> new ReviewBody(bench, preferences, navigation, paths), ReviewBody::view);
+    this.preferences = preferences;
+    this.navigation = navigation;
+    this.paths = paths;
   }
 
   @Override
-  public String title() {
-    return "Review";
-  }
-
-  @Override
-  public Node view() {
-    return body.view();
+  protected ReviewBody makeBody() {
+    return new ReviewBody(bench, preferences, navigation, paths);
   }
 
   @Override
   public List<Command> commands() {
-    return Stream.concat(
-            IntStream.range(0, PAGES.size())
-                .mapToObj(
-                    i ->
-                        Command.of(
-                            "Review",
-                            PAGES.get(i),
-                            () -> body.get().open(PAGES.get(i)),
-                            "Alt+" + (i + 1))),
-            Stream.concat(
-                body.get().pictureCommands().stream(), Undoing.of("Review", bench).stream()))
-        .toList();
-  }
-
-  @Override
-  public void shown(boolean shown) {
-    if (shown) {
-      body.get();
-    }
-  }
-
-  @Override
-  public void takeFocus() {
-    body.get().takeFocus();
+    List<Command> all =
+        new ArrayList<>(Command.numbered("Review", PAGES, "Alt+", page -> body().open(page)));
+    all.addAll(body().pictureCommands());
+    all.addAll(Undoing.of("Review", bench));
+    return all;
   }
 }

@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.control.Navigation;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -29,7 +30,7 @@ import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /** What the season screen shows: the folder, the filters, a page at a time, the sessions behind. */
-final class SeasonBody {
+final class SeasonBody implements ScreenWithBody.Body {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final SeasonDesk desk;
@@ -45,8 +46,8 @@ final class SeasonBody {
   private final Invitation invitation =
       new Invitation(
           "A season as one",
-          "Choose the folder your matches are kept in. You then see which line paid in which hour of"
-              + " the match, how soon first bites came, which lines faded and when, and what"
+          "Choose the folder your matches are kept in. You then see which line paid in which hour"
+              + " of the match, how soon first bites came, which lines faded and when, and what"
               + " differed from match to match.");
   private final Label foot =
       new Label(
@@ -157,11 +158,13 @@ final class SeasonBody {
     return item;
   }
 
-  Node view() {
+  @Override
+  public Node view() {
     return view;
   }
 
-  void takeFocus() {
+  @Override
+  public void takeFocus() {
     head.takeFocus();
   }
 

@@ -20,6 +20,7 @@ import org.fadeline.figure.Theme;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.Undoing;
@@ -35,6 +36,9 @@ import org.fadeline.ui.state.Workbench;
 
 /** Sets up a match: from nothing, or what is in hand. */
 public final class SetupScreen implements Screen {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Set up", false, false, "Set up a match");
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final StackPane view = new StackPane();
@@ -97,23 +101,13 @@ public final class SetupScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Set up";
+  public ScreenFacts facts() {
+    return FACTS;
   }
 
   @Override
   public Node view() {
     return view;
-  }
-
-  @Override
-  public boolean needsSession() {
-    return false;
-  }
-
-  @Override
-  public String offer() {
-    return "Set up a match";
   }
 
   @Override
@@ -124,11 +118,6 @@ public final class SetupScreen implements Screen {
   @Override
   public void takeFocus() {
     view.requestFocus();
-  }
-
-  @Override
-  public boolean judges() {
-    return false;
   }
 
   @Override

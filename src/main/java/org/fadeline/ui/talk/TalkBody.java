@@ -15,12 +15,13 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.talk.Slide;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.TaskService.Answer;
 import org.fadeline.ui.state.Workbench;
 
 /** What the talk screen shows: slides in order, the slide as it will be, and what it is made of. */
-final class TalkBody {
+final class TalkBody implements ScreenWithBody.Body {
   private static final String PREVIEW = "talk-preview";
 
   private final Workbench bench;
@@ -53,11 +54,13 @@ final class TalkBody {
     Watch.part(bench.tasks().runningProperty(), jobs -> jobs, stage::running);
   }
 
-  Node view() {
+  @Override
+  public Node view() {
     return view;
   }
 
-  void takeFocus() {
+  @Override
+  public void takeFocus() {
     slides.takeFocus();
   }
 

@@ -1,11 +1,10 @@
 package org.fadeline.ui.talk;
 
 import java.util.List;
-import javafx.scene.Node;
 import org.fadeline.model.talk.Slide;
-import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
+import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
-import org.fadeline.ui.control.WhenShown;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.file.FileDrops;
 import org.fadeline.ui.control.file.PathChooser;
@@ -14,24 +13,27 @@ import org.fadeline.ui.state.TalkTray;
 import org.fadeline.ui.state.Workbench;
 
 /** Where a club talk is composed. It is built when first shown, so that the window opens sooner. */
-public final class TalkScreen implements Screen {
+public final class TalkScreen extends ScreenWithBody<TalkBody> {
+  /** What the window must know of it: a talk names its own matches and seasons. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Talk", false, true, null);
+
   private static final String GROUP = "Talk";
 
   private final Workbench bench;
   private final TalkModel model = new TalkModel();
   private final TalkDesk desk;
-  private final WhenShown<TalkBody> body;
 
   /** Makes the screen, which asks {@code paths} for files and folders. */
   public TalkScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
+    super(FACTS);
     this.bench = bench;
     this.desk = new TalkDesk(bench, preferences, model, paths);
-    this.body = new WhenShown<>(this::makeBody, TalkBody::view);
-    FileDrops.on(body.view(), TalkFiles::isTalk, desk::open);
+    FileDrops.on(view(), TalkFiles::isTalk, desk::open);
     Watch.part(bench.tray().waitingProperty(), List::size, this::takeUp);
   }
 
-  private TalkBody makeBody() {
+  @Override
+  protected TalkBody makeBody() {
     TalkBody made = new TalkBody(bench, model, desk);
     desk.recover();
     return made;
@@ -46,27 +48,6 @@ public final class TalkScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Talk";
-  }
-
-  @Override
-  public Node view() {
-    return body.view();
-  }
-
-  /** A talk names its own matches and seasons. */
-  @Override
-  public boolean needsSession() {
-    return false;
-  }
-
-  @Override
-  public boolean judges() {
-    return true;
-  }
-
-  @Override
   public List<Command> commands() {
     return List.of(
         Command.of(GROUP, "Draft the talk from the review", desk::draft, "Shortcut+Shift+D"),
@@ -77,12 +58,12 @@ public final class TalkScreen implements Screen {
         Command.of(GROUP, "Slide later", () -> move(1), "Alt+Down"),
         Command.of(GROUP, "Next slide", () -> step(1), "Page_Down"),
         Command.of(GROUP, "Slide before", () -> step(-1), "Page_Up"),
-        Command.of(GROUP, "Title of the slide", () -> body.get().editTitle(), "Enter"),
+        Command.of(GROUP, "Title of the slide", () -> body().editTitle(), "Enter"),
         Command.of(GROUP, "Undo", model::undo, "Shortcut+Z"),
         Command.of(GROUP, "Redo", model::redo, "Shortcut+Shift+Z", "Shortcut+Y"),
         Command.everywhere(GROUP, "Open a talk", desk::open, "Shortcut+Alt+O"),
         Command.everywhere(GROUP, "Save the talk", desk::save, "Shortcut+Alt+S"),
-        Command.everywhere(GROUP, "Write the talk", () -> body.get().write(), "Shortcut+Alt+W"));
+        Command.everywhere(GROUP, "Write the talk", () -> body().write(), "Shortcut+Alt+W"));
   }
 
   private void move(int way) {
@@ -97,12 +78,7 @@ public final class TalkScreen implements Screen {
   @Override
   public void shown(boolean shown) {
     if (shown) {
-      body.get().refresh();
+      body().refresh();
     }
-  }
-
-  @Override
-  public void takeFocus() {
-    body.get().takeFocus();
   }
 }

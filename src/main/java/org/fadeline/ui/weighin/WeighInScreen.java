@@ -15,6 +15,7 @@ import org.fadeline.model.MatchRules.NetLimit;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Screen;
+import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.Undoing;
@@ -28,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What the scales said, net by net, against the log; and where the angler came. */
 public final class WeighInScreen implements Screen {
+  /** What the window must know of it. */
+  public static final ScreenFacts FACTS = new ScreenFacts("Weigh-in", true, false, null);
+
   private static final int MOST_NETS = 20;
 
   private final Workbench bench;
@@ -113,8 +117,8 @@ public final class WeighInScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Weigh-in";
+  public ScreenFacts facts() {
+    return FACTS;
   }
 
   @Override
@@ -133,14 +137,6 @@ public final class WeighInScreen implements Screen {
   public void takeFocus() {
     view.requestFocus();
   }
-
-  @Override
-  public boolean judges() {
-    return false;
-  }
-
-  @Override
-  public void shown(boolean shown) {}
 
   private int shownNets() {
     OpenSession open = bench.state().open();

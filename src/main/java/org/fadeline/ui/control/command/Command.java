@@ -1,7 +1,9 @@
 package org.fadeline.ui.control.command;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 
@@ -35,6 +37,21 @@ public record Command(
   /** Makes a command whose keys work everywhere. */
   public static Command everywhere(String group, String title, Runnable action, String... keys) {
     return new Command(group, title, parse(keys), true, false, action);
+  }
+
+  /**
+   * Makes a command for each title, such as one that goes to a page, on a digit from 1 on.
+   *
+   * @param modifiers held down with the digit, such as {@code Alt+}
+   * @param action is handed the title
+   */
+  public static List<Command> numbered(
+      String group, List<String> titles, String modifiers, Consumer<String> action) {
+    List<Command> all = new ArrayList<>();
+    for (String title : titles) {
+      all.add(of(group, title, () -> action.accept(title), modifiers + (all.size() + 1)));
+    }
+    return all;
   }
 
   /** Returns the same done once for each press, however long its key is held. */

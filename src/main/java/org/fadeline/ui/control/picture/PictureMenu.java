@@ -50,9 +50,14 @@ public final class PictureMenu {
 
   /** Returns the commands for the keyboard. */
   public List<Command> commands() {
+    return commands(GROUP, this::putOnTalk, () -> save(null));
+  }
+
+  /** Returns the commands of a screen that takes its pictures away itself. */
+  public static List<Command> commands(String group, Runnable putOnTalk, Runnable save) {
     return List.of(
-        Command.of(GROUP, "Put this on the talk", this::putOnTalk, "Shortcut+Shift+T"),
-        Command.of(GROUP, "Save this picture", () -> save(null), "Shortcut+Shift+P"));
+        Command.of(group, "Put this on the talk", putOnTalk, "Shortcut+Shift+T"),
+        Command.of(group, "Save this picture", save, "Shortcut+Shift+P"));
   }
 
   /** Offers the commands in a menu on a node. */
