@@ -10,10 +10,11 @@ import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.Icon;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
@@ -35,8 +36,7 @@ final class Header {
   Header(
       Workbench bench, List<Screen> screens, WindowCommands commands, PreferenceStore preferences) {
     this.screens = screens;
-    Label name = new Label("Fadeline");
-    name.getStyleClass().add("wordmark");
+    Label name = Labels.line("Fadeline", "wordmark");
     name.setMinWidth(Region.USE_PREF_SIZE);
     HBox nav = new HBox();
     nav.getStyleClass().add("nav");
@@ -50,8 +50,7 @@ final class Header {
     ToggleGroup group = new ToggleGroup();
     group.getToggles().add(start);
     group.getToggles().addAll(tabs);
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    Region space = Nodes.gap();
     title.getStyleClass().add("strong");
     title.setTextOverrun(OverrunStyle.ELLIPSIS);
     title.setMinWidth(0);

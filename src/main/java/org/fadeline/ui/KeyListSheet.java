@@ -11,6 +11,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Overlay;
 import org.fadeline.ui.control.command.Command;
 
@@ -24,8 +26,7 @@ final class KeyListSheet {
       if (!command.keys().isEmpty()) {
         GridPane grid = groups.computeIfAbsent(command.group(), g -> grid());
         int row = grid.getRowCount();
-        Label keys = new Label(command.keysText());
-        keys.getStyleClass().add("strong");
+        Label keys = Labels.line(command.keysText(), "strong");
         keys.setMinWidth(Region.USE_PREF_SIZE);
         grid.addRow(row, keys, new Label(command.title()));
       }
@@ -33,23 +34,18 @@ final class KeyListSheet {
     FlowPane flow = new FlowPane(36, 18);
     groups.forEach(
         (name, grid) -> {
-          Label heading = new Label(name);
-          heading.getStyleClass().addAll("strong", "quiet");
+          Label heading = Labels.line(name, "strong", "quiet");
           VBox box = new VBox(6, heading, grid);
           box.setPrefWidth(360);
           flow.getChildren().add(box);
         });
     flow.setPrefWrapLength(790);
-    ScrollPane scroll = new ScrollPane(flow);
-    scroll.setFitToWidth(true);
-    scroll.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
+    ScrollPane scroll = Nodes.scroll(flow);
     Label note =
-        new Label(
+        Labels.wrapped(
             "While text is being typed, letters, arrows and Ctrl + Z belong to the text; Escape"
-                + " leaves it. A button in focus takes Space, a list or slider its arrows.");
-    note.getStyleClass().add("quiet");
-    note.setWrapText(true);
-    note.setMinHeight(Region.USE_PREF_SIZE);
+                + " leaves it. A button in focus takes Space, a list or slider its arrows.",
+            "quiet");
     VBox content = new VBox(10, scroll, note);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     overlay.show("Keys", content);

@@ -13,12 +13,13 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Rectangle;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.PreferenceStore;
@@ -36,36 +37,27 @@ final class StartScreen {
 
   StartScreen(PreferenceStore preferences, Consumer<Path> open, Runnable choose) {
     this.open = open;
-    Label name = new Label("Fadeline");
-    name.getStyleClass().add("start-title");
+    Label name = Labels.line("Fadeline", "start-title");
     Label purpose =
-        new Label(
+        Labels.wrapped(
             "Replay a match. See what each line was worth by the hour, when it faded, and when that"
                 + " was plain.");
-    purpose.setWrapText(true);
-    purpose.setMinHeight(Region.USE_PREF_SIZE);
     openButton.getStyleClass().add("main-button");
     openButton.setDefaultButton(true);
     openButton.setOnAction(e -> choose.run());
-    Label drop = new Label("or drop a session or an event CSV on this window");
-    drop.getStyleClass().add("quiet");
+    Label drop = Labels.line("or drop a session or an event CSV on this window", "quiet");
     HBox first = new HBox(12, openButton, drop);
     first.setAlignment(Pos.CENTER_LEFT);
     HBox columns = new HBox(28, column("Opened lately", recent), column("Samples", samples));
     Label caution =
-        new Label(
+        Labels.wrapped(
             "Carbon poles conduct: keep 30 m from power lines. Your water's rules and the match"
-                + " organiser decide.");
-    caution.getStyleClass().add("quiet");
-    caution.setWrapText(true);
-    caution.setMinHeight(Region.USE_PREF_SIZE);
+                + " organiser decide.",
+            "quiet");
     VBox card = new VBox(name, purpose, first, offers, columns, caution);
     card.getStyleClass().add("start-card");
     card.setMaxHeight(VBox.USE_PREF_SIZE);
-    ScrollPane scroll = new ScrollPane(new StackPane(card));
-    scroll.setFitToWidth(true);
-    scroll.setFitToHeight(true);
-    scroll.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
+    ScrollPane scroll = Nodes.scrollFilled(new StackPane(card));
     view.getStyleClass().add("start");
     view.getChildren().addAll(new Swim(), scroll);
     Watch.part(preferences.property(), p -> p.recent(), this::showRecent);
@@ -117,8 +109,7 @@ final class StartScreen {
                 .map(path -> row(SessionPaths.bareName(path), path.toString(), path))
                 .toList());
     if (recent.getChildren().isEmpty()) {
-      Label none = new Label("Nothing yet");
-      none.getStyleClass().add("quiet");
+      Label none = Labels.line("Nothing yet", "quiet");
       none.setStyle("-fx-padding: 0.4em 0 0.4em 0;");
       recent.getChildren().add(none);
     }
@@ -134,8 +125,7 @@ final class StartScreen {
   }
 
   private static VBox column(String heading, VBox rows) {
-    Label label = new Label(heading);
-    label.getStyleClass().add("strong");
+    Label label = Labels.line(heading, "strong");
     label.setStyle("-fx-padding: 0.6em 0 0.2em 0;");
     VBox column = new VBox(label, rows);
     HBox.setHgrow(column, Priority.ALWAYS);

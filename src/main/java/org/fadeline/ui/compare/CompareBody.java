@@ -19,6 +19,8 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.file.PathChooser;
@@ -101,8 +103,7 @@ final class CompareBody implements ScreenWithBody.Body {
 
   private void layOut() {
     MenuButton menu = chooser.menu();
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Nodes.gap();
     HBox tabs = new HBox(10, choice, gap, menu, saves.menu(this::putOnTalk));
     tabs.setAlignment(Pos.CENTER_LEFT);
     VBox right = new VBox(10, tabs, page);
@@ -116,9 +117,7 @@ final class CompareBody implements ScreenWithBody.Body {
     page.setAccessibleText("The comparison; Space plays both matches");
     page.setAlignment(Pos.TOP_LEFT);
     HBox.setHgrow(right, Priority.ALWAYS);
-    ScrollPane told = new ScrollPane(findings);
-    told.setFitToWidth(true);
-    told.getStyleClass().add("plain-scroll");
+    ScrollPane told = Nodes.scroll(findings);
     VBox left = new VBox(told);
     VBox.setVgrow(told, Priority.ALWAYS);
     left.getStyleClass().add("panel");
@@ -227,26 +226,19 @@ final class CompareBody implements ScreenWithBody.Body {
   }
 
   private void showFindings(Comparison comparison) {
-    Label heading = new Label("What differed most");
-    heading.getStyleClass().add("strong");
-    Label hindsight = words("With hindsight, as are rates, first bites and tables.", "quiet");
+    Label heading = Labels.line("What differed most", "strong");
+    Label hindsight =
+        Labels.wrapped("With hindsight, as are rates, first bites and tables.", "quiet");
     findings.getChildren().setAll(heading, hindsight);
-    comparison.findings().sentences().forEach(f -> findings.getChildren().add(words(f.text(), "")));
-    findings.getChildren().add(words(comparison.findings().caution(), "quiet"));
+    comparison
+        .findings()
+        .sentences()
+        .forEach(f -> findings.getChildren().add(Labels.wrapped(f.text())));
+    findings.getChildren().add(Labels.wrapped(comparison.findings().caution(), "quiet"));
     String withheld = comparison.lines().bitesWithheld();
     if (withheld != null) {
-      findings.getChildren().add(words(withheld, "quiet"));
+      findings.getChildren().add(Labels.wrapped(withheld, "quiet"));
     }
-  }
-
-  private static Label words(String text, String style) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    if (!style.isEmpty()) {
-      label.getStyleClass().add(style);
-    }
-    return label;
   }
 
   private void follow() {

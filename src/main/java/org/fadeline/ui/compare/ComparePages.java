@@ -24,6 +24,8 @@ import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.replay.ReplayFrame;
 import org.fadeline.replay.ReplayTrack;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TaskService;
@@ -49,7 +51,7 @@ final class ComparePages {
   private final FigureCanvas running = canvas("running");
   private final FigureCanvas rates = canvas("rates");
   private final FigureCanvas bites = canvas("bites");
-  private final Label days = quiet("");
+  private final Label days = Labels.wrapped("", "quiet");
   private final CompareTables tables = new CompareTables();
   private final PairingPane pairing;
   private final TaskService tasks;
@@ -103,14 +105,6 @@ final class ComparePages {
     return canvas;
   }
 
-  private static Label quiet(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("quiet");
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
-  }
-
   private static Node page(Node... parts) {
     VBox column = new VBox(10, parts);
     for (Node part : parts) {
@@ -123,10 +117,7 @@ final class ComparePages {
         region.setMinHeight(Math.max(190, region.getMinHeight()));
       }
     }
-    ScrollPane scroll = new ScrollPane(column);
-    scroll.setFitToWidth(true);
-    scroll.setFitToHeight(true);
-    scroll.getStyleClass().add("plain-scroll");
+    ScrollPane scroll = Nodes.scrollFilled(column);
     return scroll;
   }
 

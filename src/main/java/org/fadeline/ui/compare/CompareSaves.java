@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.layout.Region;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.export.CompareFigureSet;
@@ -16,6 +15,7 @@ import org.fadeline.io.WholeFile;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.report.CompareJson;
 import org.fadeline.report.CompareText;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Question;
 import org.fadeline.ui.control.picture.Looks;
@@ -58,18 +58,12 @@ final class CompareSaves {
     menu.setMinWidth(Region.USE_PREF_SIZE);
     menu.getItems()
         .addAll(
-            item("This figure on the talk", putOnTalk),
-            item("This figure…", () -> one(menu)),
-            item("Figures as PNG and SVG…", () -> chooseFolder(menu)),
-            item("Everything as JSON…", () -> chooseFile(menu, "json")),
-            item("In words…", () -> chooseFile(menu, "txt")));
+            NodeMenu.item("This figure on the talk", putOnTalk),
+            NodeMenu.item("This figure…", () -> one(menu)),
+            NodeMenu.item("Figures as PNG and SVG…", () -> chooseFolder(menu)),
+            NodeMenu.item("Everything as JSON…", () -> chooseFile(menu, "json")),
+            NodeMenu.item("In words…", () -> chooseFile(menu, "txt")));
     return menu;
-  }
-
-  private static MenuItem item(String text, Runnable action) {
-    MenuItem item = new MenuItem(text);
-    item.setOnAction(e -> action.run());
-    return item;
   }
 
   /** Saves the figure of the page shown, or says why it cannot be. */

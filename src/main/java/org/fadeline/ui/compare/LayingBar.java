@@ -10,13 +10,14 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Segments;
+import org.fadeline.ui.control.form.Worded;
 import org.jspecify.annotations.Nullable;
 
 /** How the two are laid on each other: chosen, and stated in words. */
@@ -107,11 +108,11 @@ final class LayingBar {
   void show(Laying laying, Comparison comparison) {
     showing = true;
     modes.choose(laying.mode());
-    show(shift, laying.mode() == Alignment.Mode.BY_HAND);
+    Nodes.show(shift, laying.mode() == Alignment.Mode.BY_HAND);
     shift.setText(CompareWords.shift(laying.minutes()).replace(" min", ""));
     boolean events = laying.mode() == Alignment.Mode.EVENT;
-    show(first, events);
-    show(second, events);
+    Nodes.show(first, events);
+    Nodes.show(second, events);
     if (events) {
       fill(first, comparison.first().session(), laying.firstEvent());
       fill(second, comparison.second().session(), laying.secondEvent());
@@ -120,41 +121,20 @@ final class LayingBar {
     showing = false;
   }
 
-  private static void show(Node node, boolean shown) {
-    node.setVisible(shown);
-    node.setManaged(shown);
-  }
-
   private static void fill(ComboBox<SessionEvent> box, Session session, @Nullable String chosen) {
     if (!List.copyOf(box.getItems()).equals(session.events())) {
-      box.setConverter(words(session));
+      box.setConverter(new Worded<>(event -> words(event, session)));
       box.getItems().setAll(session.events());
     }
     String id = Laying.chosen(session, chosen);
     session.events().stream().filter(e -> e.id().equals(id)).findFirst().ifPresent(box::setValue);
   }
 
-  private static StringConverter<SessionEvent> words(Session session) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(@Nullable SessionEvent event) {
-        if (event == null) {
-          return "";
-        }
-        String line =
-            event.lineId() == null
-                ? ""
-                : session.line(event.lineId()).map(l -> ", " + l.name()).orElse("");
-        return Say.clock(event.at(), session.occasion().zone())
-            + " "
-            + Alignment.said(event)
-            + line;
-      }
-
-      @Override
-      public SessionEvent fromString(String text) {
-        throw new UnsupportedOperationException("chosen, never typed");
-      }
-    };
+  private static String words(SessionEvent event, Session session) {
+    String line =
+        event.lineId() == null
+            ? ""
+            : session.line(event.lineId()).map(l -> ", " + l.name()).orElse("");
+    return Say.clock(event.at(), session.occasion().zone()) + " " + Alignment.said(event) + line;
   }
 }

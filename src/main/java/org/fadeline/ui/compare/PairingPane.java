@@ -13,6 +13,7 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.LinePair;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -29,8 +30,7 @@ final class PairingPane {
     this.bench = bench;
     grid.setHgap(16);
     grid.setVgap(8);
-    Label heading = new Label("Which line is held against which");
-    heading.getStyleClass().add("strong");
+    Label heading = Labels.line("Which line is held against which", "strong");
     Label how =
         new Label(
             "Lines are paired by name, then by kind and nearness, then by place. Choose another"
@@ -53,7 +53,11 @@ final class PairingPane {
     grid.getChildren().clear();
     List<Line> others = comparison.second().session().lines();
     int row = 0;
-    grid.addRow(row++, quiet("First match"), quiet("Second match"), quiet("Paired because of"));
+    grid.addRow(
+        row++,
+        Labels.line("First match", "quiet"),
+        Labels.line("Second match", "quiet"),
+        Labels.line("Paired because of", "quiet"));
     for (LinePair pair : comparison.setup().pairing().pairs()) {
       grid.addRow(
           row++,
@@ -66,21 +70,19 @@ final class PairingPane {
           row++,
           name(line, units),
           choice(line, null, others, units),
-          quiet("in the first match alone"));
+          Labels.line("in the first match alone", "quiet"));
     }
     for (Line line : comparison.setup().pairing().onlySecond()) {
-      grid.addRow(row++, quiet("–"), name(line, units), quiet("in the second match alone"));
+      grid.addRow(
+          row++,
+          Labels.line("–", "quiet"),
+          name(line, units),
+          Labels.line("in the second match alone", "quiet"));
     }
   }
 
   private static Label name(Line line, Units units) {
     return new Label(Say.capital(Say.line(line, units)));
-  }
-
-  private static Label quiet(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("quiet");
-    return label;
   }
 
   private ComboBox<String> choice(

@@ -16,6 +16,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.io.open.SampleSessions;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.file.FileDrops;
 import org.fadeline.ui.control.file.PathChooser;
@@ -99,21 +101,15 @@ final class SecondChooser {
 
   private List<MenuItem> items(Node owner) {
     List<MenuItem> items = new ArrayList<>();
-    items.add(item("From a file…", () -> choose(owner)));
+    items.add(NodeMenu.item("From a file…", () -> choose(owner)));
     items.add(new SeparatorMenuItem());
     List<Path> known = offered();
     if (!known.isEmpty()) {
-      known.forEach(path -> items.add(item(title(path), () -> compare.open(path))));
+      known.forEach(path -> items.add(NodeMenu.item(title(path), () -> compare.open(path))));
       items.add(new SeparatorMenuItem());
     }
-    items.add(item("Put the second match away", compare::close));
+    items.add(NodeMenu.item("Put the second match away", compare::close));
     return items;
-  }
-
-  private static MenuItem item(String text, Runnable action) {
-    MenuItem item = new MenuItem(text);
-    item.setOnAction(e -> action.run());
-    return item;
   }
 
   /** Returns what is shown while there is no second match. */
@@ -122,26 +118,23 @@ final class SecondChooser {
   }
 
   VBox invitation(List<Path> known) {
-    Label title = new Label("Set another match beside this one");
-    title.getStyleClass().add("title");
+    Label title = Labels.line("Set another match beside this one", "title");
     Label what =
-        new Label(
+        Labels.wrapped(
             "Both on one axis and replayed together: what each line paid an hour and how sure the"
                 + " difference is, first bites after feeding, feed, spells, fades and stays, and"
                 + " what differed most. Two days differ in more than this: weather, peg, fish and"
                 + " company.");
-    what.setWrapText(true);
-    what.setMinHeight(Region.USE_PREF_SIZE);
     Button file = new Button("Choose the second match…");
     file.setId("choose-second");
     file.getStyleClass().add("main-button");
     file.setOnAction(e -> choose(file));
     Label drop =
-        new Label(
+        Labels.line(
             known.isEmpty()
                 ? "or drop its file here"
-                : "or drop its file here, or take one of these:");
-    drop.getStyleClass().add("quiet");
+                : "or drop its file here, or take one of these:",
+            "quiet");
     VBox rows = new VBox(2);
     for (Path path : known) {
       Button row = new Button(title(path));

@@ -20,10 +20,7 @@ public final class Invitation extends StackPane {
     Label head = new Label(title);
     head.getStyleClass().add("title");
     head.setWrapText(true);
-    Label text = new Label(words);
-    text.getStyleClass().add("quiet");
-    text.setWrapText(true);
-    text.setMinHeight(Region.USE_PREF_SIZE);
+    Label text = Labels.wrapped(words, "quiet");
     VBox box = new VBox(10, head, text);
     box.getChildren().addAll(begin);
     box.getStyleClass().add("invitation");

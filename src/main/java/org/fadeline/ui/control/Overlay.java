@@ -74,8 +74,7 @@ public final class Overlay {
    * @param beside what stands at the foot, beside the button that closes
    */
   public void show(String title, Node content, Node... beside) {
-    Label heading = new Label(title);
-    heading.getStyleClass().add("title");
+    Label heading = Labels.line(title, "title");
     Button close = new Button("Close");
     close.getStyleClass().add("main-button");
     close.setCancelButton(true);

@@ -9,6 +9,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.ProgramVersion;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Overlay;
 
 /** What the program is, what it is made of, and where it keeps its own notes. */
@@ -22,15 +23,16 @@ public final class AboutSheet {
    */
   public static void show(Overlay overlay, Path log) {
     Label purpose =
-        text(
+        Labels.wrapped(
             "Match replay and analysis for match anglers. It uses no network: nothing you record"
                 + " leaves this machine unless you send it.");
     Label licence =
-        text(
+        Labels.wrapped(
             "Apache License 2.0. The typeface IBM Plex Sans is under the SIL Open Font License 1.1."
                 + " It is built with these libraries:");
     Label logged =
-        text("Starts and failures are noted in this folder, for whoever mends them; never sent:");
+        Labels.wrapped(
+            "Starts and failures are noted in this folder, for whoever mends them; never sent:");
     TextField folder = new TextField(log.toString());
     folder.setEditable(false);
     folder.setAccessibleText("Folder of the diagnostic log");
@@ -42,12 +44,6 @@ public final class AboutSheet {
     table.setPrefHeight(300);
     table.setAccessibleText("Libraries and their licences");
     overlay.show(ProgramVersion.NAME, new VBox(10, purpose, licence, table, logged, folder));
-  }
-
-  private static Label text(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    return label;
   }
 
   private static TableColumn<Libraries.Library, String> column(

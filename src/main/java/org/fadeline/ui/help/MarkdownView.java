@@ -37,6 +37,7 @@ import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.parser.Parser;
+import org.fadeline.ui.control.Labels;
 
 /** Markdown as nodes of the window: headings, paragraphs, lists, tables, code, pictures, links. */
 final class MarkdownView {
@@ -139,8 +140,7 @@ final class MarkdownView {
 
     @Override
     public void visit(FencedCodeBlock block) {
-      Label code = new Label(block.getLiteral().stripTrailing());
-      code.getStyleClass().add("manual-code-block");
+      Label code = Labels.line(block.getLiteral().stripTrailing(), "manual-code-block");
       code.setMaxWidth(Double.MAX_VALUE);
       into.getChildren().add(code);
     }

@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.Refused;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
@@ -73,8 +74,7 @@ final class DeviceClock {
   }
 
   private static Label quiet(String words) {
-    Label label = new Label(words);
-    label.getStyleClass().add("quiet");
+    Label label = Labels.line(words, "quiet");
     label.setMinWidth(Region.USE_PREF_SIZE);
     return label;
   }

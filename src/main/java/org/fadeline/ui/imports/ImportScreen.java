@@ -1,6 +1,5 @@
 package org.fadeline.ui.imports;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,16 +9,17 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.fadeline.analysis.merge.Clash.Choice;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.Undoing;
+import org.fadeline.ui.control.file.FileDrops;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -59,8 +59,8 @@ public final class ImportScreen implements Screen {
     choose.setId("import-choose");
     choose.getStyleClass().add("main-button");
     choose.setOnAction(e -> choose());
-    Label drop = new Label("or drop one here: .csv, .vtt, .srt, .txt, a second .session.json");
-    drop.getStyleClass().add("quiet");
+    Label drop =
+        Labels.line("or drop one here: .csv, .vtt, .srt, .txt, a second .session.json", "quiet");
     choose.setMinWidth(Region.USE_PREF_SIZE);
     drop.setWrapText(true);
     HBox top = new HBox(12, what, choose, drop);
@@ -71,7 +71,7 @@ public final class ImportScreen implements Screen {
       page.getStyleClass().addAll("panel", "import-page");
       BorderPane.setMargin(page, new Insets(0, 12, 10, 12));
     }
-    acceptDrops();
+    FileDrops.on(view, file -> true, this::take);
     show(TABLE);
   }
 
@@ -119,25 +119,6 @@ public final class ImportScreen implements Screen {
     } else {
       table.read(file);
     }
-  }
-
-  private void acceptDrops() {
-    view.setOnDragOver(
-        e -> {
-          if (e.getDragboard().hasFiles()) {
-            e.acceptTransferModes(TransferMode.COPY);
-            e.consume();
-          }
-        });
-    view.setOnDragDropped(
-        e -> {
-          List<File> files = e.getDragboard().getFiles();
-          if (!files.isEmpty()) {
-            take(files.get(0).toPath());
-          }
-          e.setDropCompleted(!files.isEmpty());
-          e.consume();
-        });
   }
 
   @Override

@@ -22,6 +22,7 @@ import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.EventKind;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -101,8 +102,8 @@ final class LayoutBar {
 
   private HBox box(String word, CsvMapping mapping) {
     Label label =
-        new Label("“" + (word.length() > 30 ? word.substring(0, 30) + "…" : word) + "” is");
-    label.getStyleClass().add("quiet");
+        Labels.line(
+            "“" + (word.length() > 30 ? word.substring(0, 30) + "…" : word) + "” is", "quiet");
     ComboBox<String> kinds = new ComboBox<>();
     kinds.getItems().add(UNKNOWN);
     for (EventKind kind : EventKind.values()) {

@@ -29,6 +29,8 @@ import org.fadeline.io.notes.Vocabulary;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.imports.Draft.Verdict;
@@ -48,7 +50,10 @@ final class NotesPane {
           + " proposals in five were right, and one event in four was missed. Look at each.";
 
   private static final String EXAMPLE =
-      "10:00 all in\n10:42 short fed 10 pellets\n10:51 short landed carp 8lb 4oz\n11:20 short move dead";
+      "10:00 all in\n"
+          + "10:42 short fed 10 pellets\n"
+          + "10:51 short landed carp 8lb 4oz\n"
+          + "11:20 short move dead";
 
   private final Workbench bench;
   private final PreferenceStore preferences;
@@ -109,10 +114,7 @@ final class NotesPane {
     Button read = new Button("Read what is typed");
     read.setId("import-read");
     read.setOnAction(e -> readTyped());
-    Label sure = new Label(SURE);
-    sure.setWrapText(true);
-    sure.getStyleClass().add("quiet");
-    sure.setMinHeight(Region.USE_PREF_SIZE);
+    Label sure = Labels.wrapped(SURE, "quiet");
     Label how = new Label("Or type one event a line, such as");
     how.setWrapText(true);
     Label example = new Label(EXAMPLE);
@@ -129,12 +131,10 @@ final class NotesPane {
     Button rest = button("Accept all open", "import-accept-rest", this::acceptRest);
     found.setId("import-notes-problems");
     found.setOnAction(e -> tellProblems());
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Nodes.gap();
     HBox decide = new HBox(10, yes, no, editor.view(), gap);
     decide.setAlignment(Pos.CENTER_LEFT);
-    Region second = new Region();
-    HBox.setHgrow(second, Priority.ALWAYS);
+    Region second = Nodes.gap();
     summary.setId("import-notes-summary");
     summary.setWrapText(true);
     for (Button button : List.of(found, rest, add, begin)) {

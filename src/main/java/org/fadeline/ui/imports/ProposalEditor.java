@@ -11,7 +11,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
-import javafx.util.StringConverter;
 import org.fadeline.model.EventEdits;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Fish;
@@ -20,6 +19,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeightText;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Worded;
 import org.fadeline.ui.state.PreferenceStore;
 import org.jspecify.annotations.Nullable;
 
@@ -57,10 +57,10 @@ final class ProposalEditor {
     kind.setId("proposal-kind");
     kind.setAccessibleText("Kind of event proposed");
     kind.getItems().setAll(EventKind.values());
-    kind.setConverter(words(EventKind::word));
+    kind.setConverter(new Worded<>(EventKind::word));
     line.setId("proposal-line");
     line.setAccessibleText("Line of the proposal");
-    line.setConverter(words(l -> l.map(x -> Say.capital(x.name())).orElse("no line")));
+    line.setConverter(new Worded<>(l -> l.map(x -> Say.capital(x.name())).orElse("no line")));
     time.setOnAction(e -> retime());
     kind.setOnAction(e -> each(id -> EventEdits.kind(Set.of(id), kind.getValue())));
     line.setOnAction(
@@ -94,20 +94,6 @@ final class ProposalEditor {
     field.setAccessibleText(words);
     field.setPrefColumnCount(columns);
     return field;
-  }
-
-  private static <T> StringConverter<T> words(Function<T, String> words) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(@Nullable T value) {
-        return value == null ? "" : words.apply(value);
-      }
-
-      @Override
-      public T fromString(String text) {
-        throw new UnsupportedOperationException("chosen, never typed");
-      }
-    };
   }
 
   /** Shows a proposal of a session, or nothing. */

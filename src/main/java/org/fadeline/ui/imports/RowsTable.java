@@ -14,9 +14,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvPreview;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.form.Worded;
 import org.jspecify.annotations.Nullable;
 
 /** The rows as they stand in the file, and over each column what it is taken for. */
@@ -43,8 +44,8 @@ final class RowsTable {
     this.change = change;
     table.setId("import-rows");
     table.setAccessibleText("Rows of the file");
-    Label none = new Label("Choose a file or drop one here. Nothing is taken before you say so.");
-    none.getStyleClass().add("quiet");
+    Label none =
+        Labels.line("Choose a file or drop one here. Nothing is taken before you say so.", "quiet");
     table.setPlaceholder(none);
     table.setMinHeight(120);
   }
@@ -96,7 +97,7 @@ final class RowsTable {
     box.setAccessibleText("What the column " + theirs + " is");
     box.setId("column-" + theirs);
     box.setMaxWidth(Double.MAX_VALUE);
-    box.setConverter(new InWords());
+    box.setConverter(new Worded<>(RowsTable::inWords));
     box.setValue(
         mapping.columns().entrySet().stream()
             .filter(e -> e.getValue().equals(theirs))
@@ -107,19 +108,9 @@ final class RowsTable {
     return box;
   }
 
-  /** Says a column's name as words: "weight, lb". */
-  private static final class InWords extends StringConverter<String> {
-    @Override
-    public String toString(@Nullable String column) {
-      return column == null
-          ? ""
-          : column.replaceFirst("_(lb|oz|g|kg|ml|m|s)$", ", $1").replace('_', ' ');
-    }
-
-    @Override
-    public String fromString(String text) {
-      throw new UnsupportedOperationException("chosen, never typed");
-    }
+  /** Returns a column's name as words: "weight, lb". */
+  private static String inWords(String column) {
+    return column.replaceFirst("_(lb|oz|g|kg|ml|m|s)$", ", $1").replace('_', ' ');
   }
 
   /** Returns the mapping with a column taken for something else, and nothing taken twice. */

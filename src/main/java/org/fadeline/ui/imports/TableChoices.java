@@ -20,6 +20,7 @@ import org.fadeline.io.CsvMapping;
 import org.fadeline.io.CsvMapping.DateOrder;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.model.Occasion;
+import org.fadeline.ui.control.Labels;
 import org.jspecify.annotations.Nullable;
 
 /** How a table is written, and what becomes of rows that cannot be used. */
@@ -91,8 +92,7 @@ final class TableChoices {
   }
 
   private static HBox named(String words, Control control) {
-    Label label = new Label(words);
-    label.getStyleClass().add("quiet");
+    Label label = Labels.line(words, "quiet");
     label.setLabelFor(control);
     control.setAccessibleText(words);
     HBox pair = new HBox(6, label, control);

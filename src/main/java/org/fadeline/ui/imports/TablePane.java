@@ -25,6 +25,7 @@ import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -85,8 +86,7 @@ final class TablePane {
     bench.tasks().runningProperty().addListener((p, before, now) -> progress(now));
     busy.getChildren().addAll(turning, new Label("Reading the table"), giveUp);
     busy.setAlignment(Pos.CENTER_LEFT);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Nodes.gap();
     for (Button button : List.of(saveRejects, add, begin)) {
       button.setMinWidth(Region.USE_PREF_SIZE);
     }
@@ -187,8 +187,7 @@ final class TablePane {
   /** Before a table is read there is nothing to say of it. */
   private void showResult(boolean read) {
     for (Node part : List.of(layout.view(), problems)) {
-      part.setVisible(read);
-      part.setManaged(read);
+      Nodes.show(part, read);
     }
   }
 
@@ -208,8 +207,7 @@ final class TablePane {
   }
 
   private void working(boolean works) {
-    busy.setVisible(works);
-    busy.setManaged(works);
+    Nodes.show(busy, works);
     offer();
   }
 

@@ -20,6 +20,7 @@ import org.fadeline.log.LogClock;
 import org.fadeline.log.RecordingAlignment;
 import org.fadeline.model.Match;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Segments;
 import org.jspecify.annotations.Nullable;
@@ -174,8 +175,7 @@ final class ClockPane {
 
   private void tell(@Nullable String problem) {
     wrong.setText(problem == null ? "" : Say.capital(problem) + ".");
-    wrong.setVisible(problem != null);
-    wrong.setManaged(problem != null);
+    Nodes.show(wrong, problem != null);
   }
 
   /** Shows another session's clock. */
@@ -190,12 +190,10 @@ final class ClockPane {
   void show(LogClock clock) {
     boolean live = clock.source() == LogClock.Source.LIVE;
     source.choose(clock.source());
-    recording.setVisible(!live);
-    recording.setManaged(!live);
+    Nodes.show(recording, !live);
     play.setText(clock.running() ? "Pause" : "Play");
     caution.setText(live ? LIVE_CAUTION + " " + SAFETY : "");
-    caution.setVisible(live);
-    caution.setManaged(live);
+    Nodes.show(caution, live);
     tick();
   }
 
@@ -223,8 +221,7 @@ final class ClockPane {
             && now != null
             && (desk.instant() < now.allIn() - FAR_OUTSIDE_MILLIS
                 || desk.instant() > now.allOut() + FAR_OUTSIDE_MILLIS);
-    outside.setVisible(told);
-    outside.setManaged(told);
+    Nodes.show(outside, told);
     if (told && now != null) {
       String day = DAY.format(Instant.ofEpochMilli(now.allIn()).atZone(zone));
       outside.setText(

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import org.fadeline.log.LogClock;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -137,8 +138,7 @@ final class FootagePane {
   /** Brings the film to where the clock is. */
   void tick(LogClock clock) {
     boolean recording = clock.source() == LogClock.Source.RECORDING;
-    view.setVisible(recording);
-    view.setManaged(recording);
+    Nodes.show(view, recording);
     Footage now = footage;
     if (now != null) {
       now.follow(desk.position(), recording && clock.running(), clock.speed());

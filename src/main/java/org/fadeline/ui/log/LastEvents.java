@@ -17,6 +17,7 @@ import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -31,8 +32,7 @@ final class LastEvents {
 
   LastEvents(LogDesk desk) {
     this.desk = desk;
-    Label title = new Label("Logged last");
-    title.getStyleClass().add("title");
+    Label title = Labels.line("Logged last", "title");
     amend
         .getChildren()
         .addAll(

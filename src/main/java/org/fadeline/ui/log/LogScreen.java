@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 import org.fadeline.log.Pad;
 import org.fadeline.log.PadKeys;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Overlay;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
@@ -71,10 +72,7 @@ public final class LogScreen implements Screen {
     pads = new PadGrid(this::press);
     last = new LastEvents(desk);
     film = new FootagePane(desk, MediaFootage::open, paths);
-    ScrollPane grid = new ScrollPane(pads.view());
-    grid.setFitToWidth(true);
-    grid.setFitToHeight(true);
-    grid.getStyleClass().add("plain-scroll");
+    ScrollPane grid = Nodes.scrollFilled(pads.view());
     VBox middle = new VBox(10, clock.view(), grid, saying());
     VBox.setVgrow(grid, Priority.ALWAYS);
     HBox.setHgrow(middle, Priority.ALWAYS);
@@ -132,8 +130,7 @@ public final class LogScreen implements Screen {
   private void tell(@Nullable String problem) {
     detail.pseudoClassStateChanged(ERROR, problem != null);
     wrong.setText(problem == null ? "" : Say.capital(problem) + ". The event itself is logged.");
-    wrong.setVisible(problem != null);
-    wrong.setManaged(problem != null);
+    Nodes.show(wrong, problem != null);
   }
 
   private PadKeys keys() {

@@ -19,11 +19,12 @@ import org.fadeline.log.PadKeys;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.LineBar;
 import org.fadeline.ui.control.Say;
 
 /** The pads: a row a line in its colour, and the rows of what belongs to no line. */
 final class PadGrid {
-  private static final int HUES = 5;
   private static final int AROUND_A_ROW = Pad.ON_A_LINE.size();
 
   /** Pads take the room there is, up to this: beyond it they only lie further apart. */
@@ -69,10 +70,9 @@ final class PadGrid {
     for (int i = 0; i < lines.size(); i++) {
       Line line = lines.get(i);
       grid.add(name(line, i, units), 0, i);
-      row(Pad.ofLine(i), i, line.name(), keys, "pad-line-" + i % HUES);
+      row(Pad.ofLine(i), i, line.name(), keys, "pad-line-" + i % LineBar.COLOURS);
     }
-    Label around = new Label("The match");
-    around.getStyleClass().add("strong");
+    Label around = Labels.line("The match", "strong");
     grid.add(around, 0, lines.size());
     row(Pad.around(), lines.size(), "the match", keys, "pad-around");
   }
@@ -80,7 +80,7 @@ final class PadGrid {
   private static Node name(Line line, int place, Units units) {
     Label name = new Label(Say.capital(line.name()));
     name.setWrapText(true);
-    name.getStyleClass().addAll("strong", "pad-name", "pad-name-" + place % HUES);
+    name.getStyleClass().addAll("strong", "pad-name", "pad-name-" + place % LineBar.COLOURS);
     Double distance = line.place().distanceM();
     Label where =
         new Label((place + 1) + (distance == null ? "" : " · " + units.distance(distance)));
@@ -99,10 +99,8 @@ final class PadGrid {
   }
 
   private Button pad(Pad pad, String of, PadKeys keys, String styleClass) {
-    Label word = new Label(word(pad.kind()));
-    word.getStyleClass().add("pad-word");
-    Label key = new Label(keys.key(pad).map(PadGrid::display).orElse(""));
-    key.getStyleClass().add("pad-key");
+    Label word = Labels.line(word(pad.kind()), "pad-word");
+    Label key = Labels.line(keys.key(pad).map(PadGrid::display).orElse(""), "pad-key");
     VBox face = new VBox(word, key);
     face.setAlignment(Pos.CENTER);
     Button button = new Button();

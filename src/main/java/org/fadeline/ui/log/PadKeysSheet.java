@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import org.fadeline.log.Pad;
 import org.fadeline.log.PadKeys;
 import org.fadeline.model.Line;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Overlay;
 
 /** The keys of the pads, each to be changed by pressing another. */
@@ -59,9 +60,7 @@ final class PadKeysSheet {
     sheet.grid.setVgap(6);
     sheet.grid.getStyleClass().add("pad-keys");
     sheet.lay();
-    ScrollPane scroll = new ScrollPane(sheet.grid);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("plain-scroll");
+    ScrollPane scroll = Nodes.scroll(sheet.grid);
     Button usual = new Button("Keys as they came");
     usual.setOnAction(e -> sheet.change(PadKeys.USUAL));
     overlay.show("Keys of the pads", new VBox(10, how, sheet.conflicts, scroll), usual);

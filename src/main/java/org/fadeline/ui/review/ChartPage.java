@@ -6,6 +6,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.Figure;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.table.DataTable;
 import org.jspecify.annotations.Nullable;
@@ -47,8 +48,7 @@ final class ChartPage {
   }
 
   void show(@Nullable Figure figure) {
-    canvas.setVisible(figure != null);
-    canvas.setManaged(figure != null);
+    Nodes.show(canvas, figure != null);
     canvas.show(figure == null ? null : figure::paint, figure == null ? "" : figure.description());
   }
 }

@@ -5,7 +5,6 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
-import javafx.util.StringConverter;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.CatchWeightsFigure;
@@ -17,7 +16,9 @@ import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
 import org.fadeline.figure.WeightFigure;
 import org.fadeline.model.talk.Picture;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Worded;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TalkTray;
@@ -52,18 +53,7 @@ final class ChartPages {
     pageScroll.setFitToWidth(true);
     page.getStyleClass().add("paper");
     responseLine.setAccessibleText("Line whose feeding is shown");
-    responseLine.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(@Nullable LineReview line) {
-            return line == null ? "" : Say.capital(line.line().name());
-          }
-
-          @Override
-          public LineReview fromString(String text) {
-            throw new UnsupportedOperationException("chosen, never typed");
-          }
-        });
+    responseLine.setConverter(new Worded<>(line -> Say.capital(line.line().name())));
     responseLine.setOnAction(e -> showResponse());
   }
 
@@ -120,8 +110,7 @@ final class ChartPages {
     quarters.show(caught ? new QuarterHourFigure(newReview, newStyle) : null);
     fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
     weight.show(weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
-    steps.setVisible(!steps.table().getItems().isEmpty());
-    steps.setManaged(steps.isVisible());
+    Nodes.show(steps, !steps.table().getItems().isEmpty());
     showPage(new MatchPageFigure(newReview, newStyle));
     LineReview before = responseLine.getValue();
     responseLine
@@ -130,8 +119,7 @@ final class ChartPages {
             newReview.lines().stream()
                 .filter(l -> l.firstBite().feedResponse().stream().anyMatch(b -> b.baitHours() > 0))
                 .toList());
-    responseLine.setVisible(!responseLine.getItems().isEmpty());
-    responseLine.setManaged(responseLine.isVisible());
+    Nodes.show(responseLine, !responseLine.getItems().isEmpty());
     LineReview kept =
         responseLine.getItems().stream()
             .filter(l -> before != null && l.line().id().equals(before.line().id()))

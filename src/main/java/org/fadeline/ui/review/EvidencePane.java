@@ -21,6 +21,7 @@ import org.fadeline.analysis.StayOrGo.PastPlain;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeightText;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.picture.IntervalChart;
@@ -111,8 +112,7 @@ final class EvidencePane {
                     .map(part -> "\n• " + part.text())
                     .collect(Collectors.joining()));
     for (Label label : List.of(quietTitle, quiet)) {
-      label.setVisible(answer != null);
-      label.setManaged(answer != null);
+      Nodes.show(label, answer != null);
     }
   }
 
@@ -160,15 +160,9 @@ final class EvidencePane {
   private IntervalChart.Row row(
       Review from, String lineId, Rate rate, String note, boolean byWeight, boolean strong) {
     double unit = byWeight ? perUnit() : 1;
-    int place = 0;
-    for (int i = 0; i < from.lines().size(); i++) {
-      if (from.lines().get(i).line().id().equals(lineId)) {
-        place = i;
-      }
-    }
     return new IntervalChart.Row(
         name(lineId),
-        place,
+        Math.max(0, from.indexOf(lineId)),
         rate.low() / unit,
         rate.perHour() / unit,
         rate.high() / unit,

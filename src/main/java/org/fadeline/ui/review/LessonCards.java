@@ -5,10 +5,11 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Course.Lesson;
 import org.fadeline.analysis.Review;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.LineBar;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -34,32 +35,21 @@ final class LessonCards {
       view.getChildren().add(card(review, lesson));
     }
     if (view.getChildren().isEmpty()) {
-      Label none = new Label("This record is too thin for a lesson.");
-      none.getStyleClass().add("quiet");
+      Label none = Labels.line("This record is too thin for a lesson.", "quiet");
       view.getChildren().add(none);
     }
   }
 
   private HBox card(Review review, Lesson lesson) {
-    Label text = new Label(lesson.text());
-    text.setWrapText(true);
-    text.setMinHeight(Region.USE_PREF_SIZE);
+    Label text = Labels.wrapped(lesson.text());
     String time = Say.shortClock(lesson.at(), review.session().occasion().zone());
     Button go = new Button("Go to " + time);
     go.getStyleClass().add("link");
     go.setOnAction(e -> replay.accept(lesson.at()));
     VBox words = new VBox(4, text, go);
     HBox.setHgrow(words, Priority.ALWAYS);
-    int place = -1;
-    for (int i = 0; i < review.session().lines().size(); i++) {
-      if (review.session().lines().get(i).id().equals(lesson.lineId())) {
-        place = i;
-      }
-    }
-    Region bar = new Region();
-    bar.getStyleClass().add("line-bar");
-    bar.setStyle(
-        "-fx-background-color: " + (place < 0 ? "-fl-accent" : "-fl-line-" + place % 5) + ";");
+    int place = lesson.lineId() == null ? -1 : review.indexOf(lesson.lineId());
+    LineBar bar = place < 0 ? new LineBar().in("-fl-accent") : new LineBar().of(place);
     HBox card = new HBox(10, bar, words);
     card.getStyleClass().addAll("panel", "lesson");
     HBox.setHgrow(card, Priority.ALWAYS);

@@ -16,7 +16,6 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Course.Warning;
 import org.fadeline.analysis.NetScale;
@@ -25,6 +24,7 @@ import org.fadeline.model.EventKind;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.picture.NetBars;
 import org.jspecify.annotations.Nullable;
@@ -59,18 +59,18 @@ final class RecordPane {
     if (review != null) {
       Review.Summary summary = review.summary();
       parts.add(heading("This is a " + kind(summary) + "."));
-      parts.add(text(ReviewWords.of(summary.grade())));
+      parts.add(Labels.wrapped(ReviewWords.of(summary.grade())));
       String precision = ReviewWords.precision(summary.clockPrecisionS());
       if (!precision.isEmpty()) {
-        parts.add(text(precision));
+        parts.add(Labels.wrapped(precision));
       }
       if (summary.unassignedMinutes() >= 1) {
         parts.add(
-            text(
+            Labels.wrapped(
                 Math.round(summary.unassignedMinutes())
                     + " min belong to no line: the record shows no move there."));
       }
-      parts.add(text(scales(review, units)));
+      parts.add(Labels.wrapped(scales(review, units)));
       parts.add(heading(warningsHead(review.course().warnings().size())));
       for (Warning warning : review.course().warnings()) {
         parts.add(warning(warning, review.session().occasion().zone()));
@@ -92,8 +92,7 @@ final class RecordPane {
     int at = 0;
     int rows = (counts.size() + 1) / 2;
     for (Map.Entry<EventKind, Integer> kind : counts.entrySet()) {
-      Label number = new Label(String.valueOf(kind.getValue()));
-      number.getStyleClass().add("strong");
+      Label number = Labels.line(String.valueOf(kind.getValue()), "strong");
       GridPane.setHalignment(number, HPos.RIGHT);
       grid.add(number, 2 * (at / rows), at % rows);
       grid.add(new Label(kind.getKey().word()), 2 * (at / rows) + 1, at % rows);
@@ -167,7 +166,7 @@ final class RecordPane {
   }
 
   private Node warning(Warning warning, ZoneId zone) {
-    Label label = text(warning.text());
+    Label label = Labels.wrapped(warning.text());
     Long at = warning.at();
     if (at == null) {
       return label;
@@ -179,16 +178,8 @@ final class RecordPane {
   }
 
   private static Label heading(String words) {
-    Label label = text(words);
-    label.getStyleClass().add("strong");
+    Label label = Labels.wrapped(words, "strong");
     label.setStyle("-fx-padding: 0.7em 0 0 0;");
-    return label;
-  }
-
-  private static Label text(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
   }
 }

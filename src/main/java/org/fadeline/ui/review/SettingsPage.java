@@ -12,6 +12,8 @@ import org.fadeline.analysis.OtherSettings;
 import org.fadeline.analysis.OtherSettings.Found;
 import org.fadeline.analysis.OtherSettings.Row;
 import org.fadeline.analysis.Review;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TaskService;
@@ -39,15 +41,11 @@ final class SettingsPage {
     summary.setId("other-settings");
     body = new VBox(8, new SettingsPane(bench).view(), moves, summary, table);
     VBox.setVgrow(table, Priority.ALWAYS);
-    view = new ScrollPane(body);
-    view.setFitToWidth(true);
-    view.setFitToHeight(true);
-    view.getStyleClass().add("plain-scroll");
+    view = Nodes.scrollFilled(body);
   }
 
   private static Label heading(String words) {
-    Label label = new Label(words);
-    label.getStyleClass().add("strong");
+    Label label = Labels.line(words, "strong");
     label.setStyle("-fx-padding: 0.4em 0 0 0;");
     return label;
   }

@@ -9,11 +9,12 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.ReviewSettings.Measure;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.form.Segments;
@@ -60,8 +61,7 @@ final class SettingsPane {
         v -> Say.number(v) + " min",
         ReviewSettings::windowMinutes,
         ReviewSettings::withWindowMinutes);
-    Label title = new Label("What the findings rest on");
-    title.getStyleClass().add("strong");
+    Label title = Labels.line("What the findings rest on", "strong");
     Button defaults = new Button("Back to the defaults");
     defaults.getStyleClass().add("flat");
     defaults.setOnAction(e -> bench.settings(ReviewSettings.DEFAULT));
@@ -70,8 +70,7 @@ final class SettingsPane {
         bench.stateProperty(),
         s -> s.review().pending(),
         pending -> state.setText(pending ? "Reviewing again…" : ""));
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Nodes.gap();
     HBox head = new HBox(12, title, state, gap, defaults);
     head.setAlignment(Pos.CENTER_LEFT);
     view = new VBox(6, head, grid, learning());
@@ -96,8 +95,7 @@ final class SettingsPane {
         bench.stateProperty(),
         s -> s.choices().teaching(),
         teaching -> {
-          box.setVisible(teaching != null);
-          box.setManaged(teaching != null);
+          Nodes.show(box, teaching != null);
           words.setText(
               teaching == null
                   ? ""

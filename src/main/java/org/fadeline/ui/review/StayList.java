@@ -22,6 +22,9 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.LineBar;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -41,17 +44,13 @@ final class StayList {
   StayList(Consumer<StayOrGo> choose, LongConsumer replay) {
     this.choose = choose;
     this.replay = replay;
-    Label title = new Label("Stay or go");
-    title.getStyleClass().add("title");
+    Label title = Labels.line("Stay or go", "title");
     title.setMinWidth(Region.USE_PREF_SIZE);
-    Label note = new Label("what each paid, when it faded, when it was left");
-    note.getStyleClass().add("quiet");
+    Label note = Labels.line("what each paid, when it faded, when it was left", "quiet");
     FlowPane head = new FlowPane(10, 0, title, note);
     head.setRowValignment(VPos.BASELINE);
     head.setStyle("-fx-padding: 0.8em 1em 0.4em 1em;");
-    ScrollPane scroll = new ScrollPane(findings);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("plain-scroll");
+    ScrollPane scroll = Nodes.scroll(findings);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     view.getChildren().addAll(head, scroll);
     view.getStyleClass().addAll("panel", "stay-list");
@@ -100,25 +99,21 @@ final class StayList {
   private VBox card(Review review, StayOrGo stay, Units units) {
     ZoneId zone = review.session().occasion().zone();
     Line line = review.session().line(stay.spell().lineId()).orElseThrow();
-    int place = review.session().lines().indexOf(line);
-    Region bar = new Region();
-    bar.getStyleClass().add("line-bar");
+    int place = review.indexOf(line.id());
+    LineBar bar = new LineBar().of(place);
     bar.setMinHeight(18);
-    bar.setStyle("-fx-background-color: -fl-line-" + place % 5 + ";");
     String from = Say.shortClock(stay.spell().span().from(), zone);
     String to = Say.shortClock(stay.spell().span().to(), zone);
-    Label name = new Label(from + "–" + to + "  " + Say.capital(line.name()));
-    name.getStyleClass().add("strong");
+    Label name = Labels.line(from + "–" + to + "  " + Say.capital(line.name()), "strong");
     Label paid =
-        new Label(
+        Labels.line(
             stay.paid().weight() == null
                 ? stay.paid().fish() == null
                     ? ""
                     : Say.number(stay.paid().fish().perHour()) + " fish an hour"
-                : Say.roughWeight(stay.paid().weight().perHour(), units) + " an hour");
-    paid.getStyleClass().add("strong");
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+                : Say.roughWeight(stay.paid().weight().perHour(), units) + " an hour",
+            "strong");
+    Region space = Nodes.gap();
     HBox first = new HBox(8, bar, name, space, paid);
     first.setAlignment(Pos.CENTER_LEFT);
     String reason = stay.spell().reasonForLeaving(review.session());
@@ -128,9 +123,7 @@ final class StayList {
                 + (reason == null ? "" : "; reason noted: " + reason));
     verdict.setWrapText(true);
     verdict.getStyleClass().add(isLate(stay) ? "warning-text" : "quiet");
-    Label text = new Label(withoutTimes(stay.wording().text(), from + "–" + to));
-    text.setWrapText(true);
-    text.setMinHeight(Region.USE_PREF_SIZE);
+    Label text = Labels.wrapped(withoutTimes(stay.wording().text(), from + "–" + to));
     Button go = new Button("Replay from " + from);
     go.getStyleClass().add("link");
     go.setOnAction(e -> replay.accept(stay.spell().span().from()));

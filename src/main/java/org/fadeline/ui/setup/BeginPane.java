@@ -16,6 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.form.Entry;
 import org.fadeline.ui.control.form.EntryBox;
 import org.fadeline.ui.state.PreferenceStore;
@@ -28,8 +29,8 @@ final class BeginPane {
   private final StackPane view = new StackPane();
   private final ComboBox<Path> earlier = new ComboBox<>();
   private final TextField path = new TextField();
-  private final Label lines = Form.quiet("");
-  private final Label wrong = Form.quiet("");
+  private final Label lines = Labels.wrapped("", "quiet");
+  private final Label wrong = Labels.wrapped("", "quiet");
   private final Form form;
   private Session draft =
       NewMatch.on(LocalDate.now(ZoneId.systemDefault()), ZoneId.systemDefault());
@@ -64,13 +65,14 @@ final class BeginPane {
     VBox card =
         new VBox(
             10,
-            Form.title("Set up a match"),
-            Form.quiet("Everything here can be changed later. Lines come next."),
+            Labels.wrapped("Set up a match", "title"),
+            Labels.wrapped("Everything here can be changed later. Lines come next.", "quiet"),
             form.view(),
-            Form.quiet("Lines, with their places and rigs, from an earlier match"),
+            Labels.wrapped("Lines, with their places and rigs, from an earlier match", "quiet"),
             earlier,
             lines,
-            Form.quiet("Kept in this file; every change is written to it as it is made"),
+            Labels.wrapped(
+                "Kept in this file; every change is written to it as it is made", "quiet"),
             path,
             wrong,
             begin);

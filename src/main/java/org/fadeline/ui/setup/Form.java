@@ -3,10 +3,8 @@ package org.fadeline.ui.setup;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.ui.control.form.Entry;
@@ -38,24 +36,5 @@ final class Form {
 
   void show(Session session, Units units, boolean editable) {
     boxes.forEach(b -> b.show(session, units, editable));
-  }
-
-  static Label title(String words) {
-    Label label = text(words);
-    label.getStyleClass().add("title");
-    return label;
-  }
-
-  static Label quiet(String words) {
-    Label label = text(words);
-    label.getStyleClass().add("quiet");
-    return label;
-  }
-
-  private static Label text(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

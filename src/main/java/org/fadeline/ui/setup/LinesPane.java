@@ -23,6 +23,9 @@ import org.fadeline.figure.Theme;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.LineBar;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Entry;
 import org.fadeline.ui.control.form.EntryBox;
@@ -51,7 +54,7 @@ final class LinesPane {
   private final Consumer<String> tell;
   private final Consumer<@Nullable String> chosen;
   private final List<Form> forms = new ArrayList<>();
-  private final Label balance = Form.quiet("");
+  private final Label balance = Labels.wrapped("", "quiet");
   private final ComboBox<String> kind = new ComboBox<>();
   private final ComboBox<String> spot = new ComboBox<>();
   private final Button add = new Button("Add a line");
@@ -91,11 +94,9 @@ final class LinesPane {
     button(up, "line-up", () -> move(-1));
     button(down, "line-down", () -> move(1));
     FlowPane buttons = new FlowPane(6, 6, add, up, down, remove);
-    VBox body = new VBox(8, Form.title("Lines"), list, buttons, detail);
+    VBox body = new VBox(8, Labels.wrapped("Lines", "title"), list, buttons, detail);
     body.setStyle("-fx-padding: 1em 1.1em 1.2em 1.1em;");
-    view = new ScrollPane(body);
-    view.setFitToWidth(true);
-    view.getStyleClass().add("plain-scroll");
+    view = Nodes.scroll(body);
   }
 
   /** Adds a line, whose name is typed next. */
@@ -142,7 +143,7 @@ final class LinesPane {
       rows.add(row(lines.get(i), i, units));
     }
     if (rows.isEmpty()) {
-      rows.add(Form.quiet("No line yet. Add one, then put it on the water."));
+      rows.add(Labels.wrapped("No line yet. Add one, then put it on the water.", "quiet"));
     }
     list.getChildren().setAll(rows);
     build();
@@ -167,12 +168,9 @@ final class LinesPane {
   }
 
   private ToggleButton row(Line line, int place, Units units) {
-    Label letter = new Label(Theme.letter(place));
-    letter.getStyleClass().add("strong");
-    Region bar = new Region();
-    bar.getStyleClass().add("line-bar");
+    Label letter = Labels.line(Theme.letter(place), "strong");
+    LineBar bar = new LineBar().of(place);
     bar.setMinHeight(18);
-    bar.setStyle("-fx-background-color: -fl-line-" + place % 5 + ";");
     HBox cue = new HBox(6, bar, letter);
     cue.setAlignment(Pos.CENTER_LEFT);
     ToggleButton row = new ToggleButton(Say.line(line, units));
@@ -204,7 +202,7 @@ final class LinesPane {
             form(1, List.of(LineEntries.name(id))),
             choices,
             form(2, LineEntries.place(id)),
-            Form.title("Rig"),
+            Labels.wrapped("Rig", "title"),
             form(2, LineEntries.rig(id)),
             balance);
   }
@@ -216,7 +214,7 @@ final class LinesPane {
   }
 
   private static VBox named(String words, Node node) {
-    VBox box = new VBox(2, Form.quiet(words), node);
+    VBox box = new VBox(2, Labels.wrapped(words, "quiet"), node);
     HBox.setHgrow(box, Priority.ALWAYS);
     box.setPrefWidth(150);
     return box;

@@ -13,6 +13,8 @@ import org.fadeline.model.Peg;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
 import org.fadeline.model.WeatherNote;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.form.Entry;
 import org.fadeline.ui.control.form.EntryBox;
 
@@ -44,28 +46,27 @@ final class MatchPane {
     VBox body =
         new VBox(
             8,
-            Form.title("The match"),
+            Labels.wrapped("The match", "title"),
             form(1, List.of(OccasionEntries.title())),
             form(2, List.of(OccasionEntries.water(), OccasionEntries.coordinates())),
             form(3, OccasionEntries.peg()),
             form(3, List.of(TimeEntries.date(), TimeEntries.allIn(), TimeEntries.allOut())),
-            Form.title("Its rules"),
+            Labels.wrapped("Its rules", "title"),
             form(1, List.of(RuleEntries.extraMinutes())),
             foul,
             live,
-            Form.quiet(
+            Labels.wrapped(
                 "Some matches restrict electronic aids. Without this the program only records"
-                    + " during a match. Your water's rules and the match organiser decide."),
+                    + " during a match. Your water's rules and the match organiser decide.",
+                "quiet"),
             form(2, nets.subList(0, 2)),
             form(1, List.of(nets.get(2), RuleEntries.organiser())),
-            Form.title("Weather"),
+            Labels.wrapped("Weather", "title"),
             weather.view(),
-            Form.title("Marks in the swim"),
+            Labels.wrapped("Marks in the swim", "title"),
             marks.view());
     body.setStyle("-fx-padding: 1em 1.1em 1.2em 1.1em;");
-    view = new ScrollPane(body);
-    view.setFitToWidth(true);
-    view.getStyleClass().add("plain-scroll");
+    view = Nodes.scroll(body);
   }
 
   Node view() {

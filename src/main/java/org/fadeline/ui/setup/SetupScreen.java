@@ -19,6 +19,7 @@ import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
@@ -74,11 +75,12 @@ public final class SetupScreen implements Screen {
             8,
             swim,
             new FlowPane(8, 8, take, print),
-            Form.quiet(
+            Labels.wrapped(
                 "Drag a line to where it lies; a new one goes where you press. Carbon poles and"
                     + " wet lines conduct: keep 30 m from power lines. In lightning put the pole"
                     + " down and shelter. Mind the bank: most drownings of anglers begin with a"
-                    + " slip."));
+                    + " slip.",
+                "quiet"));
     VBox.setVgrow(swim, Priority.ALWAYS);
     water.setStyle("-fx-padding: 0.8em;");
     body = new HBox(10, panel(match.view(), 370), panel(lines.view(), 370), panel(water, 420));

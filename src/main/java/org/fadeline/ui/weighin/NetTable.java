@@ -10,12 +10,12 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import org.fadeline.analysis.NetScale;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NetWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.form.EntryBox;
 
 /** A row a net: what the log says, what the scales said, the factor between, the limit. */
@@ -48,7 +48,7 @@ final class NetTable {
       "Net", "At the scales", "In the log", "Holds", "Scales ÷ log", "Against the limit"
     };
     for (int i = 0; i < heads.length; i++) {
-      cells.add(at(head(heads[i]), i, 0));
+      cells.add(at(Labels.wrapped(heads[i], "quiet"), i, 0));
     }
     int row = 1;
     for (NetScale net : nets) {
@@ -57,18 +57,18 @@ final class NetTable {
               net.net(), n -> new EntryBox<>(WeighInEntries.weight(n), commit, false));
       field.show(session.outcome(), units, editable);
       Double factor = net.factor();
-      Label standing = text(Weights.standing(net, units));
+      Label standing = Labels.wrapped(Weights.standing(net, units));
       standing.setId("net-" + net.net() + "-standing");
       if (net.standing() == NetScale.Standing.OVER) {
         standing.getStyleClass().add("warning-text");
       }
-      Label scale = text(factor == null ? "–" : Weights.factor(factor));
+      Label scale = Labels.wrapped(factor == null ? "–" : Weights.factor(factor));
       scale.setId("net-" + net.net() + "-factor");
       scale.setAccessibleText(
           factor == null ? "No factor" : "Scales over log: " + Weights.factor(factor));
-      cells.add(at(strong(String.valueOf(net.net())), 0, row));
+      cells.add(at(Labels.wrapped(String.valueOf(net.net()), "strong"), 0, row));
       cells.add(at(field, 1, row));
-      cells.add(at(text(Weights.logged(net.logged(), units)), 2, row));
+      cells.add(at(Labels.wrapped(Weights.logged(net.logged(), units)), 2, row));
       cells.add(at(holds(net, editable), 3, row));
       cells.add(at(scale, 4, row));
       cells.add(at(standing, 5, row));
@@ -102,24 +102,5 @@ final class NetTable {
     GridPane.setValignment(node, VPos.CENTER);
     GridPane.setFillHeight(node, false);
     return node;
-  }
-
-  private static Label head(String words) {
-    Label label = text(words);
-    label.getStyleClass().add("quiet");
-    return label;
-  }
-
-  private static Label strong(String words) {
-    Label label = text(words);
-    label.getStyleClass().add("strong");
-    return label;
-  }
-
-  private static Label text(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

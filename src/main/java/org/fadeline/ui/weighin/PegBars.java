@@ -8,13 +8,15 @@ import org.fadeline.analysis.NetScale;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.picture.WeightBars;
 
 /** What this peg and the pegs nearby weighed, the heaviest first. */
 final class PegBars {
   private final WeightBars bars = new WeightBars();
-  private final Label none = WeighInScreen.text("No weight of a peg nearby is known.");
+  private final Label none = Labels.wrapped("No weight of a peg nearby is known.");
   private final VBox view = new VBox(10, bars, none);
 
   PegBars() {
@@ -39,8 +41,7 @@ final class PegBars {
     }
     rows.sort((a, b) -> Double.compare(b.grams(), a.grams()));
     bars.show(rows);
-    none.setVisible(alone);
-    none.setManaged(alone);
+    Nodes.show(none, alone);
   }
 
   private static WeightBars.Bar bar(String name, double grams, String words, boolean own) {

@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Entry;
 import org.fadeline.ui.control.form.EntryBox;
@@ -27,7 +28,7 @@ final class PlacingPane {
   private final TextField peg = field("neighbour-peg", "Peg of the neighbour", "peg");
   private final TextField weight = field("neighbour-weight", "Weight of the neighbour", "52 4");
   private final Button add = new Button("Add");
-  private final Label wrong = WeighInScreen.text("");
+  private final Label wrong = Labels.wrapped("");
   private final EntryBox.Commit<Outcome> commit;
   private Outcome shown = Outcome.UNKNOWN;
   private Units units = Units.LB_OZ_AND_METRES;
@@ -62,10 +63,8 @@ final class PlacingPane {
       GridPane.setHgrow(fields.get(i), Priority.ALWAYS);
       grid.add(fields.get(i), i % 2, i / 2);
     }
-    Label result = new Label("Result");
-    result.getStyleClass().add("title");
-    Label nearby = new Label("Pegs nearby");
-    nearby.getStyleClass().add("title");
+    Label result = Labels.line("Result", "title");
+    Label nearby = Labels.line("Pegs nearby", "title");
     add.setMinWidth(Region.USE_PREF_SIZE);
     HBox row = new HBox(8, peg, weight, add);
     row.setAlignment(Pos.CENTER_LEFT);
@@ -83,7 +82,7 @@ final class PlacingPane {
       rows.add(row(one, editable));
     }
     if (rows.isEmpty()) {
-      Label none = WeighInScreen.text("None known.");
+      Label none = Labels.wrapped("None known.");
       none.getStyleClass().add("quiet");
       rows.add(none);
     }

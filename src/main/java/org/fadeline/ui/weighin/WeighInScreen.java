@@ -8,12 +8,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.NetScale;
 import org.fadeline.model.MatchRules.NetLimit;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
@@ -40,9 +41,9 @@ public final class WeighInScreen implements Screen {
   private final PlacingPane placing;
   private final NetBars netBars = new NetBars();
   private final PegBars pegs = new PegBars();
-  private final Label total = text("");
-  private final Label estimates = text("");
-  private final Label limit = text("");
+  private final Label total = Labels.wrapped("");
+  private final Label estimates = Labels.wrapped("");
+  private final Label limit = Labels.wrapped("");
   private final Button addNet = new Button("Add a net");
   private final ScrollPane view;
   private int netsAsked;
@@ -67,19 +68,27 @@ public final class WeighInScreen implements Screen {
           show();
         });
     Label caution =
-        text(
+        Labels.wrapped(
             "Net limits and how long fish may be kept are the water's own rules; less time and"
                 + " smaller loads in heat and low oxygen. The organiser decides what counts.");
     caution.getStyleClass().add("quiet");
     VBox left =
-        panel(title("Nets"), limit, nets.view(), addNet, title("Total"), total, estimates, caution);
+        panel(
+            Labels.line("Nets", "title"),
+            limit,
+            nets.view(),
+            addNet,
+            Labels.line("Total", "title"),
+            total,
+            estimates,
+            caution);
     VBox right = panel(placing.parts());
     HBox.setHgrow(left, Priority.ALWAYS);
     right.setPrefWidth(380);
     right.setMinWidth(300);
     HBox above = new HBox(10, left, right);
-    VBox netsShown = panel(title("Net by net"), netBars);
-    VBox pegsShown = panel(title("Against the pegs nearby"), pegs.view());
+    VBox netsShown = panel(Labels.line("Net by net", "title"), netBars);
+    VBox pegsShown = panel(Labels.line("Against the pegs nearby", "title"), pegs.view());
     HBox.setHgrow(netsShown, Priority.ALWAYS);
     HBox.setHgrow(pegsShown, Priority.ALWAYS);
     netsShown.setPrefWidth(100);
@@ -88,10 +97,7 @@ public final class WeighInScreen implements Screen {
     VBox.setVgrow(below, Priority.ALWAYS);
     VBox all = new VBox(10, above, below);
     all.setStyle("-fx-padding: 0.9em;");
-    view = new ScrollPane(all);
-    view.setFitToWidth(true);
-    view.setFitToHeight(true);
-    view.getStyleClass().add("plain-scroll");
+    view = Nodes.scrollFilled(all);
     Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
     Watch.part(preferences.property(), Preferences::units, units -> show());
   }
@@ -101,19 +107,6 @@ public final class WeighInScreen implements Screen {
     box.getStyleClass().add("panel");
     box.setStyle("-fx-padding: 1.1em 1.3em 1.3em 1.3em;");
     return box;
-  }
-
-  private static Label title(String words) {
-    Label label = new Label(words);
-    label.getStyleClass().add("title");
-    return label;
-  }
-
-  static Label text(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 
   @Override

@@ -6,6 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -50,8 +52,7 @@ public final class EntryBox<T> extends VBox {
   public EntryBox(Entry<T> entry, Commit<T> commit, boolean named) {
     this.entry = entry;
     this.commit = commit;
-    Label label = new Label(entry.label());
-    label.getStyleClass().add("quiet");
+    Label label = Labels.line(entry.label(), "quiet");
     label.setLabelFor(field);
     label.setWrapText(true);
     label.setMinHeight(USE_PREF_SIZE);
@@ -124,8 +125,7 @@ public final class EntryBox<T> extends VBox {
 
   private void tell(@Nullable String wrong) {
     error.setText(wrong == null ? "" : Say.capital(wrong) + ".");
-    error.setVisible(wrong != null);
-    error.setManaged(wrong != null);
+    Nodes.show(error, wrong != null);
     field.pseudoClassStateChanged(ERROR, wrong != null);
     field.setAccessibleHelp(wrong);
   }
