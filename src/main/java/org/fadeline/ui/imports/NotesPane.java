@@ -50,10 +50,11 @@ final class NotesPane {
           + " proposals in five were right, and one event in four was missed. Look at each.";
 
   private static final String EXAMPLE =
-      "10:00 all in\n"
-          + "10:42 short fed 10 pellets\n"
-          + "10:51 short landed carp 8lb 4oz\n"
-          + "11:20 short move dead";
+      """
+      10:00 all in
+      10:42 short fed 10 pellets
+      10:51 short landed carp 8lb 4oz
+      11:20 short move dead""";
 
   private final Workbench bench;
   private final PreferenceStore preferences;
