@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.fadeline.io.ClockCorrection;
 import org.fadeline.io.EventCsv;
 import org.fadeline.io.Refused;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
@@ -72,7 +73,7 @@ final class ConvertCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     boolean csv = Output.endsIn(out, ".csv");
-    if (!csv && !Output.endsIn(out, ".session.json")) {
+    if (!csv && !Output.endsIn(out, SessionNames.ENDING)) {
       throw Output.wrongEnding(out, ".session.json or .csv");
     }
     Session session = reading.read(console, in, correction());

@@ -10,6 +10,7 @@ import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.analysis.merge.ClockOffset;
 import org.fadeline.analysis.merge.EventText;
 import org.fadeline.analysis.merge.Merge;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
@@ -64,8 +65,8 @@ final class MergeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Output.endsIn(out, ".session.json")) {
-      throw Output.wrongEnding(out, ".session.json");
+    if (!Output.endsIn(out, SessionNames.ENDING)) {
+      throw Output.wrongEnding(out, SessionNames.ENDING);
     }
     if (isSame(out, first) || isSame(out, second)) {
       throw new InputFault(out + ":1:1: this is one of the two records; choose another name");

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
@@ -33,6 +32,7 @@ import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.Refused;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.SessionWriter;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
@@ -218,8 +218,7 @@ public final class SeasonIndex {
   }
 
   static boolean isSession(Path file) {
-    String name = FileText.nameOf(file).toLowerCase(Locale.ROOT);
-    return !name.startsWith(".") && (name.endsWith(".session.json") || name.endsWith(".csv"));
+    return !FileText.nameOf(file).startsWith(".") && SessionNames.isSession(file);
   }
 
   /** Looks at a file whose size or time of change differ: read again only where its bytes do. */

@@ -10,6 +10,7 @@ import org.fadeline.io.FileText;
 import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.notes.NoteSession;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.io.store.SessionStore;
@@ -44,7 +45,7 @@ final class FileDesk implements Desk {
       return new MemoryRecord(
           session,
           new OpenSession.Source(
-              path, SessionPaths.bareName(path), result.readOnlyReason().orElse(null)),
+              path, SessionNames.bare(path), result.readOnlyReason().orElse(null)),
           new Notice(problems(result), null, null));
     }
     try {
@@ -56,7 +57,7 @@ final class FileDesk implements Desk {
     } catch (IOException failure) {
       throw new Refusal(
           Trouble.of(
-              SessionPaths.bareName(path) + " could not be opened",
+              SessionNames.bare(path) + " could not be opened",
               "The disk refused: " + failure.getMessage() + ". What was open is unchanged."));
     }
   }
@@ -121,7 +122,7 @@ final class FileDesk implements Desk {
   private static Refusal refused(Path path, ReadResult result) {
     return new Refusal(
         new Trouble(
-            SessionPaths.bareName(path) + " could not be opened",
+            SessionNames.bare(path) + " could not be opened",
             "Nothing was changed: neither the file nor what is open here.",
             problems(result),
             null));

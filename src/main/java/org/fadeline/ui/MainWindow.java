@@ -23,6 +23,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.fadeline.io.open.SampleSessions;
 import org.fadeline.ui.control.Overlay;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
@@ -247,7 +248,7 @@ public final class MainWindow {
     if (made == null) {
       StartScreen fresh = new StartScreen(preferences, bench::open, chooser::open);
       fresh.offer(screens, this::show, () -> HelpSheet.show(overlay, ""));
-      Platform.runLater(() -> fresh.showSamples(Samples.find()));
+      Platform.runLater(() -> fresh.showSamples(SampleSessions.find()));
       start = fresh;
       made = fresh;
     }

@@ -1,8 +1,8 @@
 package org.fadeline.ui;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Node;
+import org.fadeline.io.SessionNames;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
 import org.fadeline.ui.control.file.PathChooser.Question;
@@ -12,7 +12,6 @@ import org.fadeline.ui.state.Workbench;
 
 /** Asks for the file a match is opened from or saved to. */
 final class MatchChooser {
-  private static final String ENDING = ".session.json";
 
   private final Node owner;
   private final Workbench bench;
@@ -28,17 +27,11 @@ final class MatchChooser {
 
   /** Lets the user choose a file to open, beginning in the folder used last. */
   void open() {
-    Path near =
-        preferences.get().recent().stream()
-            .map(path -> Path.of(path).getParent())
-            .filter(folder -> folder != null && Files.isDirectory(folder))
-            .findFirst()
-            .orElse(null);
     Path chosen =
         paths.open(
             Question.of("Open a match", owner)
-                .near(near)
-                .ofKinds(Kind.of("Sessions and event tables", "*" + ENDING, "*.csv"), Kind.ALL));
+                .near(preferences.get().recentFolder())
+                .ofKinds(Kind.SESSIONS_AND_TABLES, Kind.ALL));
     if (chosen != null) {
       bench.open(chosen);
     }
@@ -60,9 +53,9 @@ final class MatchChooser {
     Path chosen =
         paths.save(
             Question.of("Save the match", owner)
-                .named(open.source().name() + ENDING)
-                .ofKinds(Kind.of("Sessions", "*" + ENDING)),
-            ENDING);
+                .named(open.source().name() + SessionNames.ENDING)
+                .ofKinds(Kind.SESSIONS),
+            SessionNames.ENDING);
     if (chosen != null) {
       bench.editing().saveAs(chosen);
     }

@@ -18,8 +18,10 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Rectangle;
+import org.fadeline.io.SessionNames;
 import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Nodes;
+import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.PreferenceStore;
@@ -87,14 +89,14 @@ final class StartScreen {
     return openButton;
   }
 
-  void showSamples(List<Samples.Sample> found) {
+  void showSamples(List<Path> found) {
     samples.getChildren().setAll(rows(found));
   }
 
-  private List<Button> rows(List<Samples.Sample> found) {
+  private List<Button> rows(List<Path> found) {
     return found.stream()
         .limit(SHOWN)
-        .map(sample -> row(sample.title(), sample.path().toString(), sample.path()))
+        .map(sample -> row(Say.title(sample), sample.toString(), sample))
         .toList();
   }
 
@@ -106,7 +108,7 @@ final class StartScreen {
                 .map(Path::of)
                 .filter(Files::isRegularFile)
                 .limit(SHOWN)
-                .map(path -> row(SessionPaths.bareName(path), path.toString(), path))
+                .map(path -> row(SessionNames.bare(path), path.toString(), path))
                 .toList());
     if (recent.getChildren().isEmpty()) {
       Label none = Labels.line("Nothing yet", "quiet");

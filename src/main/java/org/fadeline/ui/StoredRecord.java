@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.store.SaveResult;
 import org.fadeline.io.store.SessionStore;
 import org.fadeline.model.Edit;
@@ -30,9 +31,7 @@ final class StoredRecord implements Desk.Held {
   @Override
   public OpenSession.Source source() {
     return new OpenSession.Source(
-        store.document(),
-        SessionPaths.bareName(store.document()),
-        store.readOnlyReason().orElse(null));
+        store.document(), SessionNames.bare(store.document()), store.readOnlyReason().orElse(null));
   }
 
   @Override

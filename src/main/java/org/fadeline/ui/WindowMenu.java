@@ -11,7 +11,10 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
+import org.fadeline.io.SessionNames;
+import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Units;
+import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.state.PreferenceStore;
@@ -99,14 +102,14 @@ final class WindowMenu {
     menu.setOnShowing(
         e -> {
           List<MenuItem> found =
-              Samples.find().stream().map(s -> file(s.path(), s.title())).toList();
+              SampleSessions.find().stream().map(s -> file(s, Say.title(s))).toList();
           menu.getItems().setAll(found.isEmpty() ? List.of(new MenuItem("None found")) : found);
         });
     return menu;
   }
 
   private MenuItem file(Path path) {
-    return file(path, SessionPaths.bareName(path));
+    return file(path, SessionNames.bare(path));
   }
 
   private MenuItem file(Path path, String title) {

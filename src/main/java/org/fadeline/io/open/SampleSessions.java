@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.fadeline.io.SessionNames;
 
 /** The sample sessions that come with the program. */
 public final class SampleSessions {
@@ -64,10 +65,7 @@ public final class SampleSessions {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(p -> name(p).endsWith(".session.json") || name(p).endsWith(".csv"))
-          .sorted()
-          .toList();
+      return files.filter(SessionNames::isSession).sorted().toList();
     } catch (IOException unreadable) {
       return List.of();
     }

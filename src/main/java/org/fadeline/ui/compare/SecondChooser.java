@@ -46,18 +46,11 @@ final class SecondChooser {
 
   /** Asks for a file. */
   void choose(Node owner) {
-    Path near =
-        offered().stream()
-            .map(path -> path.toAbsolutePath().getParent())
-            .filter(folder -> folder != null && Files.isDirectory(folder))
-            .findFirst()
-            .orElse(null);
     Path chosen =
         paths.open(
             Question.of("Choose the second match", owner)
-                .near(near)
-                .ofKinds(
-                    Kind.of("Sessions and event tables", "*.session.json", "*.csv"), Kind.ALL));
+                .near(preferences.get().recentFolder())
+                .ofKinds(Kind.SESSIONS_AND_TABLES, Kind.ALL));
     if (chosen != null) {
       compare.open(chosen);
     }
@@ -82,12 +75,6 @@ final class SecondChooser {
         .toList();
   }
 
-  private static String title(Path file) {
-    String name = String.valueOf(file.getFileName());
-    return Say.capital(
-        name.replaceFirst("\\.(session\\.json|csv)$", "").replace('-', ' ').replace('_', ' '));
-  }
-
   /** Returns the menu of the head; its items are made when it opens. */
   MenuButton menu() {
     MenuButton menu = new MenuButton("Second match");
@@ -105,7 +92,7 @@ final class SecondChooser {
     items.add(new SeparatorMenuItem());
     List<Path> known = offered();
     if (!known.isEmpty()) {
-      known.forEach(path -> items.add(NodeMenu.item(title(path), () -> compare.open(path))));
+      known.forEach(path -> items.add(NodeMenu.item(Say.title(path), () -> compare.open(path))));
       items.add(new SeparatorMenuItem());
     }
     items.add(NodeMenu.item("Put the second match away", compare::close));
@@ -137,7 +124,7 @@ final class SecondChooser {
             "quiet");
     VBox rows = new VBox(2);
     for (Path path : known) {
-      Button row = new Button(title(path));
+      Button row = new Button(Say.title(path));
       row.getStyleClass().add("row-button");
       row.setAccessibleHelp(path.toString());
       row.setOnAction(e -> compare.open(path));

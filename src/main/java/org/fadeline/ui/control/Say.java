@@ -1,5 +1,6 @@
 package org.fadeline.ui.control;
 
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.SentenceText;
+import org.fadeline.io.SessionNames;
 import org.fadeline.model.Line;
 import org.fadeline.model.RoughText;
 import org.fadeline.model.Units;
@@ -106,6 +108,11 @@ public final class Say {
   public static String line(Line line, Units units) {
     Double distance = line.place().distanceM();
     return distance == null ? line.name() : line.name() + ", " + units.distance(distance);
+  }
+
+  /** Returns the name of a match's file as words: "Far bank winter". */
+  public static String title(Path file) {
+    return capital(SessionNames.bare(file).replace('-', ' ').replace('_', ' '));
   }
 
   /** Returns a text with a capital first letter. */

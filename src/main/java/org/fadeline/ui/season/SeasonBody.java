@@ -1,6 +1,5 @@
 package org.fadeline.ui.season;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
@@ -169,13 +168,9 @@ final class SeasonBody implements ScreenWithBody.Body {
   }
 
   void choose() {
-    Path near =
-        preferences.get().recent().stream()
-            .map(path -> Path.of(path).getParent())
-            .filter(parent -> parent != null && Files.isDirectory(parent))
-            .findFirst()
-            .orElse(null);
-    Path chosen = paths.folder(Question.of("A folder of sessions", view).near(near));
+    Path chosen =
+        paths.folder(
+            Question.of("A folder of sessions", view).near(preferences.get().recentFolder()));
     if (chosen != null) {
       open(chosen);
     }

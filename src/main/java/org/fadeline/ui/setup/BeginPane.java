@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.fadeline.io.SessionNames;
 import org.fadeline.io.open.SampleSessions;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Labels;
@@ -107,9 +108,10 @@ final class BeginPane {
 
   /** Returns where matches of one's own were lately; the samples' folder is not one of them. */
   private Path folder() {
-    return recent().stream()
-        .map(Path::getParent)
-        .filter(p -> p != null && Files.isDirectory(p) && Files.isWritable(p))
+    return preferences
+        .get()
+        .recentFolders()
+        .filter(Files::isWritable)
         .filter(p -> !p.endsWith(SampleSessions.FOLDER))
         .findFirst()
         .orElse(Path.of(System.getProperty("user.home", ".")));
@@ -137,7 +139,7 @@ final class BeginPane {
         wrong.setText("Write where the match is to be kept.");
         return;
       }
-      bench.begin(NewMatch.whole(typed), draft);
+      bench.begin(SessionNames.whole(typed), draft);
       draft = NewMatch.on(draft.occasion().date(), draft.occasion().zone());
     } catch (InvalidPathException notAPath) {
       wrong.setText("“" + path.getText() + "” cannot be the name of a file.");

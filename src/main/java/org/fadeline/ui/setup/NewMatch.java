@@ -1,12 +1,12 @@
 package org.fadeline.ui.setup;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import org.fadeline.io.SessionNames;
 import org.fadeline.model.Document;
 import org.fadeline.model.Match;
 import org.fadeline.model.MatchRules;
@@ -20,7 +20,6 @@ import org.fadeline.model.Venue;
 final class NewMatch {
   private static final int HOURS = 5;
   private static final LocalTime ALL_IN = LocalTime.of(10, 0);
-  private static final String ENDING = ".session.json";
 
   private NewMatch() {}
 
@@ -46,14 +45,6 @@ final class NewMatch {
         name.append('-').append(plain.toLowerCase(Locale.ROOT));
       }
     }
-    return name + ENDING;
-  }
-
-  /** Returns a path with the ending of a session file. */
-  static Path whole(Path path) {
-    String name = String.valueOf(path.getFileName());
-    return name.toLowerCase(Locale.ROOT).endsWith(ENDING)
-        ? path
-        : path.resolveSibling(name + ENDING);
+    return name + SessionNames.ENDING;
   }
 }

@@ -190,8 +190,7 @@ public final class SetupScreen implements Screen {
   private void takeLines() {
     Path chosen =
         paths.open(
-            Question.of("Take lines from another match", view)
-                .ofKinds(Kind.of("Sessions", "*.session.json", "*.csv")));
+            Question.of("Take lines from another match", view).ofKinds(Kind.SESSIONS_AND_TABLES));
     if (chosen != null) {
       bench.look(
           chosen,

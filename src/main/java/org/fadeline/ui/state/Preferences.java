@@ -1,9 +1,13 @@
 package org.fadeline.ui.state;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.fadeline.model.Units;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the user has chosen once for every session.
@@ -138,6 +142,18 @@ public record Preferences(
     files.remove(path);
     files.add(0, path);
     return new Preferences(units, look, textPercent, motion, window, kept, files);
+  }
+
+  /** Returns the folders of the files opened last that are still there, the latest first. */
+  public Stream<Path> recentFolders() {
+    return recent.stream()
+        .map(path -> Path.of(path).getParent())
+        .filter(folder -> folder != null && Files.isDirectory(folder));
+  }
+
+  /** Returns the folder that a question for a file begins in, or null where none is known. */
+  public @Nullable Path recentFolder() {
+    return recentFolders().findFirst().orElse(null);
   }
 
   /** Returns these preferences with what single screens keep. */

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
+import org.fadeline.io.SessionNames;
 import org.jspecify.annotations.Nullable;
 
 /** Asks the user for a file or a folder; tests answer in the user's stead. */
@@ -49,6 +50,13 @@ public interface PathChooser {
    * @param patterns such as {@code *.csv}
    */
   record Kind(String label, List<String> patterns) {
+    /** Sessions in the program's own format. */
+    public static final Kind SESSIONS = of("Sessions", "*" + SessionNames.ENDING);
+
+    /** Everything that holds a session by itself. */
+    public static final Kind SESSIONS_AND_TABLES =
+        of("Sessions and event tables", "*" + SessionNames.ENDING, "*.csv");
+
     /** Every file. */
     public static final Kind ALL = of("All files", "*");
 
