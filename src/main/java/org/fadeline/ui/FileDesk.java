@@ -3,7 +3,6 @@ package org.fadeline.ui;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.fadeline.io.FileText;
@@ -46,14 +45,15 @@ final class FileDesk implements Desk {
           session,
           new OpenSession.Source(
               path, SessionNames.bare(path), result.readOnlyReason().orElse(null)),
-          new Notice(problems(result), null, null));
+          new Notice(Activity.Problem.of(result.report()), null, null));
     }
     try {
       SessionStore.Opened opened = SessionStore.open(path, appData);
       SessionStore store = opened.store().orElseThrow(() -> refused(path, opened.read()));
       String recovered = opened.recovered().map(r -> r.message()).orElse(null);
       Session other = opened.recovered().flatMap(r -> r.other()).orElse(null);
-      return new StoredRecord(store, new Notice(problems(opened.read()), recovered, other));
+      return new StoredRecord(
+          store, new Notice(Activity.Problem.of(opened.read().report()), recovered, other));
     } catch (IOException failure) {
       throw new Refusal(
           Trouble.of(
@@ -124,15 +124,7 @@ final class FileDesk implements Desk {
         new Trouble(
             SessionNames.bare(path) + " could not be opened",
             "Nothing was changed: neither the file nor what is open here.",
-            problems(result),
+            Activity.Problem.of(result.report()),
             null));
-  }
-
-  private static List<Activity.Problem> problems(ReadResult result) {
-    return result.report().problems().stream().map(FileDesk::problem).toList();
-  }
-
-  private static Activity.Problem problem(Problem p) {
-    return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 }

@@ -2,7 +2,6 @@ package org.fadeline.ui.compare;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -14,7 +13,6 @@ import org.fadeline.analysis.compare.Comparer;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
 import org.fadeline.analysis.compare.ComparisonSetup.DayToDay;
-import org.fadeline.io.Problem;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.open.SessionFiles;
@@ -98,16 +96,8 @@ final class CompareBench {
                     new Activity.Trouble(
                         name + " cannot be compared with",
                         "Nothing was changed: neither the file nor what is open here.",
-                        problems(result),
+                        Activity.Problem.of(result.report()),
                         null)));
-  }
-
-  private static List<Activity.Problem> problems(ReadResult result) {
-    return result.report().problems().stream().map(CompareBench::problem).toList();
-  }
-
-  private static Activity.Problem problem(Problem p) {
-    return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 
   private void install(CompareState.Second second) {
@@ -120,13 +110,12 @@ final class CompareBench {
     bench.report(
         failure instanceof Desk.Refusal refusal
             ? refusal.trouble()
-            : Activity.Trouble.of(
-                "The second match could not be read",
-                failure instanceof IOException
-                    ? "The disk refused: " + failure.getMessage() + "."
-                    : "Something went wrong that Fadeline did not foresee ("
-                        + failure.getClass().getSimpleName()
-                        + "). What was open is unchanged."));
+            : failure instanceof IOException
+                ? Activity.Trouble.of(
+                    "The second match could not be read",
+                    "The disk refused: " + failure.getMessage() + ".")
+                : Activity.Trouble.unforeseen(
+                    "The second match could not be read", failure, "What was open is unchanged."));
   }
 
   /** Puts the second session away. */
@@ -230,10 +219,7 @@ final class CompareBench {
   private void notCompared(Exception failure) {
     change(s -> s.withWork(null, null));
     bench.report(
-        Activity.Trouble.of(
-            "The two matches could not be compared",
-            "Something went wrong that Fadeline did not foresee ("
-                + failure.getClass().getSimpleName()
-                + "). Both records are unchanged."));
+        Activity.Trouble.unforeseen(
+            "The two matches could not be compared", failure, "Both records are unchanged."));
   }
 }

@@ -215,11 +215,8 @@ final class NotesPane {
                 read -> taken(read),
                 failure ->
                     bench.report(
-                        Trouble.of(
-                            "The notes could not be read",
-                            "Fadeline did not foresee this ("
-                                + failure.getClass().getSimpleName()
-                                + "). Nothing was changed."))));
+                        Trouble.unforeseen(
+                            "The notes could not be read", failure, "Nothing was changed."))));
   }
 
   private static LocalTime allIn(Session session) {
@@ -246,9 +243,7 @@ final class NotesPane {
     return new Trouble(
         title,
         "Nothing was changed: neither the file nor what is open here.",
-        report.problems().stream()
-            .map(p -> new Activity.Problem(p.place(), p.what(), p.whatToDo()))
-            .toList(),
+        Activity.Problem.of(report),
         null);
   }
 

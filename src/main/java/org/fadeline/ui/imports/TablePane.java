@@ -194,11 +194,7 @@ final class TablePane {
   private void failed(Exception failure) {
     working(false);
     bench.report(
-        Trouble.of(
-            "The table could not be read",
-            "Fadeline did not foresee this ("
-                + failure.getClass().getSimpleName()
-                + "). Nothing was changed."));
+        Trouble.unforeseen("The table could not be read", failure, "Nothing was changed."));
   }
 
   private void cancel() {

@@ -1,6 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.util.List;
+import org.fadeline.io.ImportReport;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +35,20 @@ public record Activity(
     public static Trouble of(String title, String detail) {
       return new Trouble(title, detail, List.of(), null);
     }
+
+    /**
+     * Returns trouble about a fault of the program itself.
+     *
+     * @param after how things stand now, in a sentence
+     */
+    public static Trouble unforeseen(String title, Throwable failure, String after) {
+      return of(
+          title,
+          "Something went wrong that Fadeline did not foresee ("
+              + failure.getClass().getSimpleName()
+              + "). "
+              + after);
+    }
   }
 
   /**
@@ -51,7 +66,17 @@ public record Activity(
    * @param text what is wrong
    * @param remedy what to do
    */
-  public record Problem(String place, String text, String remedy) {}
+  public record Problem(String place, String text, String remedy) {
+    /** Returns a problem of a file as it is told on screen. */
+    public static Problem of(org.fadeline.io.Problem problem) {
+      return new Problem(problem.place(), problem.what(), problem.whatToDo());
+    }
+
+    /** Returns every problem of a report, in its order. */
+    public static List<Problem> of(ImportReport report) {
+      return report.problems().stream().map(Problem::of).toList();
+    }
+  }
 
   /** Returns this with another file being opened, or none. */
   public Activity withOpening(@Nullable String newOpening) {

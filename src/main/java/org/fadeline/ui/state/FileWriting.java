@@ -17,18 +17,13 @@ public interface FileWriting {
 
   /** Returns what is told of writing that failed. */
   static Trouble trouble(Path target, Exception failure) {
-    return Trouble.of(target.getFileName() + " was not written", why(target, failure));
-  }
-
-  private static String why(Path target, Exception failure) {
+    String title = target.getFileName() + " was not written";
     if (failure instanceof IOException fault) {
-      return DiskFault.of(target, fault) + ". Nothing was left behind; choose another place.";
+      return Trouble.of(
+          title, DiskFault.of(target, fault) + ". Nothing was left behind; choose another place.");
     }
-    if (failure instanceof IllegalArgumentException) {
-      return failure.getMessage() + ". Nothing was left behind.";
-    }
-    return "Something went wrong that Fadeline did not foresee ("
-        + failure.getClass().getSimpleName()
-        + "). Nothing was left behind.";
+    return failure instanceof IllegalArgumentException
+        ? Trouble.of(title, failure.getMessage() + ". Nothing was left behind.")
+        : Trouble.unforeseen(title, failure, "Nothing was left behind.");
   }
 }

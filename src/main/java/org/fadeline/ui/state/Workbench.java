@@ -295,11 +295,8 @@ public final class Workbench implements AutoCloseable {
     Trouble trouble =
         failure instanceof Desk.Refusal refusal
             ? refusal.trouble()
-            : Trouble.of(
-                "The file could not be opened",
-                "Something went wrong that Fadeline did not foresee ("
-                    + failure.getClass().getSimpleName()
-                    + "). What was open is unchanged.");
+            : Trouble.unforeseen(
+                "The file could not be opened", failure, "What was open is unchanged.");
     change(s -> s.withActivity(s.activity().withOpening(null).withTrouble(trouble)));
   }
 
