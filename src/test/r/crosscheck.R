@@ -86,16 +86,24 @@ for (set in unique(rows$set)) {
     }
   }
   d$id <- seq_len(nrow(d))
-  f <- survfit(Surv(entry, exit, factor(cause, 0:2)) ~ 1, d, id = id, conf.type = "log-log")
-  k <- rowSums(f$n.event) > 0
-  for (cause in 1:2) {
-    aj <- rbind(aj, data.frame(set = set, cause = cause, time = f$time[k],
-      at_risk = f$n.risk[k, 1], incidence = f$pstate[k, cause + 1], none = f$pstate[k, 1],
-      # survfit's multi-state error is the infinitesimal jackknife, the same as Greenwood's kind
-      # only where nobody enters late.
-      se = if (all(d$entry == 0)) f$std.err[k, cause + 1] else NA,
-      low = if (all(d$entry == 0)) f$lower[k, cause + 1] else NA,
-      high = if (all(d$entry == 0)) f$upper[k, cause + 1] else NA))
+  for (start in c(-Inf, quantile(d$exit[d$event == 1], 0.25, type = 1))) {
+    f <- if (is.infinite(start)) {
+      survfit(Surv(entry, exit, factor(cause, 0:2)) ~ 1, d, id = id, conf.type = "log-log")
+    } else {
+      survfit(Surv(entry, exit, factor(cause, 0:2)) ~ 1, d, id = id, conf.type = "log-log",
+              start.time = start)
+    }
+    k <- rowSums(f$n.event) > 0
+    # survfit's multi-state error is the infinitesimal jackknife, the same as Greenwood's kind
+    # only where nobody enters late.
+    late <- any(d$entry != 0)
+    for (cause in 1:2) {
+      aj <- rbind(aj, data.frame(set = set, start = start, cause = cause, time = f$time[k],
+        at_risk = f$n.risk[k, 1], incidence = f$pstate[k, cause + 1], none = f$pstate[k, 1],
+        se = if (late) NA else f$std.err[k, cause + 1],
+        low = if (late) NA else f$lower[k, cause + 1],
+        high = if (late) NA else f$upper[k, cause + 1]))
+    }
   }
 }
 save(untied, "untied_exits"); save(km, "kaplan_meier"); save(med, "medians"); save(lr, "log_rank"); save(aj, "aalen_johansen")
@@ -147,3 +155,37 @@ for (i in 1:20) {
     high = qgamma(a, (y + m)^2 / (v + m^2), scale = (v + m^2) / (y + m), lower.tail = FALSE) / e))
 }
 save(ff, "fay_feuer")
+
+# Leaving rule: counts by minutes into a visit, the decline by glm, its profile limits and the
+# leaving time by uniroot, none of which knows Lambert's W.
+lv <- NULL; bins <- NULL
+for (i in 1:12) {
+  moving <- c(4, 12, 25)[1 + i %% 3]; phi <- c(1, 1, 1.4)[1 + i %% 3]
+  lengths <- round(runif(3 + i %% 3, 15, 70), 1)
+  minute <- unlist(lapply(lengths, function(l) seq_len(ceiling(l)) - 1))
+  hours <- unlist(lapply(lengths, function(l) pmin(1, l - (seq_len(ceiling(l)) - 1)))) / 60
+  middle <- minute + hours * 30
+  count <- rpois(length(middle), c(14, 25)[1 + i %% 2] * exp(-c(log(2) / 40, log(2) / 90)[1 + i %% 2] * middle) * hours)
+  bins <- rbind(bins, data.frame(set = i, middle = middle, hours = hours, count = count))
+  fit <- glm(count ~ middle + offset(log(hours)), family = poisson, control = list(epsilon = 1e-14, maxit = 100))
+  flat <- glm(count ~ 1 + offset(log(hours)), family = poisson, control = list(epsilon = 1e-14, maxit = 100))
+  decay <- -unname(coef(fit)[2])
+  profile <- function(c) deviance(glm(count ~ 1 + offset(log(hours) - c * middle), family = poisson,
+    control = list(epsilon = 1e-14, maxit = 100)))
+  limit <- function(f, to) uniroot(function(c) (profile(c) - deviance(fit)) / f - qchisq(0.95, 1),
+    c(decay, to), tol = 1e-14)$root
+  p <- function(f) {
+    half <- pchisq((deviance(flat) - deviance(fit)) / f, 1, lower.tail = FALSE) / 2
+    if (decay > 0) half else 1 - half
+  }
+  # The longest stay for which what is still to come pays more than the whole round so far.
+  leave <- function(c) if (c <= 0) NA else
+    uniroot(function(x) exp(-c * x) - (1 - exp(-c * x)) / c / (x + moving), c(1e-9, 1e5), tol = 1e-13)$root
+  low <- limit(1, decay - 0.5); high <- limit(1, decay + 0.5)
+  wide_low <- limit(phi, decay - 0.5); wide_high <- limit(phi, decay + 0.5)
+  lv <- rbind(lv, data.frame(set = i, visits = length(lengths), moving = moving, phi = phi,
+    start = exp(unname(coef(fit)[1])), decay = decay, decay_low = low, decay_high = high,
+    p = p(1), p_wide = p(phi), leave = leave(decay), leave_low = leave(high), leave_high = leave(low),
+    wide_low = leave(wide_high), wide_high = leave(wide_low)))
+}
+save(bins, "leaving_bins"); save(lv, "leaving")

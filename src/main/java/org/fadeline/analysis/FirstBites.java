@@ -4,19 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.LineEffort;
+import org.fadeline.analysis.FirstBite.End;
 import org.fadeline.analysis.FirstBite.ResponseBin;
-import org.fadeline.analysis.FirstBite.Step;
 import org.fadeline.analysis.FirstBite.Stretch;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.stats.FollowUp;
-import org.fadeline.stats.Interval;
-import org.fadeline.stats.KaplanMeier;
 import org.jspecify.annotations.Nullable;
 
 /** Time to first bite after feeding, and the feed response, of every line. */
 public final class FirstBites {
-  /** Episodes that must be at risk for the curve to start. */
+  /** Episodes that must be at risk for a curve to start. */
   public static final int LEAST_AT_RISK = 5;
 
   private static final int BIN_MINUTES = 5;
@@ -26,21 +27,43 @@ public final class FirstBites {
   private final Effort effort;
   private final Map<String, List<LogPlace>> episodes;
 
+  /** Instants at which the match was stopped. */
+  private final Set<Long> stops;
+
   /** Looks up the feeding episodes of a session. */
   public FirstBites(Effort effort) {
     this.effort = effort;
     this.episodes = FeedingEpisodes.bySpot(effort.session());
+    this.stops =
+        effort.session().events().stream()
+            .filter(SessionEvent.Stopped.class::isInstance)
+            .map(SessionEvent::at)
+            .collect(Collectors.toSet());
   }
 
   /** Returns the first bites of one line: its own stretches on its spot's episodes. */
   public FirstBite of(LineEffort line) {
-    FirstBite stretches = stretchesOf(line);
+    List<Stretch> baitIn = new ArrayList<>();
+    FirstBite stretches = stretchesOf(line, baitIn);
     List<LogPlace> starts = episodes.getOrDefault(line.line().spot(), List.of());
-    return withCurve(stretches.tally(), stretches.rows(), feedResponse(line, starts));
+    return new FirstBite(
+        stretches.tally(),
+        FirstBiteTimes.of(stretches.rows()),
+        FirstBiteTimes.of(baitIn),
+        feedResponse(line, starts));
   }
 
-  /** The same without the curve and the feed response. */
+  /** The same without curves, the second clock and the feed response. */
   FirstBite stretchesOf(LineEffort line) {
+    return stretchesOf(line, null);
+  }
+
+  /**
+   * Returns the tally and the stretches by minutes since the feed.
+   *
+   * @param baitIn takes the stretches by minutes with a bait in; null where they are not wanted
+   */
+  private FirstBite stretchesOf(LineEffort line, @Nullable List<Stretch> baitIn) {
     List<LineEffort> onSpot =
         effort.lines().stream().filter(l -> l.line().spot().equals(line.line().spot())).toList();
     List<LogPlace> starts = episodes.getOrDefault(line.line().spot(), List.of());
@@ -55,21 +78,25 @@ public final class FirstBites {
               ? starts.get(i + 1)
               : LogPlace.endOf(effort.session().match().allOut());
       BiteMark first = firstBite(onSpot, start, next);
-      List<Stretch> own = stretches(line, start.at(), next.at(), first);
+      List<Part> own = parts(line, start.at(), next.at(), first);
       if (first != null && first.at() == start.at() && line.bites().contains(first)) {
         // At once: a stretch of no length tells a curve nothing, but the episode was fished.
         fished++;
         bites++;
       } else if (!own.isEmpty()) {
         fished++;
-        bites += own.get(own.size() - 1).bite() ? 1 : 0;
-        late += own.get(0).entry() > 0 ? 1 : 0;
-        rows.addAll(own);
+        bites += own.get(own.size() - 1).end() == End.BITE ? 1 : 0;
+        late += own.get(0).span().from() > start.at() ? 1 : 0;
+        own.forEach(part -> rows.add(part.sinceFeed(start.at())));
+        if (baitIn != null) {
+          baitIn.addAll(withBaitIn(own, onSpot, start.at()));
+        }
       }
     }
     FirstBite.Tally tally =
         new FirstBite.Tally(fished, bites, fished - bites, late, starts.size() - fished);
-    return new FirstBite(tally, null, null, List.of(), rows, List.of());
+    FirstBite.Times bare = new FirstBite.Times(null, null, List.of(), FirstBite.Leaving.NONE, rows);
+    return new FirstBite(tally, bare, FirstBite.Times.NONE, List.of());
   }
 
   private static @Nullable BiteMark firstBite(
@@ -81,58 +108,70 @@ public final class FirstBites {
         .orElse(null);
   }
 
+  /** A stretch on the clock of the water. */
+  private record Part(TimeSpan span, End end) {
+    Stretch sinceFeed(long start) {
+      return new Stretch(
+          start,
+          new TimeSpan(start, span.from()).minutes(),
+          new TimeSpan(start, span.to()).minutes(),
+          end);
+    }
+  }
+
   /** Returns the stretches of one episode on one line, up to the spot's first bite. */
-  private static List<Stretch> stretches(
-      LineEffort line, long start, long next, @Nullable BiteMark first) {
+  private List<Part> parts(LineEffort line, long start, long next, @Nullable BiteMark first) {
     long firstBite = first == null ? Long.MAX_VALUE : first.at();
-    List<Stretch> rows = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
     for (Spell spell : line.spells()) {
       if (spell.span().to() <= start || spell.span().from() >= next) {
         continue;
       }
-      for (TimeSpan span : spell.baitSpans()) {
+      for (int i = 0; i < spell.baitSpans().size(); i++) {
+        TimeSpan span = spell.baitSpans().get(i);
         long from = Math.max(span.from(), start);
         long to = Math.min(Math.min(span.to(), next), firstBite);
         if (from < to) {
           boolean bite = to == firstBite && !line.bitesAt(firstBite, firstBite).isEmpty();
-          rows.add(
-              new Stretch(
-                  start,
-                  new TimeSpan(start, from).minutes(),
-                  new TimeSpan(start, to).minutes(),
-                  bite));
+          boolean last = i == spell.baitSpans().size() - 1 && to == span.to() && to < next;
+          parts.add(
+              new Part(
+                  new TimeSpan(from, to),
+                  bite ? End.BITE : last && endsInLeaving(spell) ? End.LEFT : End.CUT_OFF));
         }
       }
     }
-    rows.sort(Comparator.comparingDouble(Stretch::entry));
-    return rows;
+    parts.sort(Comparator.comparingLong(part -> part.span().from()));
+    return parts;
   }
 
-  private static FirstBite withCurve(
-      FirstBite.Tally tally, List<Stretch> rows, List<ResponseBin> response) {
-    Double from = firstWithEnoughAtRisk(rows);
-    if (from == null) {
-      return new FirstBite(tally, null, null, List.of(), rows, response);
+  /** All out and a match stopped end a stay without its being left. */
+  private boolean endsInLeaving(Spell spell) {
+    long end = spell.span().to();
+    return end < effort.session().match().allOut() && !stops.contains(end);
+  }
+
+  /**
+   * Returns the same stretches by the minutes in which a bait was in on any line of the spot: a
+   * rest does not count, nor does a fish being played, so that pieces of one stay join.
+   */
+  private static List<Stretch> withBaitIn(List<Part> parts, List<LineEffort> onSpot, long start) {
+    List<Stretch> rows = new ArrayList<>();
+    for (Part part : parts) {
+      long before = 0;
+      for (LineEffort line : onSpot) {
+        before += line.baitMillis(start, part.span().from());
+      }
+      double entry = before / TimeSpan.MILLIS_PER_MINUTE;
+      double exit = (before + part.span().millis()) / TimeSpan.MILLIS_PER_MINUTE;
+      Stretch last = rows.isEmpty() ? null : rows.get(rows.size() - 1);
+      if (last != null && last.end() == End.CUT_OFF && last.exit() == entry) {
+        rows.remove(rows.size() - 1);
+        entry = last.entry();
+      }
+      rows.add(new Stretch(start, entry, exit, part.end()));
     }
-    KaplanMeier curve = KaplanMeier.of(followUp(rows)).from(from);
-    List<Step> steps = new ArrayList<>();
-    for (KaplanMeier.Step step : curve.steps()) {
-      Interval limits = step.limits();
-      steps.add(
-          new Step(
-              step.time(),
-              step.atRisk(),
-              step.events(),
-              step.survival(),
-              limits == null ? null : limits.low(),
-              limits == null ? null : limits.high()));
-    }
-    KaplanMeier.Median median = curve.median();
-    FirstBite.Median shown =
-        median.time() == null
-            ? null
-            : new FirstBite.Median(median.time(), median.low(), median.high(), median.level());
-    return new FirstBite(tally, from, shown, steps, rows, response);
+    return rows;
   }
 
   /** Returns stretches as the statistics take them. */
@@ -144,17 +183,6 @@ public final class FirstBites {
       event[i] = rows.get(i).bite();
     }
     return FollowUp.of(entry, exit, event);
-  }
-
-  /** Returns the earliest entry from which at least five stretches are at risk, or null. */
-  private static @Nullable Double firstWithEnoughAtRisk(List<Stretch> rows) {
-    List<Double> entries = rows.stream().map(Stretch::entry).sorted().distinct().toList();
-    for (double t : entries) {
-      if (rows.stream().filter(r -> r.entry() <= t && t < r.exit()).count() >= LEAST_AT_RISK) {
-        return t;
-      }
-    }
-    return null;
   }
 
   /**

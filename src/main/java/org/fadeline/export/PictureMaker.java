@@ -1,6 +1,7 @@
 package org.fadeline.export;
 
 import java.util.List;
+import org.fadeline.analysis.FirstBite.Clock;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.season.Season;
@@ -116,6 +117,7 @@ public final class PictureMaker {
       case PEG -> peg(picture, review, style);
       case WEIGHT -> new WeightFigure(review, style, new Knowledge(picture.window().knownAt()));
       case FIRST_BITE -> new FirstBiteFigure(review, style);
+      case FIRST_BITE_BAIT_IN -> new FirstBiteFigure(review, style, Clock.BAIT_IN);
       case RATE -> new RateFigure(review, line(picture), style, measure(picture));
       case FEED_RESPONSE -> new FeedResponseFigure(review, line(picture), style);
       case QUARTER_HOURS -> new QuarterHourFigure(review, style);

@@ -31,6 +31,7 @@ public final class ReviewFigureSet {
     pictures.put("peg", Picture.of(Picture.Kind.PEG, ONE));
     pictures.put("weight", Picture.of(Picture.Kind.WEIGHT, ONE));
     pictures.put("first-bites", Picture.of(Picture.Kind.FIRST_BITE, ONE));
+    pictures.put("first-bites-bait-in", Picture.of(Picture.Kind.FIRST_BITE_BAIT_IN, ONE));
     pictures.put("quarter-hours", Picture.of(Picture.Kind.QUARTER_HOURS, ONE));
     pictures.put("catch-weights", Picture.of(Picture.Kind.CATCH_WEIGHTS, ONE));
     int number = 1;

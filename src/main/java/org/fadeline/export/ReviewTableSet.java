@@ -30,7 +30,8 @@ public final class ReviewTableSet {
         tables.lines(),
         tables.spells(),
         tables.fades(),
-        tables.firstBites(),
+        FirstBiteTables.stretches(review),
+        FirstBiteTables.curves(review),
         tables.feedResponse(),
         tables.quarters());
   }
@@ -162,22 +163,6 @@ public final class ReviewTableSet {
             "bunching",
             "in words"),
         rows);
-  }
-
-  private Table firstBites() {
-    List<List<@Nullable Object>> rows = new ArrayList<>();
-    for (LineReview line : review.lines()) {
-      for (FirstBite.Stretch stretch : line.firstBite().rows()) {
-        rows.add(
-            Table.row(
-                line.line().name(),
-                time(stretch.episodeAt()),
-                stretch.entry(),
-                stretch.exit(),
-                stretch.bite() ? "bite" : "left"));
-      }
-    }
-    return new Table("first bites", List.of("line", "fed", "bait in min", "ended min", "by"), rows);
   }
 
   private Table feedResponse() {

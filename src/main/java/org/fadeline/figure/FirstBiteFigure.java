@@ -6,27 +6,38 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.fadeline.analysis.FirstBite;
-import org.fadeline.analysis.LineReview;
+import org.fadeline.analysis.FirstBite.Clock;
+import org.fadeline.analysis.FirstBite.LeavingStep;
+import org.fadeline.analysis.FirstBite.Times;
 import org.fadeline.analysis.Review;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How long after feeding the first bite came, a curve a line (Kaplan–Meier with delayed entry,
- * turned over to the share that had bitten), with the feeds at risk below. A line with too few
- * feeds shows its feeds as points instead.
+ * turned over to the share that had bitten), with the feeds at risk below. Beside it, thin, the
+ * share bitten where feeds left without a bite count as having brought none (Aalen–Johansen). A
+ * line with too few feeds shows its feeds as points instead.
  */
 public final class FirstBiteFigure extends StyledFigure {
   /** Minutes after feeding beyond which curves of first bites are cut off. */
   static final double LONGEST_MINUTES = 90;
 
   private final Review review;
+  private final Clock clock;
   private final List<Integer> shown = new ArrayList<>();
 
-  /** Makes the figure of every line that was fed and fished. */
+  /** Makes the figure of every line that was fed and fished, by minutes since the feed. */
   public FirstBiteFigure(Review review, FigureStyle style) {
+    this(review, style, Clock.SINCE_FEED);
+  }
+
+  /** Makes the figure of every line that was fed and fished. */
+  public FirstBiteFigure(Review review, FigureStyle style, Clock clock) {
     super(style, 1.6);
     this.review = review;
+    this.clock = clock;
     for (int i = 0; i < review.lines().size(); i++) {
       if (!review.lines().get(i).firstBite().rows().isEmpty()) {
         shown.add(i);
@@ -36,37 +47,56 @@ public final class FirstBiteFigure extends StyledFigure {
 
   @Override
   public String title() {
-    return "First bite after feeding";
+    return clock == Clock.SINCE_FEED
+        ? "First bite after feeding"
+        : "First bite, by minutes with a bait in";
+  }
+
+  private Times times(int index) {
+    return review.lines().get(index).firstBite().on(clock);
   }
 
   @Override
   public String description() {
     StringBuilder text =
-        new StringBuilder("Share of feeds that had brought a bite, by minutes since the feed. ");
+        new StringBuilder(
+            clock == Clock.SINCE_FEED
+                ? "Share of feeds that had brought a bite, by minutes since the feed. "
+                : "Share of feeds that had brought a bite, by minutes with a bait in since the"
+                    + " feed. ");
     for (int i : shown) {
-      LineReview line = review.lines().get(i);
-      text.append(line.line().name()).append(": ").append(words(line)).append(". ");
+      text.append(review.lines().get(i).line().name()).append(": ").append(words(i)).append(". ");
     }
     return text.toString().strip();
   }
 
-  private static String words(LineReview line) {
-    FirstBite first = line.firstBite();
-    FirstBite.Median median = first.median();
-    String rests =
-        FigureText.feeds(first.tally().episodes()) + ", " + FigureText.bites(first.tally().bites());
-    if (first.fromMinute() == null) {
+  private String words(int index) {
+    Times times = times(index);
+    FirstBite.Tally tally = review.lines().get(index).firstBite().tally();
+    FirstBite.Median median = times.median();
+    String rests = FigureText.feeds(tally.episodes()) + ", " + FigureText.bites(tally.bites());
+    if (times.fromMinute() == null) {
       return "too few feeds for a curve (" + rests + ")";
     }
-    if (median == null) {
-      return "fewer than half bitten (" + rests + ")";
-    }
-    return "half by "
-        + FigureText.number(median.minutes())
-        + " min ("
-        + limits(median)
-        + rests
-        + ")";
+    String half =
+        median == null
+            ? "fewer than half bitten (" + rests + ")"
+            : "half by "
+                + FigureText.number(median.minutes())
+                + " min ("
+                + limits(median)
+                + rests
+                + ")";
+    LeavingStep last = times.leaving().last();
+    return last == null || last.left() == 0
+        ? half
+        : half
+            + String.format(
+                Locale.ROOT,
+                ", and with leaving counted %.0f%% bitten and %.0f%% left without a bite by %s min",
+                100 * last.bitten(),
+                100 * last.left(),
+                FigureText.number(last.minutes()));
   }
 
   private static String limits(FirstBite.Median median) {
@@ -97,7 +127,7 @@ public final class FirstBiteFigure extends StyledFigure {
             whole.getX(), whole.getY(), whole.getWidth() - labels, whole.getHeight());
     Plot plot = new Plot(pen, area, 0, longest(), 100);
     if (hasCurve()) {
-      plot.paintY("% of feeds that had brought a bite");
+      plot.paintY(Pen.fitting(pen.small, width - area.getX() - 8, heads()));
     } else {
       pen.fill(pen.theme.secondInk(), area.getX(), area.getMaxY() - 0.5, area.getWidth(), 1);
       pen.text(
@@ -114,7 +144,7 @@ public final class FirstBiteFigure extends StyledFigure {
           pen.small,
           pen.theme.secondInk());
     }
-    plot.paintX("min since the feed");
+    plot.paintX(clock == Clock.SINCE_FEED ? "min since the feed" : "min with a bait in");
     double[] wanted = new double[shown.size()];
     for (int k = 0; k < shown.size(); k++) {
       wanted[k] = paintLine(plot, shown.get(k), k);
@@ -126,7 +156,28 @@ public final class FirstBiteFigure extends StyledFigure {
   }
 
   private boolean hasCurve() {
-    return shown.stream().anyMatch(i -> !review.lines().get(i).firstBite().curve().isEmpty());
+    return shown.stream().anyMatch(i -> !times(i).curve().isEmpty());
+  }
+
+  /** What the curves are, the thin ones only where there are some. */
+  private List<String> heads() {
+    String most = "% of feeds that had brought a bite";
+    return shown.stream().noneMatch(i -> leftBehind(times(i)))
+        ? List.of(most)
+        : List.of(
+            most + "; thin: with feeds left without one counted as having brought none",
+            most + "; thin: leaving counted",
+            most);
+  }
+
+  /** Where nothing was left before the last bite both curves are one. */
+  private static boolean leftBehind(Times times) {
+    LeavingStep last = times.leaving().last();
+    if (last == null || times.curve().isEmpty()) {
+      return false;
+    }
+    double survival = times.curve().get(times.curve().size() - 1).survival();
+    return 1 - survival - last.bitten() > 0.005;
   }
 
   private double labelWidth(Pen pen) {
@@ -140,7 +191,7 @@ public final class FirstBiteFigure extends StyledFigure {
   private double longest() {
     double longest = 10;
     for (int i : shown) {
-      for (FirstBite.Stretch row : review.lines().get(i).firstBite().rows()) {
+      for (FirstBite.Stretch row : times(i).rows()) {
         longest = Math.max(longest, row.exit());
       }
     }
@@ -150,7 +201,7 @@ public final class FirstBiteFigure extends StyledFigure {
   /** Draws one line's curve, or its feeds as points; returns the y at which its name belongs. */
   private double paintLine(Plot plot, int index, int row) {
     Pen pen = plot.pen;
-    FirstBite first = review.lines().get(index).firstBite();
+    Times first = times(index);
     var hue = pen.theme.line(index);
     Double from = first.fromMinute();
     if (from == null || first.curve().isEmpty()) {
@@ -193,6 +244,9 @@ public final class FirstBiteFigure extends StyledFigure {
     band(plot, hue, previousX, end, low, high);
     curve.lineTo(Math.max(end, previousX), y);
     pen.stroke(hue, 2.2, pen.theme.dash(index), curve);
+    if (leftBehind(first)) {
+      paintLeaving(plot, first, hue);
+    }
     if (from > 0) {
       pen.ring(hue, plot.x(from), plot.y(0), 3, 1.5);
     }
@@ -208,7 +262,26 @@ public final class FirstBiteFigure extends StyledFigure {
     }
   }
 
-  private static double lastAtRisk(FirstBite first) {
+  private static void paintLeaving(Plot plot, Times times, Color hue) {
+    Path2D share = new Path2D.Double();
+    boolean started = false;
+    double y = plot.y(0);
+    for (LeavingStep step : times.leaving().steps()) {
+      double x = plot.x(Math.min(step.minutes(), plot.xHigh));
+      if (started) {
+        share.lineTo(x, y);
+      } else {
+        share.moveTo(x, y);
+        started = true;
+      }
+      y = plot.y(100 * step.bitten());
+      share.lineTo(x, y);
+    }
+    share.lineTo(plot.x(Math.min(lastAtRisk(times), plot.xHigh)), y);
+    plot.pen.stroke(hue, 1, share);
+  }
+
+  private static double lastAtRisk(Times first) {
     return first.rows().stream().mapToDouble(FirstBite.Stretch::exit).max().orElse(0);
   }
 
@@ -240,7 +313,7 @@ public final class FirstBiteFigure extends StyledFigure {
             0, plot.xHigh, (int) Math.max(2, plot.area.getWidth() / (70 * style.textScale())));
     for (int k = 0; k < shown.size(); k++) {
       int index = shown.get(k);
-      FirstBite first = review.lines().get(index).firstBite();
+      Times first = times(index);
       double y = top + row * (k + 1);
       pen.badge(index, 6, y - Type.drop(pen.small));
       for (double minutes : ticks) {

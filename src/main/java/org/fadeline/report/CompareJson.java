@@ -195,7 +195,7 @@ public final class CompareJson {
 
   private static ObjectNode firstBite(FirstBite firstBite) {
     ObjectNode node = JsonOut.object();
-    ReviewJson.firstBiteFigures(node, firstBite);
+    FirstBiteJson.figures(node, firstBite);
     return node;
   }
 

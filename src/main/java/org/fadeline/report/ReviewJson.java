@@ -7,7 +7,6 @@ import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Course.Finish;
 import org.fadeline.analysis.EstimateError;
 import org.fadeline.analysis.Fade;
-import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
@@ -140,7 +139,7 @@ public final class ReviewJson {
     node.set("biteRate", JsonOut.rate(line.rates().bite(), "perHour"));
     node.set("weightRate", weightRate(line.rates()));
     withUnassigned(node, line.rates().withUnassigned());
-    node.set("firstBite", firstBite(line.firstBite()));
+    node.set("firstBite", new FirstBiteJson(session).of(line.firstBite()));
     ArrayNode fades = node.putArray("fades");
     line.fades().forEach(f -> fades.add(fade(f)));
     return node;
@@ -186,54 +185,6 @@ public final class ReviewJson {
     caught(node, spell.caught());
     node.put("opensWithFish", spell.opensWithFish());
     return node;
-  }
-
-  private ObjectNode firstBite(FirstBite first) {
-    ObjectNode node = JsonOut.object();
-    firstBiteFigures(node, first);
-    ArrayNode rows = node.putArray("rows");
-    for (FirstBite.Stretch row : first.rows()) {
-      ObjectNode item = rows.addObject();
-      JsonOut.time(item, "fedAt", session, row.episodeAt());
-      JsonOut.number(item, "entry", row.entry());
-      JsonOut.number(item, "exit", row.exit());
-      item.put("bite", row.bite());
-    }
-    ArrayNode response = node.putArray("feedResponse");
-    for (FirstBite.ResponseBin bin : first.feedResponse()) {
-      ObjectNode item = response.addObject();
-      JsonOut.number(item, "fromMinute", bin.fromMinute());
-      JsonOut.number(item, "toMinute", bin.toMinute());
-      item.put("bites", bin.bites());
-      JsonOut.number(item, "baitMinutes", bin.baitHours() * 60);
-      item.set("rate", JsonOut.rate(bin.rate(), "perHour"));
-    }
-    return node;
-  }
-
-  /** Puts the tally, the median and the curve. */
-  static void firstBiteFigures(ObjectNode node, FirstBite first) {
-    node.put("episodes", first.tally().episodes());
-    node.put("bites", first.tally().bites());
-    node.put("censored", first.tally().censored());
-    node.put("late", first.tally().late());
-    node.put("unfished", first.tally().unfished());
-    JsonOut.number(node, "fromMinute", first.fromMinute());
-    FirstBite.Median median = first.median();
-    JsonOut.number(node, "medianMinutes", median == null ? null : median.minutes());
-    JsonOut.number(node, "low", median == null ? null : median.low());
-    JsonOut.number(node, "high", median == null ? null : median.high());
-    JsonOut.number(node, "level", ReviewSettings.LEVEL);
-    ArrayNode curve = node.putArray("curve");
-    for (FirstBite.Step step : first.curve()) {
-      ObjectNode point = curve.addObject();
-      JsonOut.number(point, "minutes", step.minutes());
-      point.put("atRisk", step.atRisk());
-      point.put("bites", step.bites());
-      JsonOut.number(point, "survival", step.survival());
-      JsonOut.number(point, "low", step.low());
-      JsonOut.number(point, "high", step.high());
-    }
   }
 
   ObjectNode fade(Fade fade) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Fade;
-import org.fadeline.analysis.FirstBite;
 import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.NetScale;
@@ -187,36 +186,14 @@ public final class ReviewText {
 
   private void firstBites() {
     out.heading("First bite after feeding");
+    if (review.lines().stream().allMatch(l -> l.firstBite().tally().episodes() == 0)) {
+      out.paragraph("  ", "No line was fed and then fished in this record.");
+      return;
+    }
     for (LineReview line : review.lines()) {
-      FirstBite first = line.firstBite();
-      int episodes = first.tally().episodes();
-      if (episodes == 0) {
-        continue;
+      if (line.firstBite().tally().episodes() > 0) {
+        out.paragraph("  ", line.line().name() + ": " + FirstBiteText.of(line.firstBite()));
       }
-      String fed = TextOut.count(episodes, "feed", "feeds") + " fished over";
-      String told;
-      if (first.fromMinute() == null) {
-        told =
-            fed
-                + ", "
-                + TextOut.count(first.tally().bites(), "first bite", "first bites")
-                + ": too few feeds for a curve";
-      } else if (first.median() == null) {
-        told = fed + ": half had not had a bite when it ended";
-      } else {
-        told =
-            fed
-                + String.format(
-                    Locale.ROOT,
-                    ": half the first bites within %.0f min of feeding (%s–%s)",
-                    first.median().minutes(),
-                    TextOut.minutesOrNotReached(first.median().low()),
-                    TextOut.minutesOrNotReached(first.median().high()));
-        if (first.fromMinute() > 0) {
-          told += String.format(Locale.ROOT, ", given none before %.0f min", first.fromMinute());
-        }
-      }
-      out.paragraph("  ", line.line().name() + ": " + told + ".");
     }
     out.paragraph("  ", SentenceText.LEAVING_SHORTENS);
   }

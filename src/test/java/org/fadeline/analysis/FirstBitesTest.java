@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalTime;
 import java.util.List;
+import org.fadeline.analysis.FirstBite.End;
 import org.fadeline.analysis.FirstBite.Stretch;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,11 @@ class FirstBitesTest {
   }
 
   private static Stretch row(String fed, double entry, double exit, boolean bite) {
-    return new Stretch(Log.millis(fed), entry, exit, bite);
+    return row(fed, entry, exit, bite ? End.BITE : End.CUT_OFF);
+  }
+
+  private static Stretch row(String fed, double entry, double exit, End end) {
+    return new Stretch(Log.millis(fed), entry, exit, end);
   }
 
   @Test
@@ -45,7 +50,8 @@ class FirstBitesTest {
             .cast("10:40", "edge")
             .move("10:50", "edge");
     FirstBite first = of(log, "edge");
-    assertEquals(List.of(row("10:00", 5, 25, false), row("10:00", 40, 50, false)), first.rows());
+    assertEquals(
+        List.of(row("10:00", 5, 25, End.LEFT), row("10:00", 40, 50, End.LEFT)), first.rows());
     assertEquals(1, first.tally().censored());
   }
 
@@ -189,5 +195,132 @@ class FirstBitesTest {
     FirstBite.Median median = first.median();
     assertNotNull(median);
     assertEquals(7, median.minutes(), 1e-9);
+  }
+
+  /** A line fed at ten and fished from half past eleven had no bait in before. */
+  @Test
+  void theSecondClockRunsWhileABaitIsIn() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "edge")
+            .cast("10:00", "short")
+            .cast("11:30", "edge")
+            .bite("11:34", "edge");
+    assertEquals(List.of(row("10:00", 0, 4, true)), of(log, "edge").baitIn().rows());
+  }
+
+  @Test
+  void theSecondClockStandsStillWhileTheLineIsRested() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "edge")
+            .cast("10:05", "edge")
+            .move("10:25", "edge")
+            .cast("10:25", "short")
+            .cast("10:40", "edge")
+            .bite("10:46", "edge");
+    assertEquals(
+        List.of(row("10:00", 0, 20, End.LEFT), row("10:00", 20, 26, true)),
+        of(log, "edge").baitIn().rows());
+  }
+
+  /** The rig out for two minutes: one stay, its pieces joined on the second clock. */
+  @Test
+  void piecesOfOneStayJoinOnTheSecondClock() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "short")
+            .cast("10:00", "short")
+            .off("10:10", "short")
+            .cast("10:12", "short")
+            .bite("10:15", "short");
+    FirstBite first = of(log, "short");
+    assertEquals(
+        List.of(row("10:00", 0, 10, End.CUT_OFF), row("10:00", 12, 15, true)), first.rows());
+    assertEquals(List.of(row("10:00", 0, 13, true)), first.baitIn().rows());
+  }
+
+  /** The feed is the spot's: minutes on either line over it count. */
+  @Test
+  void linesOnOneSpotShareTheSecondClock() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .spot("deck", "swim")
+            .spot("shallow", "swim")
+            .fed("10:00", "deck")
+            .cast("10:02", "deck")
+            .cast("10:12", "shallow")
+            .bite("10:15", "shallow");
+    assertEquals(List.of(row("10:00", 2, 12, End.LEFT)), of(log, "deck").rows());
+    assertEquals(List.of(row("10:00", 10, 13, true)), of(log, "shallow").baitIn().rows());
+  }
+
+  @Test
+  void allOutAStoppedMatchAndTheNextFeedAreNotLeaving() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "short")
+            .cast("10:00", "short")
+            .fed("10:30", "short")
+            .stopped("10:45")
+            .cast("14:50", "short");
+    assertEquals(
+        List.of(
+            row("10:00", 0, 30, End.CUT_OFF),
+            row("10:30", 0, 15, End.CUT_OFF),
+            row("10:30", 260, 270, End.CUT_OFF)),
+        of(log, "short").rows());
+  }
+
+  /**
+   * Six feeds, bitten after 2, 6 and 10 min and left after 4, 8 and 12: with leaving an end of its
+   * own the share bitten is simply the count, 1/6, 2/6, 3/6; taking those left as if they would
+   * have bitten like the rest makes it 1 − (5/6)(3/4)(1/2).
+   */
+  @Test
+  void leavingCountsAsAnEndOfItsOwn() {
+    FirstBite first = of(sixFeeds(), "short");
+    List<FirstBite.LeavingStep> steps = first.sinceFeed().leaving().steps();
+    assertEquals(6, steps.size());
+    double[] bitten = {1, 1, 2, 2, 3, 3};
+    double[] left = {0, 1, 1, 2, 2, 3};
+    for (int i = 0; i < 6; i++) {
+      assertEquals(2 * (i + 1), steps.get(i).minutes(), 1e-12);
+      assertEquals(6 - i, steps.get(i).atRisk());
+      assertEquals(bitten[i] / 6, steps.get(i).bitten(), 1e-12);
+      assertEquals(left[i] / 6, steps.get(i).left(), 1e-12);
+    }
+    assertEquals(5.0 / 6 * 3 / 4 / 2, first.curve().get(2).survival(), 1e-12);
+    assertEquals(steps, first.baitIn().leaving().steps(), "fished from the feed on: one clock");
+  }
+
+  private static Log sixFeeds() {
+    Log log = Log.from("10:00", "15:00");
+    for (int i = 0; i < 6; i++) {
+      LocalTime fed = LocalTime.of(10, 0).plusMinutes(40L * i);
+      log.fed(fed.toString(), "short");
+      log.cast(fed.toString(), "short");
+      String end = fed.plusMinutes(2L * (i + 1)).toString();
+      if (i % 2 == 0) {
+        log.bite(end, "short");
+        log.move(fed.plusMinutes(15).toString(), "short");
+      } else {
+        log.move(end, "short");
+      }
+    }
+    return log;
+  }
+
+  /** Come back to after it was left, a feed has ended already where leaving is an end. */
+  @Test
+  void whatComesAfterTheFirstLeavingOfAFeedIsNotCountedAgain() {
+    Log log = sixFeeds();
+    log.cast("14:20", "short").bite("14:25", "short");
+    FirstBite first = of(log, "short");
+    assertEquals(7, first.rows().size());
+    FirstBite.LeavingStep last = first.sinceFeed().leaving().last();
+    assertNotNull(last);
+    assertEquals(0.5, last.bitten(), 1e-12);
+    assertEquals(0.5, last.left(), 1e-12);
   }
 }

@@ -45,6 +45,9 @@ public record Picture(
     WEIGHT("weight", "Running weight", Needs.MOMENT),
     /** First bite after feeding. */
     FIRST_BITE("first-bite", "First bite after feeding", Needs.NOTHING),
+    /** The same by minutes with a bait in. */
+    FIRST_BITE_BAIT_IN(
+        "first-bite-bait-in", "First bite, by minutes with a bait in", Needs.NOTHING),
     /** Catch rate of one line. */
     RATE("rate", "Catch rate of one line", Needs.LINE),
     /** Bites by minutes since feeding, one line. */

@@ -10,7 +10,6 @@ import org.fadeline.analysis.Review;
 import org.fadeline.figure.CatchWeightsFigure;
 import org.fadeline.figure.FeedResponseFigure;
 import org.fadeline.figure.FigureStyle;
-import org.fadeline.figure.FirstBiteFigure;
 import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.MatchPageFigure;
 import org.fadeline.figure.QuarterHourFigure;
@@ -20,31 +19,25 @@ import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Worded;
 import org.fadeline.ui.control.picture.FigureCanvas;
-import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.TalkTray;
 import org.jspecify.annotations.Nullable;
 
 /** The charts of a review with their tables; a chart is left out where it would be empty. */
 final class ChartPages {
-  private static final double FEW_ROWS = 230;
   private static final double PAGE_WIDTH = 620;
 
   private final ComboBox<LineReview> responseLine = new ComboBox<>();
-  private final ChartPage firstBites;
+  private final FirstBitePage firstBites = new FirstBitePage();
   private final ChartPage response;
   private final ChartPage quarters;
   private final ChartPage fish;
   private final ChartPage weight;
   private final FigureCanvas page = new FigureCanvas();
   private final ScrollPane pageScroll = new ScrollPane(new StackPane(page));
-  private final DataTable<LineTables.StepRow> steps;
   private @Nullable Review review;
   private @Nullable FigureStyle style;
 
   ChartPages(LineTables tables) {
-    tables.firstBites.setMaxHeight(FEW_ROWS);
-    steps = tables.steps;
-    firstBites = new ChartPage(tables.firstBites, steps);
     response = new ChartPage(tables.response).under(responseLine);
     quarters = new ChartPage(tables.quarters);
     fish = new ChartPage(tables.fish);
@@ -86,7 +79,7 @@ final class ChartPages {
     LineReview line = responseLine.getValue();
     return switch (name) {
       case "Lines" -> Optional.of(Picture.of(Picture.Kind.WEIGHT, TalkTray.OPEN));
-      case "First bites" -> Optional.of(Picture.of(Picture.Kind.FIRST_BITE, TalkTray.OPEN));
+      case "First bites" -> Optional.of(Picture.of(firstBites.picture(), TalkTray.OPEN));
       case "After feeding" ->
           Optional.ofNullable(line)
               .map(l -> Picture.ofLine(Picture.Kind.FEED_RESPONSE, TalkTray.OPEN, l.line().id()));
@@ -100,17 +93,15 @@ final class ChartPages {
   void show(@Nullable Review newReview, FigureStyle newStyle) {
     review = newReview;
     style = newStyle;
+    firstBites.show(newReview, newStyle);
     if (newReview == null) {
       return;
     }
-    boolean curves = newReview.lines().stream().anyMatch(l -> !l.firstBite().rows().isEmpty());
     boolean caught = newReview.summary().caught().landed() > 0;
     boolean weights = newReview.summary().caught().weightG() > 0;
-    firstBites.show(curves ? new FirstBiteFigure(newReview, newStyle) : null);
     quarters.show(caught ? new QuarterHourFigure(newReview, newStyle) : null);
     fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
     weight.show(weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
-    Nodes.show(steps, !steps.table().getItems().isEmpty());
     showPage(new MatchPageFigure(newReview, newStyle));
     LineReview before = responseLine.getValue();
     responseLine

@@ -24,25 +24,11 @@ final class LineTables {
   private ZoneId zone = ZoneOffset.UTC;
 
   final DataTable<LineReview> lines = new DataTable<>("Line by line", "No lines in this record.");
-  final DataTable<StepRow> steps =
-      new DataTable<>(
-          "First bite after feeding: the curve in figures",
-          "Too few feeds for a curve: five feeding episodes at risk are needed on a line.");
-  final DataTable<LineReview> firstBites =
-      new DataTable<>("First bite after feeding", "No feeding is logged.");
   final DataTable<ResponseRow> response =
       new DataTable<>("Bites by minutes since feeding", "No feeding is logged.");
   final DataTable<Quarter> quarters =
       new DataTable<>("By quarter-hour", "Nothing was fished in this record.");
   final DataTable<SessionEvent> fish = new DataTable<>("Every fish", "No fish in this record.");
-
-  /**
-   * One step of a curve.
-   *
-   * @param line the line's name
-   * @param step the step
-   */
-  record StepRow(String line, FirstBite.Step step) {}
 
   /**
    * One bin of a feed response.
@@ -89,41 +75,6 @@ final class LineTables {
         .numbers(
             "Spells", 65, l -> (double) l.spells().size(), l -> String.valueOf(l.spells().size()))
         .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()));
-    firstBites
-        .words("Line", 150, l -> Say.capital(l.line().name()))
-        .numbers(
-            "Feeds fished",
-            95,
-            l -> (double) l.firstBite().tally().episodes(),
-            l -> String.valueOf(l.firstBite().tally().episodes()))
-        .numbers(
-            "With a bite",
-            90,
-            l -> (double) l.firstBite().tally().bites(),
-            l -> String.valueOf(l.firstBite().tally().bites()))
-        .numbers(
-            "Left before one",
-            120,
-            l -> (double) l.firstBite().tally().censored(),
-            l -> String.valueOf(l.firstBite().tally().censored()))
-        .numbers(
-            "First fished late",
-            125,
-            l -> (double) l.firstBite().tally().late(),
-            l -> String.valueOf(l.firstBite().tally().late()))
-        .numbers(
-            "Never fished",
-            95,
-            l -> (double) l.firstBite().tally().unfished(),
-            l -> String.valueOf(l.firstBite().tally().unfished()))
-        .words("Half bit within", 170, LineTables::median);
-    steps
-        .words("Line", 130, StepRow::line)
-        .numbers("Minutes", 75, r -> r.step.minutes(), r -> Say.number(r.step.minutes()))
-        .numbers("At risk", 75, r -> (double) r.step.atRisk(), r -> String.valueOf(r.step.atRisk()))
-        .numbers("Bites", 65, r -> (double) r.step.bites(), r -> String.valueOf(r.step.bites()))
-        .numbers("Still without", 105, r -> r.step.survival(), r -> percent(r.step.survival()))
-        .words("Limits", 110, r -> limits(r.step.low(), r.step.high()));
     response
         .words("Line", 130, ResponseRow::line)
         .numbers(
@@ -188,15 +139,11 @@ final class LineTables {
       zone = newReview.session().occasion().zone();
     }
     lines.show(all);
-    firstBites.show(all);
-    List<StepRow> stepRows = new ArrayList<>();
     List<ResponseRow> responseRows = new ArrayList<>();
     for (LineReview line : all) {
       String name = Say.capital(line.line().name());
-      line.firstBite().curve().forEach(s -> stepRows.add(new StepRow(name, s)));
       line.firstBite().feedResponse().forEach(b -> responseRows.add(new ResponseRow(name, b)));
     }
-    steps.show(stepRows);
     response.show(responseRows);
     quarters.show(newReview == null ? List.of() : newReview.course().quarters());
     fish.show(
@@ -236,24 +183,5 @@ final class LineTables {
 
   private static String minutes(double hours) {
     return String.valueOf(Math.round(hours * 60));
-  }
-
-  private static String percent(double share) {
-    return Math.round(share * 100) + "%";
-  }
-
-  private static String limits(@Nullable Double low, @Nullable Double high) {
-    return low == null || high == null ? "" : percent(low) + "–" + percent(high);
-  }
-
-  private static String median(LineReview line) {
-    FirstBite first = line.firstBite();
-    FirstBite.Median median = first.median();
-    if (median == null) {
-      return first.fromMinute() == null ? "too few feeds to say" : "not reached";
-    }
-    String low = median.low() == null ? "?" : Say.number(median.low());
-    String high = median.high() == null ? "no upper limit" : Say.number(median.high());
-    return Say.number(median.minutes()) + " min (" + low + "–" + high + ")";
   }
 }
