@@ -29,6 +29,10 @@ class UndoKeysTest extends WindowHarness {
     waitUntil(() -> session().equals(before));
     robot.push(KeyCode.CONTROL, KeyCode.Y);
     waitUntil(() -> "Another name".equals(session().occasion().title()));
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    waitUntil(() -> session().equals(before));
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+    waitUntil(() -> "Another name".equals(session().occasion().title()));
   }
 
   @Test
@@ -48,6 +52,16 @@ class UndoKeysTest extends WindowHarness {
     robot.clickOn("#net-1-weight").push(KeyCode.END).write("x");
     robot.push(KeyCode.CONTROL, KeyCode.Z);
     assertEquals(1, session().outcome().weighIn().size());
+  }
+
+  @Test
+  void onTheLogTooWordsStillBeingTypedAreTakenBackBeforeTheEventTheyAreOf() {
+    open("Log");
+    press("pad-1-landed");
+    int logged = session().events().size();
+    robot.clickOn("#log-detail").write("dead");
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(logged, session().events().size());
   }
 
   @Test

@@ -29,6 +29,7 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.ScreenFacts;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
+import org.fadeline.ui.control.command.Undoing;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
@@ -216,7 +217,14 @@ public final class LogScreen implements Screen {
         .once();
   }
 
+  /** The commands of the screen that are no pads. */
   private List<Command> ownCommands() {
+    List<Command> all = new ArrayList<>(recordingAndEvents());
+    all.addAll(Undoing.of(GROUP, bench));
+    return all;
+  }
+
+  private List<Command> recordingAndEvents() {
     return List.of(
         Command.of(GROUP, "Say more of the event in hand", detail::requestFocus, "Enter"),
         Command.of(GROUP, "Play or pause the recording", clock::togglePlay, "Space"),
@@ -230,9 +238,7 @@ public final class LogScreen implements Screen {
         Command.of(GROUP, "Take the event in hand out", desk::remove, "Delete"),
         Command.of(GROUP, "Take the event before in hand", () -> walk(1), "Down"),
         Command.of(GROUP, "Take the event after in hand", () -> walk(-1), "Up"),
-        Command.of(GROUP, "Keys of the pads", this::changeKeys),
-        Command.everywhere(GROUP, "Undo", bench.editing()::undo, "Shortcut+Z"),
-        Command.everywhere(GROUP, "Redo", bench.editing()::redo, "Shortcut+Y"));
+        Command.of(GROUP, "Keys of the pads", this::changeKeys));
   }
 
   private void walk(int step) {
