@@ -169,8 +169,7 @@ final class PackImage {
       command.addAll(List.of("--app-image", image.resolve(NAME).toString()));
       command.addAll(List.of("--linux-package-name", "fadeline", "--linux-shortcut"));
       command.addAll(List.of("--linux-app-category", "Science"));
-      command.addAll(
-          List.of("--linux-package-deps", "libgtk-3-0, libgl1, libxxf86vm1, libxtst6"));
+      command.addAll(List.of("--linux-package-deps", "libgtk-3-0, libgl1, libxxf86vm1, libxtst6"));
       command.addAll(List.of("--license-file", build.resolveSibling("LICENSE").toString()));
       command.addAll(
           List.of("--file-associations", sources.resolve("session.properties").toString()));
@@ -242,7 +241,7 @@ final class PackImage {
         runtimeJava().toString(),
         "-cp",
         appFolder().resolve("fadeline.jar").toString(),
-        "org.fadeline.ui.StartArchive");
+        "org.fadeline.ui.start.StartArchive");
   }
 
   /** The classes that a real window needs and a rehearsal without a display cannot list. */

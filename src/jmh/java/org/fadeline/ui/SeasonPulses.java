@@ -27,6 +27,7 @@ import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.TaskService.Running;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 
 /**
  * How long the JavaFX thread is busy from one pulse to the next in the real window while a season

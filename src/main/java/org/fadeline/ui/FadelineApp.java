@@ -12,12 +12,17 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.file.DialogPathChooser;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.picture.Fonts;
+import org.fadeline.ui.start.DiagnosticLog;
+import org.fadeline.ui.start.FirstMatch;
+import org.fadeline.ui.start.HeadStart;
+import org.fadeline.ui.start.StartArchive;
 import org.fadeline.ui.state.Activity;
-import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.PreferenceFile;
+import org.fadeline.ui.state.PreferenceKeeper;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 import org.jspecify.annotations.Nullable;
 
 /** The workbench as an application: puts the parts together and shows the window. */
@@ -39,11 +44,6 @@ public final class FadelineApp extends Application {
     headStart = start;
   }
 
-  /** Returns what opens the user's files. */
-  static Desk desk() {
-    return new FileDesk(PreferenceFile.usualFolder());
-  }
-
   @Override
   public void start(Stage stage) {
     HeadStart from = headStart;
@@ -59,7 +59,7 @@ public final class FadelineApp extends Application {
     MainWindow.styleControls(preferences.get());
     Workbench workbench =
         new Workbench(
-            desk(),
+            FileDesk.ofUser(),
             from == null ? Reviewer::review : from::review,
             new ThreadTaskService(Platform::runLater, newLog::failed),
             FadelineApp::checkThread);

@@ -19,12 +19,13 @@ import org.fadeline.ui.state.Activity.Trouble;
 import org.fadeline.ui.state.Desk;
 import org.fadeline.ui.state.MemoryRecord;
 import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.TaskService;
 
 /**
  * Opens session files: those of the program's own format with their journal, others to be saved.
  */
-final class FileDesk implements Desk {
+public final class FileDesk implements Desk {
   private final Path appData;
 
   /**
@@ -32,8 +33,13 @@ final class FileDesk implements Desk {
    *
    * @param appData folder for journals of files whose own folder cannot be written
    */
-  FileDesk(Path appData) {
+  public FileDesk(Path appData) {
     this.appData = appData;
+  }
+
+  /** Returns the desk of the user's files. */
+  static FileDesk ofUser() {
+    return new FileDesk(PreferenceFile.usualFolder());
   }
 
   @Override

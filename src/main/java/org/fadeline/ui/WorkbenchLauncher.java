@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import org.fadeline.ui.start.HeadStart;
 
 /** Opens the workbench's window. Does not extend Application, so that a plain jar can start it. */
 public final class WorkbenchLauncher {
@@ -23,7 +24,7 @@ public final class WorkbenchLauncher {
     JAVAFX.setLevel(Level.SEVERE);
     // Figures measure text with AWT, which must not look for a display of its own.
     System.setProperty("java.awt.headless", "true");
-    HeadStart start = session.map(HeadStart::on).orElse(null);
+    HeadStart start = session.map(path -> HeadStart.on(path, FileDesk.ofUser())).orElse(null);
     FadelineApp.startFrom(start);
     try {
       Application.launch(FadelineApp.class);

@@ -15,6 +15,7 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.Set;
 import org.jspecify.annotations.NullMarked;
 
 /** Which package may know which, each rule with its reason. */
@@ -122,9 +123,7 @@ class ArchitectureTest {
   private static DescribedPredicate<com.tngtech.archunit.library.dependencies.Slice> areScreens() {
     return DescribedPredicate.describe(
         "are screens",
-        slice ->
-            !slice.getDescription().contains("state")
-                && !slice.getDescription().contains("control"));
+        slice -> !Set.of("state", "control", "window", "start").contains(slice.getDescription()));
   }
 
   @ArchTest
@@ -137,6 +136,16 @@ class ArchitectureTest {
               resideOutsideOfPackage("org.fadeline.ui..")
                   .or(resideInAnyPackage("org.fadeline.ui.control..", "org.fadeline.ui.state..")))
           .because("what every screen uses must not change with one of them");
+
+  @ArchTest
+  static final ArchRule NO_SCREEN_KNOWS_THE_WINDOW =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("org.fadeline.ui", "org.fadeline.ui.window..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.fadeline.ui.window..")
+          .because("a screen is shown in any window, and in a test in none");
 
   @ArchTest
   static final ArchRule STATE_WITHOUT_CONTROLS =

@@ -34,6 +34,7 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.fadeline.ui.help.Manual;
+import org.fadeline.ui.window.MainWindow;
 import org.jspecify.annotations.Nullable;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;

@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.fadeline.model.Units;
 import org.fadeline.ui.state.PreferenceFile;
+import org.fadeline.ui.state.PreferenceKeeper;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Preferences.Bounds;

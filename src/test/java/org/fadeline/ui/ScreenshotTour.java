@@ -37,6 +37,7 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 
 /**
  * Visits every screen on a session in every theme and writes pictures of the window: for the

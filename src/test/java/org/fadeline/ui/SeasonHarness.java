@@ -23,6 +23,7 @@ import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.ThreadTaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxToolkit;

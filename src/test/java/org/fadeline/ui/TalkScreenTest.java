@@ -31,6 +31,7 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.TalkTray;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -28,6 +28,7 @@ import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.MainWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.testfx.api.FxRobot;

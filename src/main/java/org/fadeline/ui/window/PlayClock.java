@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import javafx.animation.AnimationTimer;
 import org.fadeline.ui.control.Watch;

@@ -1,15 +1,13 @@
-package org.fadeline.ui;
+package org.fadeline.ui.state;
 
 import java.io.IOException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
-import org.fadeline.ui.state.PreferenceFile;
-import org.fadeline.ui.state.Preferences;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the preferences off the window's thread, the latest only. */
-final class PreferenceKeeper {
+public final class PreferenceKeeper {
   private final PreferenceFile file;
   private final AtomicReference<@Nullable Preferences> latest = new AtomicReference<>();
   private final ExecutorService writer =
@@ -21,11 +19,13 @@ final class PreferenceKeeper {
             return thread;
           });
 
-  PreferenceKeeper(PreferenceFile file) {
+  /** Keeps preferences in a file, from the first change on. */
+  public PreferenceKeeper(PreferenceFile file) {
     this.file = file;
   }
 
-  void keep(Preferences preferences) {
+  /** Takes preferences to be written; those before that are not written yet are let go. */
+  public void keep(Preferences preferences) {
     if (latest.getAndSet(preferences) == null) {
       writer.execute(this::write);
     }
@@ -44,7 +44,7 @@ final class PreferenceKeeper {
   }
 
   /** Writes what is left and ends. */
-  void close() {
+  public void close() {
     writer.shutdown();
     write();
   }

@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import java.awt.Color;
 import java.nio.charset.StandardCharsets;

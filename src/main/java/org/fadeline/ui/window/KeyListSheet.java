@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.start;
 
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.start;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * Reads and reviews the match the program was started on while the window is still being put
  * together, on threads of its own.
  */
-final class HeadStart implements AutoCloseable {
+public final class HeadStart implements AutoCloseable {
   /** How long the window may wait for the match, milliseconds: it comes whole then, in one step. */
   private static final long PATIENCE_MILLIS = 300;
 
@@ -54,7 +54,7 @@ final class HeadStart implements AutoCloseable {
    * @param desk what opens it
    * @param units the units of the review's words, as the window will ask for them
    */
-  HeadStart(Path path, Desk desk, Units units) {
+  public HeadStart(Path path, Desk desk, Units units) {
     this.path = path;
     this.units = units;
     begin("head-start", () -> work(desk));
@@ -68,9 +68,9 @@ final class HeadStart implements AutoCloseable {
     thread.start();
   }
 
-  /** Sets off with a file, read as the window reads files, for the user's own units. */
-  static HeadStart on(Path path) {
-    return new HeadStart(path, FadelineApp.desk(), PreferenceFile.ofUser().read().units());
+  /** Sets off with a file, for the user's own units. */
+  public static HeadStart on(Path path, Desk desk) {
+    return new HeadStart(path, desk, PreferenceFile.ofUser().read().units());
   }
 
   private void work(Desk desk) {
@@ -87,7 +87,7 @@ final class HeadStart implements AutoCloseable {
   }
 
   /** Returns the path of the match. */
-  Path path() {
+  public Path path() {
     return path;
   }
 
@@ -96,7 +96,7 @@ final class HeadStart implements AutoCloseable {
    *
    * @throws Desk.Refusal if it cannot be used
    */
-  Desk.Held held() throws Desk.Refusal {
+  public Desk.Held held() throws Desk.Refusal {
     try {
       return held.join();
     } catch (CompletionException failure) {
@@ -113,10 +113,10 @@ final class HeadStart implements AutoCloseable {
    * @param held the record
    * @param review its review, by the usual settings
    */
-  record Ready(Desk.Held held, Review review) {}
+  public record Ready(Desk.Held held, Review review) {}
 
   /** Returns the match where it and its review are there within a moment, or empty. */
-  Optional<Ready> ready() {
+  public Optional<Ready> ready() {
     try {
       Review reviewed = review.get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
       return Optional.of(new Ready(held.join(), reviewed));
@@ -129,7 +129,7 @@ final class HeadStart implements AutoCloseable {
   }
 
   /** Returns the review of a session: the one begun here, or another where that is asked for. */
-  Review review(Session session, ReviewSettings settings, Units asked) {
+  public Review review(Session session, ReviewSettings settings, Units asked) {
     boolean begun =
         session.equals(read) && settings.equals(ReviewSettings.DEFAULT) && asked.equals(units);
     return begun ? review.join() : Reviewer.review(session, settings, asked);

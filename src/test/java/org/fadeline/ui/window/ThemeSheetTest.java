@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -40,7 +40,7 @@ class ThemeSheetTest {
   void everyColourAskedForIsGiven(Theme theme) throws Exception {
     Set<String> given = names(ThemeSheet.css(theme, 100), "(-fl-[a-z0-9-]+):");
     String sheet;
-    try (var in = ThemeSheet.class.getResourceAsStream("fadeline.css")) {
+    try (var in = ThemeSheet.class.getResourceAsStream("/org/fadeline/ui/fadeline.css")) {
       sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     Set<String> asked = names(sheet.replaceAll("(?s)/\\*.*?\\*/", ""), "(-fl-[a-z0-9-]+)");

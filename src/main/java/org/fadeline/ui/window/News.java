@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;

@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import java.nio.file.Files;
 import java.nio.file.Path;

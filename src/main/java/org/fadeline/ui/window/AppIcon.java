@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import java.net.URL;
 import java.util.List;
@@ -16,7 +16,7 @@ final class AppIcon {
   }
 
   private static Image image(int size) {
-    URL file = AppIcon.class.getResource("icons/fadeline-" + size + ".png");
+    URL file = AppIcon.class.getResource("/org/fadeline/ui/icons/fadeline-" + size + ".png");
     return new Image(Objects.requireNonNull(file, "the icon").toExternalForm());
   }
 }

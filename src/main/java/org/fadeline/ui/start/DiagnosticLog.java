@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.start;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -21,7 +21,7 @@ import org.fadeline.figure.ProgramVersion;
  *
  * <p>Where the folder cannot be written there is no log and nothing else changes.
  */
-final class DiagnosticLog implements AutoCloseable {
+public final class DiagnosticLog implements AutoCloseable {
   private static final int LARGEST_BYTES = 400_000;
   private static final int FILES = 3;
 
@@ -33,7 +33,7 @@ final class DiagnosticLog implements AutoCloseable {
    *
    * @param folder where its files stand; made if missing
    */
-  DiagnosticLog(Path folder) {
+  public DiagnosticLog(Path folder) {
     this.folder = folder;
     logger.setUseParentHandlers(false);
     try {
@@ -49,12 +49,12 @@ final class DiagnosticLog implements AutoCloseable {
   }
 
   /** Returns the folder of the log's files. */
-  Path folder() {
+  public Path folder() {
     return folder;
   }
 
   /** Notes that the program starts, and on what. */
-  void started() {
+  public void started() {
     say(
         "started "
             + ProgramVersion.NAME
@@ -67,12 +67,12 @@ final class DiagnosticLog implements AutoCloseable {
   }
 
   /** Notes that something was reached, and how long after the process began. */
-  void reached(String what) {
+  public void reached(String what) {
     ProcessAge.millis().ifPresent(age -> say(what + " " + age + " ms after the start"));
   }
 
   /** Notes a failure that nobody foresaw, with where it came from. */
-  void failed(Throwable failure) {
+  public void failed(Throwable failure) {
     logger.log(Level.SEVERE, "unforeseen", failure);
   }
 

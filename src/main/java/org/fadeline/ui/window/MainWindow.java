@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.window;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
@@ -42,7 +42,8 @@ import org.jspecify.annotations.Nullable;
 /** The window: header with the screens' tabs, the screen shown, and what lies over it. */
 public final class MainWindow {
   private static final String SHEET =
-      Objects.requireNonNull(MainWindow.class.getResource("fadeline.css")).toExternalForm();
+      Objects.requireNonNull(MainWindow.class.getResource("/org/fadeline/ui/fadeline.css"))
+          .toExternalForm();
 
   /** Percent of the usual size from which on what can be narrower is. */
   private static final int LARGE_TEXT = 130;
@@ -138,7 +139,7 @@ public final class MainWindow {
   }
 
   /** Returns the screens in the order of their tabs, for tests and pictures. */
-  List<org.fadeline.ui.control.Screen> screens() {
+  public List<org.fadeline.ui.control.Screen> screens() {
     return screens;
   }
 
@@ -171,7 +172,7 @@ public final class MainWindow {
   }
 
   /** Gives every control of the program the style of a look. */
-  static void styleControls(Preferences preferences) {
+  public static void styleControls(Preferences preferences) {
     Application.setUserAgentStylesheet(
         preferences.look() == Preferences.Look.LIGHT
             ? new PrimerLight().getUserAgentStylesheet()
@@ -203,13 +204,13 @@ public final class MainWindow {
   }
 
   /** Makes and styles the screen of the match that is being read, so that it need not wait then. */
-  void expectMatch() {
+  public void expectMatch() {
     frame.setCenter(screens.get(0).view());
     root.applyCss();
   }
 
   /** Gives the window the program's icon, which a start need not wait for. */
-  void showIcon() {
+  public void showIcon() {
     stage.getIcons().setAll(AppIcon.images());
   }
 
@@ -230,7 +231,7 @@ public final class MainWindow {
   }
 
   /** Shows the first screen: matches to open, and what else can be begun. */
-  void showStart() {
+  public void showStart() {
     if (shown != null) {
       shown.shown(false);
     }
@@ -288,7 +289,7 @@ public final class MainWindow {
   }
 
   /** Shows the list of keys, or puts away what lies over the window. */
-  void keys() {
+  public void keys() {
     if (overlay.isShown()) {
       overlay.hide();
     } else {
@@ -297,12 +298,12 @@ public final class MainWindow {
   }
 
   /** Opens the manual at the page about the screen shown. */
-  void help() {
+  public void help() {
     HelpSheet.show(overlay, shown == null ? "Matches" : shown.title());
   }
 
   /** Says what the program is and is made of. */
-  void about() {
+  public void about() {
     AboutSheet.show(overlay, PreferenceFile.logFolder());
   }
 

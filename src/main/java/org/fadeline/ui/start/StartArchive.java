@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.start;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
@@ -40,7 +40,7 @@ public final class StartArchive {
   }
 
   /** Returns the archive of a packaged program, or empty where this is not one. */
-  static Optional<StartArchive> ofProgram() {
+  public static Optional<StartArchive> ofProgram() {
     return of(StartArchive.class);
   }
 
@@ -61,7 +61,7 @@ public final class StartArchive {
   }
 
   /** Returns whether the archive was made for another folder and can be made anew here. */
-  boolean moved() throws IOException {
+  public boolean moved() throws IOException {
     Path place = folder.resolve(PLACE);
     return Files.isWritable(folder)
         && !(Files.isRegularFile(place) && Files.readString(place).equals(folder.toString()));
@@ -73,7 +73,7 @@ public final class StartArchive {
    * @throws IOException if it cannot be made or written
    * @throws InterruptedException if the thread is interrupted meanwhile
    */
-  void make() throws IOException, InterruptedException {
+  public void make() throws IOException, InterruptedException {
     Path fresh = Files.createTempFile(folder, "fadeline", ".jsa");
     Files.delete(fresh);
     Process dump =

@@ -1,4 +1,4 @@
-package org.fadeline.ui;
+package org.fadeline.ui.start;
 
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
@@ -8,7 +8,7 @@ import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 
 /** Notes when the first match stood in the window with its review. */
-final class FirstMatch implements ChangeListener<WorkbenchState> {
+public final class FirstMatch implements ChangeListener<WorkbenchState> {
   private final Workbench workbench;
   private final Scene scene;
   private final Runnable drawn;
@@ -20,7 +20,7 @@ final class FirstMatch implements ChangeListener<WorkbenchState> {
   }
 
   /** Waits for the first match, and runs an action once it is drawn. */
-  static void note(Workbench workbench, Scene scene, Runnable drawn) {
+  public static void note(Workbench workbench, Scene scene, Runnable drawn) {
     FirstMatch first = new FirstMatch(workbench, scene, drawn);
     if (workbench.state().review().latest() == null) {
       workbench.stateProperty().addListener(first);
