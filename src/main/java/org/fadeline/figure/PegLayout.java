@@ -269,7 +269,8 @@ public final class PegLayout {
       rows.add(ago("fed", state.lastFed(), frame.at(), "not fed"));
       rows.add(ago("last bite", state.lastBite(), frame.at(), "no bite yet"));
     }
-    return new Hit(Hit.Kind.LINE, line.id(), line.id(), frame.at(), words.line(line), rows);
+    return new Hit(
+        Hit.Kind.LINE, line.id(), List.of(), line.id(), frame.at(), words.line(line), rows);
   }
 
   static String ago(String what, @Nullable Long when, long now, String never) {

@@ -11,27 +11,29 @@ import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Spell;
-import org.fadeline.model.Feed;
-import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
-import org.jspecify.annotations.Nullable;
 
 /** Finds what lies under a point of a timeline, as far as it is known. */
 final class TimelineHits {
   /** How far from a mark it still is picked, pixels. */
   private static final double REACH = 7;
 
+  /** How far right of its instant a mark may reach, pixels. */
+  private static final double WIDEST = 10;
+
   private final TimelineLayout layout;
   private final Knowledge knowledge;
+  private final MarkWords words;
 
   TimelineHits(TimelineLayout layout, Knowledge knowledge) {
     this.layout = layout;
     this.knowledge = knowledge;
+    this.words = new MarkWords(layout.words, knowledge);
   }
 
   Optional<Hit> at(double x, double y) {
     if (layout.aroundStrip().contains(x, y)) {
-      return nearest(layout.figure.shared().lanes().around(), x).map(e -> event(e, null));
+      return nearest(around(x), x, y).map(mark -> words.of(mark, null));
     }
     TimelineLayout.Lane lane = layout.laneAt(y).orElse(null);
     if (lane == null) {
@@ -41,23 +43,18 @@ final class TimelineHits {
     if (!lane.plot().contains(x, y)) {
       return Optional.of(lineHit(record));
     }
-    boolean feedBand = y < lane.plot().getY() + 12;
-    boolean stringBand = !feedBand && y < lane.rate().getY();
-    boolean floorBand = y > lane.plot().getMaxY() - 13;
-    Optional<SessionEvent> event =
-        feedBand
-            ? nearest(record.feeds, x)
-            : stringBand || floorBand ? nearest(record.marks, x) : Optional.empty();
-    if (event.isPresent()) {
-      return Optional.of(event(event.get(), record));
+    Optional<MarkPlaces.Mark> mark = nearest(marks(lane, record, x), x, y);
+    if (mark.isPresent()) {
+      return mark.map(m -> words.of(m, record));
     }
     long instant = layout.instantAt(x);
     if (!knowledge.knows(instant)) {
       return Optional.empty();
     }
+    boolean aboveRate = y < lane.rate().getY();
     return Optional.of(
         fadeAt(record, x)
-            .or(() -> stringBand || feedBand ? Optional.empty() : rateAt(record, instant))
+            .or(() -> aboveRate ? Optional.empty() : rateAt(record, instant))
             .or(() -> spellAt(record, instant))
             .orElseGet(() -> lineHit(record)));
   }
@@ -79,82 +76,69 @@ final class TimelineHits {
         .toList();
   }
 
-  private Optional<SessionEvent> nearest(LaneRecord.Sorted events, double x) {
-    // Marks stand to the right of their instant.
-    long from = layout.instantAt(x - REACH - 6);
-    long to = Math.min(layout.instantAt(x + REACH), knowledge.until(Long.MAX_VALUE));
+  /** What is drawn near an x, later ones over earlier ones. */
+  private List<MarkPlaces.Mark> marks(TimelineLayout.Lane lane, LaneRecord record, double x) {
+    long from = from(x);
+    long to = until(x);
     if (to < from) {
-      return Optional.empty();
+      return List.of();
     }
-    return events.slice(from, to).stream()
-        .min(
-            Comparator.comparingDouble((SessionEvent e) -> Math.abs(layout.xOf(e.at()) + 3 - x))
-                .thenComparing(e -> e.fishOrNull() == null));
+    MarkPlaces places = new MarkPlaces(layout, lane, record);
+    List<MarkPlaces.Mark> marks = new ArrayList<>(places.feeds(from, to));
+    marks.addAll(places.marks(from, to));
+    return marks;
   }
 
-  private Hit event(SessionEvent event, @Nullable LaneRecord record) {
-    FigureText words = layout.words;
-    List<String> rows = new ArrayList<>();
-    rows.add(
-        words.clockSeconds(event.at())
-            + (record == null ? "" : ", " + record.review.line().name()));
-    Fish fish = event.fishOrNull();
-    if (fish != null) {
-      rows.add(fishRow(fish));
-    }
-    if (event instanceof SessionEvent.Fed fed) {
-      rows.addAll(feedRows(fed.feed()));
-    }
-    String note = event.note();
-    if (note != null && !note.isBlank()) {
-      rows.add(note);
-    }
-    return new Hit(
-        Hit.Kind.EVENT,
-        event.id(),
-        record == null ? null : record.id(),
-        event.at(),
-        FigureText.capital(event.kind().word()),
-        rows);
+  private List<MarkPlaces.Mark> around(double x) {
+    long from = from(x);
+    long to = until(x);
+    return to < from
+        ? List.of()
+        : layout.figure.shared().lanes().around().slice(from, to).stream()
+            .map(e -> MarkPlaces.around(layout, e))
+            .toList();
   }
 
-  private String fishRow(Fish fish) {
-    StringBuilder row = new StringBuilder();
-    row.append(fish.count() == 1 ? "" : fish.count() + " ");
-    row.append(fish.species() == null ? "fish" : fish.species());
-    if (fish.grams() != null) {
-      row.append(", ").append(layout.words.fineWeight(fish.grams()));
-      row.append(fish.weighed() ? ", weighed" : ", estimated");
-    } else {
-      row.append(", no weight given");
-    }
-    return row.toString();
+  /** The first instant whose mark may lie at an x. */
+  private long from(double x) {
+    return Math.max(layout.axis.from(), layout.instantAt(x - REACH - WIDEST));
   }
 
-  private List<String> feedRows(Feed feed) {
-    List<String> rows = new ArrayList<>();
-    StringBuilder row = new StringBuilder();
-    if (feed.amount() != null) {
-      row.append(FigureText.number(feed.amount().value())).append(' ');
-      row.append(feed.amount().unit() == Feed.Unit.PIECES ? "" : feed.amount().unit().word() + " ");
+  /** The last instant whose mark may lie at an x: marks stand to the right of theirs. */
+  private long until(double x) {
+    return Math.min(
+        layout.instantAt(x + REACH) + MarkPlaces.stepMillis(layout.axis),
+        knowledge.until(layout.axis.to()));
+  }
+
+  /**
+   * Returns the mark under a point, of several the one drawn on top; where there is none, the
+   * nearest within reach in both directions.
+   */
+  private static Optional<MarkPlaces.Mark> nearest(
+      List<MarkPlaces.Mark> marks, double x, double y) {
+    MarkPlaces.Mark nearest = null;
+    double least = REACH;
+    for (MarkPlaces.Mark mark : marks) {
+      double distance = distance(mark, x, y);
+      if (distance <= least) {
+        nearest = mark;
+        least = distance;
+      }
     }
-    row.append(feed.bait() == null ? "" : feed.bait());
-    row.append(feed.method() == null ? "" : ", " + feed.method());
-    if (!row.toString().isBlank()) {
-      rows.add(row.toString().strip());
+    return Optional.ofNullable(nearest);
+  }
+
+  private static double distance(MarkPlaces.Mark mark, double x, double y) {
+    // Half a pixel on each side: thin ticks lie between whole pixels.
+    if (mark.shape().intersects(x - 0.5, y - 0.5, 1, 1)) {
+      return 0;
     }
-    Feed.Pattern pattern = feed.pattern();
-    if (pattern != null) {
-      Long until = pattern.until();
-      rows.add(
-          "every "
-              + FigureText.number(pattern.everySeconds())
-              + " s"
-              + (until == null || !knowledge.knows(until)
-                  ? ""
-                  : " until " + layout.words.clock(until)));
-    }
-    return rows;
+    Rectangle2D box = mark.shape().getBounds2D();
+    double dx = Math.max(0, Math.max(box.getMinX() - x, x - box.getMaxX()));
+    double dy = Math.max(0, Math.max(box.getMinY() - y, y - box.getMaxY()));
+    // In the corner of a round mark the pointer is beside it, not on it.
+    return Math.max(0.5, Math.hypot(dx, dy));
   }
 
   private Optional<Hit> fadeAt(LaneRecord record, double x) {
@@ -171,6 +155,7 @@ final class TimelineHits {
               new Hit(
                   Hit.Kind.FADE,
                   record.id(),
+                  List.of(),
                   record.id(),
                   moment.at(),
                   FigureText.capital(fade.verdict()),
@@ -184,6 +169,7 @@ final class TimelineHits {
               new Hit(
                   Hit.Kind.FADE,
                   record.id(),
+                  List.of(),
                   record.id(),
                   crossing.at(),
                   crossing.up() ? "Fading was plain" : "The call was withdrawn",
@@ -251,6 +237,7 @@ final class TimelineHits {
         new Hit(
             Hit.Kind.RATE,
             record.id(),
+            List.of(),
             record.id(),
             point.at(),
             record.review.line().name() + " at " + layout.words.clock(point.at()),
@@ -281,7 +268,8 @@ final class TimelineHits {
                 FigureText.bites(spell.caught().bites()) + ", " + spell.caught().lost() + " lost")
             : List.of("still being fished");
     return Optional.of(
-        new Hit(Hit.Kind.SPELL, record.id(), record.id(), spell.span().from(), title, rows));
+        new Hit(
+            Hit.Kind.SPELL, record.id(), List.of(), record.id(), spell.span().from(), title, rows));
   }
 
   private Hit lineHit(LaneRecord record) {
@@ -290,6 +278,7 @@ final class TimelineHits {
     return new Hit(
         Hit.Kind.LINE,
         record.id(),
+        List.of(),
         record.id(),
         layout.figure.view().from(),
         layout.words.line(record.review.line()),

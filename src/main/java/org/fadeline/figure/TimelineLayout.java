@@ -114,6 +114,11 @@ public final class TimelineLayout {
         axis.left(), axisBottom, axis.right() - axis.left(), bottom - axisBottom);
   }
 
+  /** Returns the y on which the clock's figures stand, pixels. */
+  public double axisBaseline() {
+    return axisBottom - 6 * figure.style().textScale();
+  }
+
   /** Returns the strip below the clock in which events of no line stand. */
   public Rectangle2D aroundStrip() {
     return new Rectangle2D.Double(
@@ -195,7 +200,7 @@ public final class TimelineLayout {
       long since =
           known
               - Math.max(
-                  2 * MarkPainter.stepMillis(axis),
+                  2 * MarkPlaces.stepMillis(axis),
                   Math.round(16 / axis.pixelsPerMinute() * 60_000));
       for (Lane lane : lanes) {
         new MarkPainter(this, lane, record(lane), pen).paintMarks(since, known);
@@ -212,6 +217,7 @@ public final class TimelineLayout {
     for (Lane lane : lanes) {
       new MarkPainter(this, lane, record(lane), pen).paintSelection(eventIds);
     }
+    MarkPainter.paintSelectionAround(this, pen, eventIds);
   }
 
   /** Draws what each lane gave, as known, right in its header. */
@@ -290,7 +296,7 @@ public final class TimelineLayout {
   }
 
   private void paintAxis(Pen pen) {
-    double baseline = axisBottom - 6 * pen.style.textScale();
+    double baseline = axisBaseline();
     for (TimeAxis.Tick tick : ticks(pen)) {
       double half = Type.width(pen.small, tick.label()) / 2;
       double x = Math.min(Math.max(tick.x(), half + 1), width - half - 1);

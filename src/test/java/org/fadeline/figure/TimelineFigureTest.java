@@ -133,7 +133,11 @@ class TimelineFigureTest {
     Set<String> found = new HashSet<>();
     for (TimelineLayout.Lane lane : layout.lanes()) {
       double[] rows = {
-        lane.plot().getY() + 5, lane.stringY(), lane.plot().getMaxY() - 5,
+        lane.plot().getY() + 5,
+        lane.stringY() - 4,
+        lane.stringY(),
+        lane.stringY() + 5,
+        lane.plot().getMaxY() - 5,
       };
       for (double y : rows) {
         for (double x = lane.plot().getX(); x <= lane.plot().getMaxX() + 8; x += 0.5) {

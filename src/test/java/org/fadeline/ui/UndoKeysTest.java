@@ -43,6 +43,8 @@ class UndoKeysTest extends WindowHarness {
     assertEquals(1, session().outcome().weighIn().size());
     robot.push(KeyCode.CONTROL, KeyCode.Z);
     waitUntil(() -> session().outcome().weighIn().isEmpty());
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+    waitUntil(() -> session().outcome().weighIn().size() == 1);
   }
 
   @Test

@@ -20,9 +20,11 @@ import org.fadeline.ui.state.Workbench;
 /** Shifting or stretching several events at once, with what would become of them said first. */
 final class BulkEdit {
   private final Workbench bench;
+  private final Label preview = Inspector.quiet("");
 
   BulkEdit(Workbench bench) {
     this.bench = bench;
+    preview.setId("bulk-preview");
   }
 
   /** Returns milliseconds of a typed shift such as "+1:30" or "-0:05"; minutes and seconds. */
@@ -49,13 +51,17 @@ final class BulkEdit {
         .flatMap(said -> Say.typedTime(saidAndTrue[1], said, zone).map(right -> right - said));
   }
 
-  List<Node> parts(Session session, List<SessionEvent> picked) {
+  /** Returns the words on what would become of them; they grow, so they stand behind the fields. */
+  Label preview() {
+    return preview;
+  }
+
+  List<Node> fields(Session session, List<SessionEvent> picked) {
     ZoneId zone = session.occasion().zone();
     Set<String> ids = new LinkedHashSet<>(picked.stream().map(SessionEvent::id).toList());
     long first = picked.get(0).at();
     long last = picked.get(picked.size() - 1).at();
-    Label preview = Inspector.quiet(span(first, last, zone));
-    preview.setId("bulk-preview");
+    preview.setText(span(first, last, zone));
     TextField by =
         Inspector.field(
             "",
@@ -122,7 +128,7 @@ final class BulkEdit {
                                 "Stretch " + ids.size() + " events",
                                 EventEdits.stretch(ids, first, last, first, end)),
                     () -> bench.tell("Type a time after the first event, such as 12:48:30")));
-    return List.of(preview, by, to);
+    return List.of(by, to);
   }
 
   private static Optional<Long> stretchTo(String text, long first, long last, ZoneId zone) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,7 +13,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
 import org.fadeline.model.EventEdits;
 import org.fadeline.model.EventKind;
 import org.fadeline.model.Line;
@@ -23,6 +21,8 @@ import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeightText;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
+import org.fadeline.ui.control.form.OneChoice;
+import org.fadeline.ui.control.form.Worded;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Workbench;
@@ -31,6 +31,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What is picked, with everything about it that can be changed. */
 final class Inspector {
+  private static final String NOTHING_PICKED = "A click picks an event, Shift a stretch of them";
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final HBox view = new HBox(10);
@@ -90,11 +92,12 @@ final class Inspector {
         open == null
             ? List.of()
             : open.session().events().stream().filter(e -> ids.contains(e.id())).toList();
-    view.setVisible(!picked.isEmpty());
-    view.setManaged(!picked.isEmpty());
-    boolean inHand = view.isFocusWithin();
+    // Its place is kept while nothing is picked: the lanes must not move under the pointer.
+    view.setVisible(open != null);
+    boolean inHand = hasFocus();
     if (open == null || picked.isEmpty()) {
-      view.getChildren().clear();
+      String drag = bench.editing().allowed() ? "; drag one to move it in time" : "";
+      view.getChildren().setAll(quiet(NOTHING_PICKED + drag));
       if (inHand) {
         leave.run();
       }
@@ -109,8 +112,9 @@ final class Inspector {
       one(session, picked.get(0), parts);
     } else {
       parts.add(strong(described(picked)));
-      parts.addAll(bulk.parts(session, picked));
+      parts.addAll(bulk.fields(session, picked));
       parts.add(lines(session, ids, null));
+      parts.add(bulk.preview());
     }
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
@@ -138,9 +142,18 @@ final class Inspector {
     }
   }
 
+  /** Asked of the scene: a row whose focused part was taken out still says it has the focus. */
+  private boolean hasFocus() {
+    Node at = view.getScene() == null ? null : view.getScene().getFocusOwner();
+    while (at != null && at != view) {
+      at = at.getParent();
+    }
+    return at != null;
+  }
+
   private @Nullable String focused() {
     return view.getChildren().stream()
-        .filter(Node::isFocusWithin)
+        .filter(n -> n.isFocused() || n.isFocusWithin())
         .findFirst()
         .map(Node::getAccessibleText)
         .orElse(null);
@@ -153,22 +166,29 @@ final class Inspector {
   private void one(Session session, SessionEvent event, List<Node> parts) {
     Set<String> ids = Set.of(event.id());
     TextField time =
-        field(Say.clock(event.at(), session.occasion().zone()), 7, "Time of the event");
+        new TypedField(
+            Say.clock(event.at(), session.occasion().zone()),
+            7,
+            "Time of the event",
+            text -> retime(session, event, text));
     time.setId("event-time");
-    time.setOnAction(e -> retime(session, event, time));
     ComboBox<EventKind> kinds = new ComboBox<>();
     kinds.getItems().setAll(EventKind.values());
-    kinds.setConverter(words(EventKind::word));
+    kinds.setConverter(new Worded<>(EventKind::word));
     kinds.setValue(event.kind());
     kinds.setId("event-kind");
     kinds.setAccessibleText("Kind of event");
-    kinds.setOnAction(
-        e ->
+    OneChoice.of(
+        kinds,
+        kind -> {
+          if (kind != null) {
             bench
                 .editing()
                 .edit(
-                    "Change " + event.kind().word() + " to " + kinds.getValue().word(),
-                    EventEdits.kind(ids, kinds.getValue())));
+                    "Change " + event.kind().word() + " to " + kind.word(),
+                    EventEdits.kind(ids, kind));
+          }
+        });
     parts.add(time);
     parts.add(kinds);
     parts.add(lines(session, ids, event.lineId()));
@@ -178,14 +198,18 @@ final class Inspector {
     if (hasReason(event.kind())) {
       parts.add(reason(event));
     }
-    TextField note = field(event.note() == null ? "" : event.note(), 16, "Words on the event");
+    TextField note =
+        new TypedField(
+            event.note() == null ? "" : event.note(),
+            16,
+            "Words on the event",
+            text -> {
+              bench
+                  .editing()
+                  .edit("Note on " + event.kind().word(), EventEdits.note(event.id(), text));
+              return true;
+            });
     note.setPromptText("note");
-    note.setOnAction(
-        e ->
-            bench
-                .editing()
-                .edit(
-                    "Note on " + event.kind().word(), EventEdits.note(event.id(), note.getText())));
     parts.add(note);
   }
 
@@ -209,28 +233,29 @@ final class Inspector {
     box.setAccessibleText("Reason");
     String now = EventEdits.reason(event);
     box.setValue(now == null ? "" : now);
-    box.setOnAction(
-        e ->
+    OneChoice.of(
+        box,
+        reason ->
             bench
                 .editing()
                 .edit(
                     "Reason of " + event.kind().word(),
-                    EventEdits.reason(event.id(), box.getValue() == null ? "" : box.getValue())));
+                    EventEdits.reason(event.id(), reason == null ? "" : reason)));
     return box;
   }
 
-  private void retime(Session session, SessionEvent event, TextField field) {
-    Optional<Long> at = Say.typedTime(field.getText(), event.at(), session.occasion().zone());
+  private boolean retime(Session session, SessionEvent event, String text) {
+    Optional<Long> at = Say.typedTime(text, event.at(), session.occasion().zone());
     if (at.isEmpty()) {
-      bench.tell("“" + field.getText() + "” is not a clock time; type it as 12:48:30");
-      field.setText(Say.clock(event.at(), session.occasion().zone()));
-      return;
+      bench.tell("“" + text + "” is not a clock time; type it as 12:48:30");
+      return false;
     }
     // What is typed is to the second; the milliseconds stay where the second does.
     long millis = at.get() - Math.floorDiv(event.at(), 1000) * 1000;
     bench
         .editing()
         .edit("Move " + event.kind().word(), EventEdits.shift(Set.of(event.id()), millis));
+    return true;
   }
 
   private Node weight(SessionEvent event) {
@@ -238,54 +263,51 @@ final class Inspector {
     var fish = event.fishOrNull();
     Double grams = fish == null ? null : fish.grams();
     TextField field =
-        field(grams == null ? "" : Say.fishWeight(grams, units), 9, "Weight of the fish");
+        new TypedField(
+            grams == null ? "" : Say.fishWeight(grams, units),
+            9,
+            "Weight of the fish",
+            text -> reweigh(event, text));
     field.setPromptText("weight");
     field.setId("event-weight");
-    field.setOnAction(
-        e -> {
-          try {
-            String text = field.getText().strip();
-            Double typed = text.isEmpty() ? null : WeightText.grams(text, units.weight());
-            bench.editing().edit("Weight of fish", EventEdits.weight(event.id(), typed));
-          } catch (IllegalArgumentException notAWeight) {
-            bench.tell(String.valueOf(notAWeight.getMessage()));
-          }
-        });
     return field;
+  }
+
+  private boolean reweigh(SessionEvent event, String text) {
+    try {
+      Double typed =
+          text.isBlank()
+              ? null
+              : WeightText.grams(text.strip(), preferences.get().units().weight());
+      bench.editing().edit("Weight of fish", EventEdits.weight(event.id(), typed));
+      return true;
+    } catch (IllegalArgumentException notAWeight) {
+      bench.tell(String.valueOf(notAWeight.getMessage()));
+      return false;
+    }
   }
 
   private ComboBox<Optional<Line>> lines(Session session, Set<String> ids, @Nullable String now) {
     ComboBox<Optional<Line>> box = new ComboBox<>();
     box.getItems().add(Optional.empty());
     session.lines().forEach(line -> box.getItems().add(Optional.of(line)));
-    box.setConverter(words(l -> l.map(x -> Say.capital(x.name())).orElse("no line")));
+    box.setConverter(new Worded<>(l -> l.map(x -> Say.capital(x.name())).orElse("no line")));
     box.setValue(now == null ? null : session.line(now));
     if (now == null && ids.size() == 1) {
       box.setValue(Optional.empty());
     }
     box.setPromptText("line");
     box.setAccessibleText("Line of what is picked");
-    box.setOnAction(
-        e -> {
-          String id = box.getValue().map(Line::id).orElse(null);
-          String name = box.getValue().map(l -> "to " + l.name()).orElse("off its line");
-          bench.editing().edit("Put " + name, EventEdits.line(ids, id));
+    OneChoice.of(
+        box,
+        line -> {
+          if (line != null) {
+            String id = line.map(Line::id).orElse(null);
+            String name = line.map(l -> "to " + l.name()).orElse("off its line");
+            bench.editing().edit("Put " + name, EventEdits.line(ids, id));
+          }
         });
     return box;
-  }
-
-  private static <T> StringConverter<T> words(Function<T, String> words) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(@Nullable T value) {
-        return value == null ? "" : words.apply(value);
-      }
-
-      @Override
-      public T fromString(String text) {
-        throw new UnsupportedOperationException("chosen, never typed");
-      }
-    };
   }
 
   static TextField field(String text, int columns, String words) {

@@ -92,6 +92,7 @@ final class LinesMenu {
     dialog.initOwner(view.getScene().getWindow());
     dialog.setTitle("Rename a line");
     dialog.setHeaderText(null);
+    dialog.setGraphic(null);
     dialog.setContentText("Name of the line");
     dialog
         .showAndWait()

@@ -3,6 +3,7 @@ package org.fadeline.ui.replay;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Cursor;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -74,12 +75,14 @@ final class TimelineGestures {
     this.pane = pane;
     this.bench = bench;
     this.host = host;
+    pane.dragging(() -> drag != null && drag.moved);
     pane.addEventHandler(MouseEvent.MOUSE_MOVED, e -> hover(e.getX(), e.getY()));
     pane.addEventHandler(MouseEvent.MOUSE_EXITED, e -> pane.hushReadout());
     pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
     pane.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
     pane.addEventHandler(MouseEvent.MOUSE_RELEASED, this::release);
     pane.addEventHandler(ScrollEvent.SCROLL, this::scroll);
+    pane.addEventHandler(KeyEvent.KEY_PRESSED, this::giveUp);
   }
 
   private void hover(double x, double y) {
@@ -93,8 +96,7 @@ final class TimelineGestures {
       return;
     }
     Optional<Hit> hit = pane.hover(x, y);
-    boolean onEvent = hit.filter(h -> h.kind() == Hit.Kind.EVENT).isPresent();
-    pane.setCursor(onEvent ? Cursor.HAND : Cursor.DEFAULT);
+    pane.setCursor(hit.filter(Hit::isMark).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
   }
 
   private void press(MouseEvent e) {
@@ -113,8 +115,11 @@ final class TimelineGestures {
       return;
     }
     Hit hit = pane.hover(e.getX(), e.getY()).orElse(null);
-    if (hit != null && hit.kind() == Hit.Kind.EVENT) {
-      pick(e, hit.id());
+    if (hit != null && hit.kind() == Hit.Kind.COLUMN && !isPicked(hit) && isPlain(e)) {
+      // Where marks crowd the hand that pans is always on one: a click picks, a drag still pans.
+      start(Kind.PAN, e, hit);
+    } else if (hit != null && hit.isMark()) {
+      pick(e, hit);
       start(Kind.EVENT, e, hit);
     } else {
       start(e.isShiftDown() ? Kind.RECTANGLE : Kind.PAN, e, null);
@@ -127,23 +132,30 @@ final class TimelineGestures {
    */
   private void pickForMenu(MouseEvent e) {
     pane.hover(e.getX(), e.getY())
-        .filter(hit -> hit.kind() == Hit.Kind.EVENT)
-        .filter(hit -> !bench.state().selection().events().contains(hit.id()))
-        .ifPresent(hit -> bench.picking().pick(hit.id()));
+        .filter(hit -> hit.isMark() && !isPicked(hit))
+        .ifPresent(hit -> bench.picking().pickAll(hit.events()));
   }
 
   private void start(Kind kind, MouseEvent e, @Nullable Hit hit) {
     drag = new Drag(kind, e.getX(), e.getY(), hit, host.shown());
   }
 
-  private void pick(MouseEvent e, String id) {
+  private static boolean isPlain(MouseEvent e) {
+    return !e.isShiftDown() && !e.isShortcutDown();
+  }
+
+  private boolean isPicked(Hit hit) {
+    return bench.state().selection().events().containsAll(hit.events());
+  }
+
+  private void pick(MouseEvent e, Hit hit) {
     if (e.isShiftDown()) {
-      bench.picking().extend(id);
+      bench.picking().extend(hit.events());
     } else if (e.isShortcutDown()) {
-      bench.picking().toggle(id);
-    } else if (!bench.state().selection().events().contains(id)) {
+      bench.picking().toggle(hit.events());
+    } else if (!isPicked(hit)) {
       // A press on one of several picked keeps them all, so that they can be dragged together.
-      bench.picking().pick(id);
+      bench.picking().pickAll(hit.events());
     }
   }
 
@@ -173,6 +185,7 @@ final class TimelineGestures {
       }
       case PAN -> {
         pan(layout, now, e.getX());
+        pane.hushReadout();
         pane.setCursor(Cursor.CLOSED_HAND);
       }
       case RECTANGLE -> pane.band(now.x, now.y, e.getX(), e.getY());
@@ -206,14 +219,16 @@ final class TimelineGestures {
         Hit hit = now.hit;
         if (now.moved && hit != null && host.mayEdit()) {
           host.move(hit.id(), movedBy(layout, now, e.getX()));
-        } else if (!now.moved && hit != null && !e.isShiftDown() && !e.isShortcutDown()) {
-          bench.picking().pick(hit.id());
+        } else if (!now.moved && hit != null && isPlain(e)) {
+          bench.picking().pickAll(hit.events());
         }
       }
       case PAN -> {
         if (now.moved) {
           // The last few pixels may come with the release alone.
           pan(layout, now, e.getX());
+        } else if (now.hit != null) {
+          bench.picking().pickAll(now.hit.events());
         } else {
           bench.picking().none();
           bench.transport().seek(layout.instantAt(e.getX()));
@@ -227,6 +242,22 @@ final class TimelineGestures {
       }
       case SCRUB -> {}
     }
+  }
+
+  /** Esc leaves a drag that is under way undone. */
+  private void giveUp(KeyEvent key) {
+    Drag now = drag;
+    if (now == null || !pane.uses(key)) {
+      return;
+    }
+    drag = null;
+    pane.noBand();
+    pane.hushReadout();
+    pane.setCursor(Cursor.DEFAULT);
+    if (now.kind == Kind.PAN) {
+      host.show(now.shown);
+    }
+    key.consume();
   }
 
   private void scroll(ScrollEvent e) {

@@ -2,15 +2,16 @@ package org.fadeline.ui.replay;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
@@ -20,6 +21,7 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.replay.Playhead.Range;
+import org.fadeline.ui.control.command.OwnKeys;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -29,17 +31,23 @@ import org.jspecify.annotations.Nullable;
  * change; playhead, cover of the future, hover and loop are nodes above, and cost a frame almost
  * nothing.
  */
-final class TimelinePane extends Pane {
+final class TimelinePane extends Pane implements OwnKeys {
+  /** Half the width of the playhead's cap, pixels. */
+  private static final double CAP = 6;
+
+  /** How far its tip reaches below the clock, pixels. */
+  private static final double TIP = 4;
+
   private final FigureCanvas base = new FigureCanvas();
   private final FigureCanvas fades = new FigureCanvas();
   private final FigureCanvas edge = new FigureCanvas();
   private final FigureCanvas picked = new FigureCanvas();
   private final Pane covers = new Pane();
-  private final Pane headers = new Pane();
+  private final LaneHeaders headers = new LaneHeaders();
   private final Rectangle loop = new Rectangle();
   private final Rectangle band = new Rectangle();
   private final Line playhead = new Line();
-  private final Polygon handle = new Polygon(-6, 0, 6, 0, 6, 7, 0, 13, -6, 7);
+  private final Polygon handle = new Polygon();
   private final Line mark = new Line();
   private final HoverReadout readout = new HoverReadout();
   private final ReadOnlyObjectWrapper<@Nullable TimelineLayout> layout =
@@ -48,10 +56,10 @@ final class TimelinePane extends Pane {
   private WorkbenchState state = WorkbenchState.EMPTY;
   private TimelineLayout.@Nullable BaseVersion baseVersion;
   private int fadesVersion;
-  private List<List<String>> figuresShown = List.of();
   private Set<String> pickedShown = Set.of();
   private @Nullable Told told;
   private @Nullable Hovered hovered;
+  private BooleanSupplier dragging = () -> false;
 
   /** From which minute the words for the screen reader are told. */
   private record Told(boolean hindsight, long minute) {}
@@ -89,6 +97,16 @@ final class TimelinePane extends Pane {
     setClip(clip);
   }
 
+  /** Sets what tells whether a drag is under way, which Esc then gives up. */
+  void dragging(BooleanSupplier underWay) {
+    dragging = underWay;
+  }
+
+  @Override
+  public boolean uses(KeyEvent key) {
+    return key.getCode() == KeyCode.ESCAPE && dragging.getAsBoolean();
+  }
+
   /** Shows another figure (session, zoom, style, lanes), or none yet. */
   void show(@Nullable TimelineFigure newFigure) {
     figure = newFigure;
@@ -122,7 +140,7 @@ final class TimelinePane extends Pane {
       layer.resizeRelocate(0, 0, w, h);
     }
     if (layout.get() != null && layout.get() != old) {
-      buildHeaders();
+      headers.build(layout.get());
     }
     follow(state);
   }
@@ -165,7 +183,7 @@ final class TimelinePane extends Pane {
     double x = now.xOf(state.playhead().at());
     movePlayhead(now, x);
     cover(now, x, knowledge);
-    showHeaders(now, knowledge);
+    headers.show(now, knowledge);
     showLoop(now);
     if (hovered != null) {
       // The playhead moves under a pointer that rests: what is said beside it moves along.
@@ -193,7 +211,10 @@ final class TimelinePane extends Pane {
     playhead.setStartY(area.getMinY() - 4);
     playhead.setEndY(area.getMaxY());
     handle.setLayoutX(x);
-    handle.setLayoutY(area.getMinY() - 16);
+    // Below the clock's figures: the time it stands on stays readable.
+    double cap = area.getMinY() - now.axisBaseline() - 1;
+    handle.getPoints().setAll(-CAP, 0.0, CAP, 0.0, 0.0, cap + TIP);
+    handle.setLayoutY(now.axisBaseline() + 1);
     Long at = state.selection().mark();
     mark.setVisible(at != null);
     if (at != null) {
@@ -251,46 +272,6 @@ final class TimelinePane extends Pane {
     rectangle.setY(y);
     rectangle.setWidth(Math.max(0, w));
     rectangle.setHeight(Math.max(0, h));
-  }
-
-  private void buildHeaders() {
-    figuresShown = List.of();
-    List<Label> labels = new ArrayList<>();
-    TimelineLayout now = layout.get();
-    if (now != null) {
-      for (TimelineLayout.Lane lane : now.lanes()) {
-        Label label = new Label();
-        label.getStyleClass().addAll("quiet", "lane-figures");
-        label.setVisible(lane.header().getHeight() > 0);
-        labels.add(label);
-      }
-    }
-    headers.getChildren().setAll(labels);
-  }
-
-  private void showHeaders(TimelineLayout now, Knowledge knowledge) {
-    List<List<String>> figures = now.figures(knowledge);
-    if (figures.equals(figuresShown)) {
-      return;
-    }
-    figuresShown = figures;
-    double right = now.plotArea().getMaxX();
-    for (int i = 0; i < headers.getChildren().size() && i < figures.size(); i++) {
-      Label label = (Label) headers.getChildren().get(i);
-      TimelineLayout.Lane lane = now.lanes().get(i);
-      double room = now.figuresRoom(lane);
-      for (String text : figures.get(i)) {
-        label.setText(text);
-        label.applyCss();
-        if (label.prefWidth(-1) <= room) {
-          break;
-        }
-      }
-      double w = Math.min(room, label.prefWidth(-1));
-      double h = label.prefHeight(-1);
-      // On one line with the lane's name.
-      label.resizeRelocate(right - w, now.headerBaseline(lane) - label.getBaselineOffset(), w, h);
-    }
   }
 
   private void showLoop(TimelineLayout now) {

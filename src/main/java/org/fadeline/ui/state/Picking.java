@@ -1,6 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,36 +25,41 @@ public final class Picking {
                 : s.withSelection(s.selection().withEvents(Set.of(), null)));
   }
 
-  /** Adds an event to what is picked, or takes it away. */
-  public void toggle(String id) {
+  /** Adds the events of a mark to what is picked, or takes them away where all of them are. */
+  public void toggle(List<String> ids) {
     bench.change(
         s -> {
           Set<String> picked = new LinkedHashSet<>(s.selection().events());
-          if (!picked.remove(id) && has(s, id)) {
-            picked.add(id);
+          if (picked.containsAll(ids)) {
+            ids.forEach(picked::remove);
+          } else {
+            ids.stream().filter(id -> has(s, id)).forEach(picked::add);
           }
-          return s.withSelection(
-              s.selection().withEvents(picked, picked.contains(id) ? id : last(picked)));
+          return s.withSelection(s.selection().withEvents(picked, last(picked)));
         });
   }
 
-  /** Picks everything in time between the event picked last and this one, both included. */
-  public void extend(String id) {
+  /** Picks everything in time between the event picked last and those of a mark, all included. */
+  public void extend(List<String> ids) {
     bench.change(
         s -> {
           String lead = s.selection().lead();
           OpenSession open = s.open();
-          if (open == null || lead == null || !has(s, id)) {
-            return has(s, id) ? s.withSelection(s.selection().withEvents(Set.of(id), id)) : s;
+          List<String> all =
+              open == null
+                  ? List.of()
+                  : open.session().events().stream().map(SessionEvent::id).toList();
+          int from = lead == null ? -1 : all.indexOf(lead);
+          List<Integer> places = ids.stream().map(all::indexOf).filter(i -> i >= 0).toList();
+          if (places.isEmpty()) {
+            return s;
           }
-          List<String> ids = open.session().events().stream().map(SessionEvent::id).toList();
-          int a = ids.indexOf(lead);
-          int b = ids.indexOf(id);
-          if (a < 0) {
-            return s.withSelection(s.selection().withEvents(Set.of(id), id));
+          if (from < 0) {
+            return s.withSelection(s.selection().withEvents(new LinkedHashSet<>(ids), ids.get(0)));
           }
-          Set<String> between =
-              new LinkedHashSet<>(ids.subList(Math.min(a, b), Math.max(a, b) + 1));
+          int first = Math.min(from, Collections.min(places));
+          int last = Math.max(from, Collections.max(places));
+          Set<String> between = new LinkedHashSet<>(all.subList(first, last + 1));
           return s.withSelection(s.selection().withEvents(between, lead));
         });
   }

@@ -18,13 +18,14 @@ final class News {
   private final Label text = new Label();
   private final PauseTransition stay = new PauseTransition(Duration.seconds(6));
 
+  /** Above the bar of what is picked, in which the next change may be under way already. */
   News(Workbench bench) {
     view.getChildren().add(text);
     view.getStyleClass().add("news");
     view.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     view.setMouseTransparent(true);
     StackPane.setAlignment(view, Pos.BOTTOM_CENTER);
-    StackPane.setMargin(view, new Insets(0, 0, 84, 0));
+    StackPane.setMargin(view, new Insets(0, 0, 132, 0));
     stay.setOnFinished(e -> bench.tell(null));
     Watch.part(bench.stateProperty(), s -> s.activity().message(), this::show);
   }

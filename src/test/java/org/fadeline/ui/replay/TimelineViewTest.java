@@ -81,6 +81,17 @@ class TimelineViewTest extends WindowHarness {
                         null)));
   }
 
+  /** The clock's figures stand on one line, and the playhead's cap lies below it. */
+  @Test
+  void theTimeUnderThePlayheadStaysReadable() {
+    robot.interact(() -> bench.transport().toStart());
+    TimelineLayout now = layout();
+    javafx.scene.Node cap = replay().timeline().lookup(".playhead");
+    assertTrue(cap.isVisible());
+    assertTrue(cap.getBoundsInParent().getMinY() >= now.axisBaseline());
+    assertTrue(cap.getBoundsInParent().getHeight() >= 8, "and is still seen");
+  }
+
   @Test
   void theWheelZoomsAndTheTimeUnderThePointerStays() {
     double x = layout().xOf(minute(90));

@@ -198,15 +198,15 @@ class WorkbenchTest {
   @Test
   void picksExtendsAndToggles() {
     bench.picking().pick("w0");
-    bench.picking().extend("w1");
+    bench.picking().extend(List.of("w1"));
     assertEquals(Set.of("w0", "w1c", "w1h", "w1"), bench.state().selection().events());
-    bench.picking().extend("t");
+    bench.picking().extend(List.of("t"));
     assertTrue(bench.state().selection().events().containsAll(Set.of("t", "m1", "w0")));
     bench.picking().pick("nothing of that name");
     assertTrue(bench.state().selection().events().isEmpty());
-    bench.picking().toggle("w0");
-    bench.picking().toggle("w1");
-    bench.picking().toggle("w0");
+    bench.picking().toggle(List.of("w0"));
+    bench.picking().toggle(List.of("w1"));
+    bench.picking().toggle(List.of("w0"));
     assertEquals(Set.of("w1"), bench.state().selection().events());
   }
 

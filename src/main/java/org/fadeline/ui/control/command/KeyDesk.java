@@ -108,7 +108,8 @@ public final class KeyDesk {
     if (covered.getAsBoolean() || menuOpen()) {
       return;
     }
-    if (isText(focus) && event.getCode() == KeyCode.ESCAPE) {
+    boolean own = focus instanceof OwnKeys control && control.uses(event);
+    if (isText(focus) && event.getCode() == KeyCode.ESCAPE && !own) {
       event.consume();
       leaveField.run();
       return;
@@ -133,7 +134,7 @@ public final class KeyDesk {
 
   private static boolean leftTo(EventTarget focus, KeyEvent event, Command command) {
     if (isText(focus) || isWithin(focus, Spinner.class)) {
-      return !command.inFields() && !(isUndo(event) && !hasUndo(focus));
+      return !command.inFields() && !(isStep(event) && !hasStep(focus, event));
     }
     if (focus instanceof OwnKeys own && own.uses(event)) {
       return true;
@@ -165,13 +166,20 @@ public final class KeyDesk {
         || (focus instanceof ComboBoxBase<?> box && box.isEditable());
   }
 
-  private static boolean isUndo(KeyEvent event) {
-    return event.isShortcutDown() && event.getCode() == KeyCode.Z && !event.isShiftDown();
+  private static boolean isStep(KeyEvent event) {
+    return event.isShortcutDown() && (event.getCode() == KeyCode.Z || event.getCode() == KeyCode.Y);
   }
 
-  /** A field where nothing was typed has nothing to take back: the record's own step is meant. */
-  private static boolean hasUndo(EventTarget focus) {
-    return !(focus instanceof TextInputControl field) || field.isUndoable();
+  /**
+   * A field where nothing was typed has nothing to take back or do again: the record's own step is
+   * meant.
+   */
+  private static boolean hasStep(EventTarget focus, KeyEvent event) {
+    if (!(focus instanceof TextInputControl field)) {
+      return true;
+    }
+    boolean again = event.getCode() == KeyCode.Y || event.isShiftDown();
+    return again ? field.isRedoable() : field.isUndoable();
   }
 
   private static boolean isWithin(EventTarget target, Class<?> kind) {
