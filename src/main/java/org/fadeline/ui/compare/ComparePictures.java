@@ -1,6 +1,5 @@
 package org.fadeline.ui.compare;
 
-import java.util.List;
 import java.util.Optional;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
@@ -28,8 +27,9 @@ final class ComparePictures {
     Picture picture =
         Picture.of(kind.get(), TalkTray.OPEN, OTHER)
             .withManner(manner(state, shown.first().session(), shown.second().session()));
-    bench.putOnTalk(
-        kind.get().label(), picture, List.of(new Source(OTHER, second.file().toAbsolutePath())));
+    bench
+        .tray()
+        .putOpen(kind.get().label(), picture, new Source(OTHER, second.file().toAbsolutePath()));
   }
 
   /** Returns how the two are laid and paired here, for a picture that stands by itself. */

@@ -1,9 +1,6 @@
 package org.fadeline.ui.imports;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -20,13 +17,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.io.ClockCorrection;
-import org.fadeline.io.FileText;
-import org.fadeline.io.ImportReport;
-import org.fadeline.io.notes.NoteSession;
-import org.fadeline.io.notes.Shorthand;
-import org.fadeline.io.notes.Vocabulary;
-import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Labels;
@@ -34,17 +24,12 @@ import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.imports.Draft.Verdict;
-import org.fadeline.ui.state.Activity;
-import org.fadeline.ui.state.Activity.Trouble;
-import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /** Notes beside the events they seem to tell, each accepted, changed or refused. */
 final class NotesPane {
-  private static final String CHANNEL = "import-notes";
   private static final String SURE =
       "Read from words, and wrong at times: of notes the reader had not seen before, some four"
           + " proposals in five were right, and one event in four was missed. Look at each.";
@@ -70,6 +55,7 @@ final class NotesPane {
           .words("What", 140, e -> details(e))
           .numbers("Sure", 60, e -> sure(e), e -> Math.round(100 * sure(e)) + "%")
           .words("Said or written", 360, e -> draft().map(d -> d.said().get(e.id())).orElse(""));
+  private final NoteReading reading;
   private final ProposalEditor editor;
   private final DeviceClock clock;
   private final Label summary = new Label();
@@ -82,6 +68,7 @@ final class NotesPane {
     this.bench = bench;
     this.preferences = preferences;
     this.landing = landing;
+    reading = new NoteReading(bench, preferences, this::take);
     editor = new ProposalEditor(preferences, this::edit, bench::tell, this::takeFocus);
     clock = new DeviceClock(bench, this::draft, this::correct);
     add = landing.addButton("import-notes-add", () -> land(landing::add));
@@ -114,7 +101,7 @@ final class NotesPane {
     VBox.setVgrow(typed, Priority.ALWAYS);
     Button read = new Button("Read what is typed");
     read.setId("import-read");
-    read.setOnAction(e -> readTyped());
+    read.setOnAction(e -> reading.typed(typed.getText()));
     Label sure = Labels.wrapped(SURE, "quiet");
     Label how = new Label("Or type one event a line, such as");
     how.setWrapText(true);
@@ -180,75 +167,19 @@ final class NotesPane {
 
   /** Reads captions or a file of shorthand, on the lines of the match in hand. */
   void read(Path file) {
-    submit(FileText.nameOf(file), (frame, lines) -> NoteSession.read(file, frame, lines));
+    reading.file(file);
   }
 
-  private void readTyped() {
-    String text = typed.getText();
-    submit("typed notes", (f, lines) -> NoteSession.ofShorthand("typed notes", text, f, lines));
-  }
-
-  /** Reads notes on the lines there are. */
-  private interface Reading {
-    NoteSession read(Shorthand.Frame frame, List<Line> own);
-  }
-
-  private void submit(String name, Reading reading) {
-    OpenSession open = bench.state().open();
-    Session session = open == null ? null : open.session();
-    List<Line> lines = session == null ? List.of() : session.lines();
-    ZoneId zone = session == null ? ZoneId.systemDefault() : session.occasion().zone();
-    Shorthand.Frame frame =
-        new Shorthand.Frame(
-            session == null ? LocalDate.now(zone) : session.occasion().date(),
-            zone,
-            session == null ? null : allIn(session),
-            preferences.get().units().weight(),
-            Vocabulary.of(lines));
-    bench
-        .tasks()
-        .submit(
-            CHANNEL,
-            "Reading " + name,
-            progress -> Draft.of(name, reading.read(frame, lines)),
-            new TaskService.Answer<>(
-                read -> taken(read),
-                failure ->
-                    bench.report(
-                        Trouble.unforeseen(
-                            "The notes could not be read", failure, "Nothing was changed."))));
-  }
-
-  private static LocalTime allIn(Session session) {
-    return session.clock(session.match().allIn()).toLocalTime();
-  }
-
-  private void taken(Draft read) {
-    if (read.session().events().isEmpty() && read.report().hasErrors()) {
-      bench.report(trouble(read.name() + " could not be read", read.report()));
-      return;
-    }
-    OpenSession open = bench.state().open();
-    long before = open == null ? 0 : open.session().outcome().movedMillis(read.name());
-    draft = before == 0 ? read : read.corrected(before);
+  private void take(Draft read) {
+    draft = read;
     show(0);
     takeFocus();
-    if (before != 0) {
-      bench.tell(
-          "Times moved by " + new ClockCorrection(before) + ", as when it was last brought in");
-    }
-  }
-
-  private static Trouble trouble(String title, ImportReport report) {
-    return new Trouble(
-        title,
-        "Nothing was changed: neither the file nor what is open here.",
-        Activity.Problem.of(report),
-        null);
   }
 
   private void tellProblems() {
-    draft().ifPresent(d -> bench.report(trouble("What was found in the notes", d.report())));
+    draft()
+        .ifPresent(
+            d -> bench.report(NoteReading.trouble("What was found in the notes", d.report())));
   }
 
   private void show(int index) {

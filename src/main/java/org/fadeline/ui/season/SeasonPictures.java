@@ -90,7 +90,6 @@ final class SeasonPictures {
     bench
         .tray()
         .put(new TalkTray.Put(kind.label(), Picture.of(kind, ID), List.of(), List.of(source)));
-    bench.tell("On the talk: " + kind.label());
   }
 
   /** Saves a figure on a sheet of its own, or says why it cannot be. */

@@ -1,5 +1,6 @@
 package org.fadeline.ui.state;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,10 +14,12 @@ public final class TalkTray {
   /** What a picture put aside calls the session in hand. */
   public static final String OPEN = "open";
 
+  private final Workbench bench;
   private final ReadOnlyObjectWrapper<List<Put>> waiting = new ReadOnlyObjectWrapper<>(List.of());
 
-  /** Makes an empty tray. */
-  public TalkTray() {}
+  TalkTray(Workbench bench) {
+    this.bench = bench;
+  }
 
   /**
    * A picture put aside.
@@ -40,11 +43,32 @@ public final class TalkTray {
     }
   }
 
-  /** Puts a picture aside. */
+  /**
+   * Puts a picture of the session in hand, and of others, aside for the talk, or says why it cannot
+   * be.
+   *
+   * @param title what its slide is to be called
+   * @param picture the session in hand is called {@link #OPEN}
+   * @param others its further sessions
+   */
+  public void putOpen(String title, Picture picture, Source... others) {
+    OpenSession open = bench.state().open();
+    Path file = open == null ? null : open.source().path();
+    if (file == null) {
+      bench.tell("Save the match first: a talk names its matches by their files");
+    } else {
+      List<Source> sources = new ArrayList<>(List.of(new Source(OPEN, file)));
+      sources.addAll(List.of(others));
+      put(new Put(title, picture, sources));
+    }
+  }
+
+  /** Puts a picture aside and says so. */
   public void put(Put put) {
     List<Put> more = new ArrayList<>(waiting.get());
     more.add(put);
     waiting.set(List.copyOf(more));
+    bench.tell("On the talk: " + put.title());
   }
 
   /** Returns what waits, in the order it was put, and empties the tray. */

@@ -1,9 +1,7 @@
 package org.fadeline.ui.state;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -11,13 +9,10 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.model.Session;
 import org.fadeline.model.Units;
-import org.fadeline.model.talk.Picture;
-import org.fadeline.model.talk.Source;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.state.Activity.Trouble;
 import org.jspecify.annotations.Nullable;
@@ -29,20 +24,18 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Workbench implements AutoCloseable {
   private static final String OPENING = "open";
-  private static final String REVIEWING = "review";
-  private static final String TELLING = "known then";
   private static final String LOOKING = "look";
 
   private final ReadOnlyObjectWrapper<WorkbenchState> state =
       new ReadOnlyObjectWrapper<>(WorkbenchState.EMPTY);
   private final Desk desk;
-  private final ReviewWork reviewWork;
   private final TaskService tasks;
   private final Runnable threadCheck;
   private final Transport transport = new Transport(this);
   private final Picking picking = new Picking(this);
   private final Editing editing = new Editing(this);
-  private final TalkTray tray = new TalkTray();
+  private final TalkTray tray = new TalkTray(this);
+  private final Reviewing reviewing;
   private Desk.@Nullable Held record;
 
   /**
@@ -55,7 +48,7 @@ public final class Workbench implements AutoCloseable {
    */
   public Workbench(Desk desk, ReviewWork reviewWork, TaskService tasks, Runnable threadCheck) {
     this.desk = desk;
-    this.reviewWork = reviewWork;
+    reviewing = new Reviewing(this, reviewWork);
     this.tasks = tasks;
     this.threadCheck = threadCheck;
   }
@@ -105,36 +98,6 @@ public final class Workbench implements AutoCloseable {
   }
 
   /**
-   * Puts a picture of the session in hand aside for the talk, or says why it cannot be.
-   *
-   * @param title what its slide is to be called
-   * @param picture its session is called {@link TalkTray#OPEN}
-   */
-  public void putOnTalk(String title, Picture picture) {
-    putOnTalk(title, picture, List.of());
-  }
-
-  /**
-   * Puts a picture of the session in hand and others aside for the talk, or says why it cannot be.
-   *
-   * @param title what its slide is to be called
-   * @param picture the session in hand is called {@link TalkTray#OPEN}
-   * @param others its further sessions
-   */
-  public void putOnTalk(String title, Picture picture, List<Source> others) {
-    OpenSession open = state().open();
-    Path file = open == null ? null : open.source().path();
-    if (file == null) {
-      tell("Save the match first: a talk names its matches by their files");
-    } else {
-      List<Source> sources = new ArrayList<>(List.of(new Source(TalkTray.OPEN, file)));
-      sources.addAll(others);
-      tray.put(new TalkTray.Put(title, picture, sources));
-      tell("On the talk: " + title);
-    }
-  }
-
-  /**
    * Writes a file, or files into a folder, in the background and tells of it.
    *
    * @param channel what it is about; a newer one on it supersedes this
@@ -173,7 +136,7 @@ public final class Workbench implements AutoCloseable {
     }
     OpenSession open = OpenSession.of(held.session(), held.source(), held.history());
     change(s -> s.withOpen(open, s.review(), s.playhead().within(open.range())));
-    review();
+    reviewing.review();
   }
 
   void change(UnaryOperator<WorkbenchState> step) {
@@ -248,7 +211,7 @@ public final class Workbench implements AutoCloseable {
   /** Takes a session that was opened elsewhere, such as a sample. */
   public void install(Desk.Held opened) {
     take(opened, ReviewStatus.FIRST_PENDING);
-    review();
+    reviewing.review();
   }
 
   /**
@@ -263,11 +226,7 @@ public final class Workbench implements AutoCloseable {
 
   /** Works out what could be told at each moment, unless that is done or its review is not. */
   public void tellAsKnownThen() {
-    ReviewStatus status = state().review();
-    Review latest = status.latest();
-    if (latest != null && status.known() == null && !status.pending()) {
-      tellAsKnownThen(latest);
-    }
+    reviewing.tellAsKnownThen();
   }
 
   private void take(Desk.Held opened, ReviewStatus status) {
@@ -318,7 +277,7 @@ public final class Workbench implements AutoCloseable {
   /** Puts the session away and returns to the start. */
   public void closeSession() {
     tasks.cancel(OPENING);
-    tasks.cancel(REVIEWING);
+    reviewing.cancel();
     change(s -> WorkbenchState.EMPTY.withChoices(s.choices().withLogging(false)));
     Desk.Held old = record;
     record = null;
@@ -336,7 +295,7 @@ public final class Workbench implements AutoCloseable {
   public void settings(ReviewSettings settings) {
     if (!state().choices().settings().equals(settings)) {
       change(s -> s.withChoices(s.choices().withSettings(settings)));
-      review();
+      reviewing.review();
     }
   }
 
@@ -344,7 +303,7 @@ public final class Workbench implements AutoCloseable {
   public void teach(@Nullable Teaching teaching) {
     if (!Objects.equals(state().choices().teaching(), teaching)) {
       change(s -> s.withChoices(s.choices().withTeaching(teaching)));
-      review();
+      reviewing.review();
     }
   }
 
@@ -352,7 +311,7 @@ public final class Workbench implements AutoCloseable {
   public void units(Units units) {
     if (!state().choices().units().equals(units)) {
       change(s -> s.withChoices(s.choices().withUnits(units)));
-      review();
+      reviewing.review();
     }
   }
 
@@ -369,59 +328,6 @@ public final class Workbench implements AutoCloseable {
           boolean changed = shown ? hidden.remove(lineId) : hidden.add(lineId);
           return changed ? s.withChoices(s.choices().withHiddenLines(hidden)) : s;
         });
-  }
-
-  private void review() {
-    OpenSession open = state().open();
-    if (open == null) {
-      return;
-    }
-    ReviewSettings settings = state().choices().settings();
-    Teaching teaching = state().choices().teaching();
-    Units units = state().choices().units();
-    change(s -> s.withReview(s.review().underWay()));
-    tasks.cancel(TELLING);
-    tasks.submit(
-        REVIEWING,
-        "Reviewing the match",
-        progress ->
-            reviewWork.review(
-                open.session(),
-                teaching == null ? settings : teaching.of(open.session(), settings),
-                units),
-        new TaskService.Answer<>(
-            review -> {
-              change(s -> s.withReview(s.review().withLatest(review)));
-              tellAsKnownThen(review);
-            },
-            failure ->
-                change(
-                    s ->
-                        s.withReview(
-                            ReviewStatus.failed(
-                                "The review could not be worked out ("
-                                    + failure.getClass().getSimpleName()
-                                    + "). The replay is not affected.")))));
-  }
-
-  /** Works out what could be told at each moment, after the review, which shows sooner. */
-  private void tellAsKnownThen(Review review) {
-    Units units = state().choices().units();
-    tasks.submit(
-        TELLING,
-        "Working out what was known then",
-        progress -> KnownThen.of(review.session(), review.settings(), units, progress::cancelled),
-        new TaskService.Answer<>(
-            known -> change(s -> s.withReview(s.review().withKnown(known))),
-            failure ->
-                change(
-                    s ->
-                        s.withReview(
-                            s.review()
-                                .withoutKnown(
-                                    "What was known then could not be worked out ("
-                                        + failure.getClass().getSimpleName()
-                                        + "). With hindsight the match can be seen.")))));
   }
 
   static String count(int n, String noun) {

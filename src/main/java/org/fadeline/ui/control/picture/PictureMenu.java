@@ -78,7 +78,7 @@ public final class PictureMenu {
     picture
         .get()
         .ifPresentOrElse(
-            shown -> bench.putOnTalk(shown.kind().label(), shown),
+            shown -> bench.tray().putOpen(shown.kind().label(), shown),
             () -> bench.tell("There is no picture here to put on the talk"));
   }
 
