@@ -1,5 +1,6 @@
 package org.fadeline.ui.control;
 
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
@@ -52,6 +53,13 @@ public enum Icon {
     region.setStyle("-fx-shape: \"" + path + "\";");
     region.setMouseTransparent(true);
     return region;
+  }
+
+  /** Returns a button of this shape. */
+  public Button button(String words, String keys, Runnable action) {
+    Button button = on(new Button(), words, keys);
+    button.setOnAction(e -> action.run());
+    return button;
   }
 
   /** Gives a button this shape, with words for the screen reader and the tooltip. */

@@ -1,6 +1,5 @@
 package org.fadeline.ui.replay;
 
-import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -9,9 +8,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
-import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.KeysBack;
-import org.fadeline.ui.control.form.Segments;
+import org.fadeline.ui.control.play.KnowledgeChoice;
 import org.fadeline.ui.replay.Readout.Pair;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
@@ -36,13 +34,7 @@ final class ReplayHead {
     clock.setManaged(false);
     Region room = new ClockRoom(clock);
     clock.setAccessibleText("Clock at the playhead");
-    Segments<Boolean> knowledge =
-        new Segments<>(
-            "Show",
-            List.of(false, true),
-            hindsight -> hindsight ? "with hindsight" : "as known then",
-            bench::hindsight);
-    Watch.part(bench.stateProperty(), s -> s.choices().hindsight(), knowledge::choose);
+    KnowledgeChoice knowledge = new KnowledgeChoice(bench);
     KeysBack.afterClicksOn(knowledge, keysBack);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);

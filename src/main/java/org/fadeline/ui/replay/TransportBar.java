@@ -3,9 +3,7 @@ package org.fadeline.ui.replay;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
@@ -20,6 +18,8 @@ import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.KeysBack;
 import org.fadeline.ui.control.form.Segments;
+import org.fadeline.ui.control.play.PlayButton;
+import org.fadeline.ui.control.play.PlayheadSlider;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Transport;
@@ -37,15 +37,12 @@ final class TransportBar {
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final BorderPane view = new BorderPane();
-  private final Slider scrub = new Slider();
-  private final Button play = new Button();
   private final ToggleButton reverse = new ToggleButton();
   private final ToggleButton loop = new ToggleButton();
   private final TextField time = new TextField();
   private final Label between = new Label();
   private final Segments<Integer> speeds;
   private final Runnable wentTo;
-  private boolean following;
 
   /**
    * Makes the bar.
@@ -59,13 +56,10 @@ final class TransportBar {
     this.preferences = preferences;
     Transport t = bench.transport();
     speeds = new Segments<>("Speed", Transport.SPEEDS, v -> v + "×", t::speed);
-    scrub.setAccessibleText("Playhead");
+    PlayheadSlider scrub = new PlayheadSlider(bench, "Playhead");
     scrub.setId("scrub");
-    scrub.valueProperty().addListener((p, before, after) -> scrubbed(after.doubleValue()));
-    Icon.PLAY.on(play, "Play", "Space");
-    play.getStyleClass().add("play-button");
+    PlayButton play = new PlayButton(bench, "");
     play.setId("play");
-    play.setOnAction(e -> t.toggle());
     Icon.BACKWARDS.on(reverse, "Play backwards", "R");
     reverse.setOnAction(e -> t.reverse(reverse.isSelected()));
     Icon.LOOP.on(loop, "Loop what is picked, or between the two cursors", "L");
@@ -85,17 +79,14 @@ final class TransportBar {
     HBox buttons =
         new HBox(
             4,
-            button(
-                Icon.TURN_BEFORE,
-                "Previous turning point",
-                "Ctrl + Left",
-                () -> t.turningPoint(false)),
-            button(Icon.EVENT_BEFORE, "Previous event", "Left", () -> t.step(false)),
+            Icon.TURN_BEFORE.button(
+                "Previous turning point", "Ctrl + Left", () -> t.turningPoint(false)),
+            Icon.EVENT_BEFORE.button("Previous event", "Left", () -> t.step(false)),
             reverse,
             play,
-            button(Icon.EVENT_AFTER, "Next event", "Right", () -> t.step(true)),
-            button(
-                Icon.TURN_AFTER, "Next turning point", "Ctrl + Right", () -> t.turningPoint(true)),
+            Icon.EVENT_AFTER.button("Next event", "Right", () -> t.step(true)),
+            Icon.TURN_AFTER.button(
+                "Next turning point", "Ctrl + Right", () -> t.turningPoint(true)),
             loop);
     buttons.setAlignment(Pos.CENTER);
     HBox middle = new HBox(18, time, buttons, speeds);
@@ -144,27 +135,7 @@ final class TransportBar {
     return time;
   }
 
-  private static Button button(Icon icon, String words, String keys, Runnable action) {
-    Button button = icon.on(new Button(), words, keys);
-    button.setOnAction(e -> action.run());
-    return button;
-  }
-
-  private void scrubbed(double value) {
-    if (!following) {
-      bench.transport().seek(bench.state().playhead().range().from() + Math.round(value * 1000));
-    }
-  }
-
   private void follow(Playhead playhead) {
-    following = true;
-    scrub.setMax(Math.max(1, playhead.range().millis() / 1000.0));
-    scrub.setBlockIncrement(60);
-    scrub.setValue((playhead.at() - playhead.range().from()) / 1000.0);
-    following = false;
-    boolean playing = playhead.motion().playing();
-    play.setGraphic((playing ? Icon.PAUSE : Icon.PLAY).node());
-    play.setAccessibleText(playing ? "Pause" : "Play");
     reverse.setSelected(playhead.motion().reverse());
     loop.setSelected(playhead.motion().loop() != null);
     speeds.choose(playhead.motion().speed());

@@ -14,7 +14,7 @@ import javafx.scene.layout.Region;
  *
  * @param <T> type of the values
  */
-public final class Segments<T> extends HBox {
+public class Segments<T> extends HBox {
   private final List<T> values;
   private final List<ToggleButton> buttons = new ArrayList<>();
 
@@ -50,7 +50,7 @@ public final class Segments<T> extends HBox {
   }
 
   /** Shows a value as chosen; one that is not among them chooses nothing. */
-  public void choose(T value) {
+  public final void choose(T value) {
     int index = values.indexOf(value);
     for (int i = 0; i < buttons.size(); i++) {
       buttons.get(i).setSelected(i == index);
@@ -58,7 +58,7 @@ public final class Segments<T> extends HBox {
   }
 
   /** Returns the button of a value. */
-  public ToggleButton button(T value) {
+  public final ToggleButton button(T value) {
     return buttons.get(values.indexOf(value));
   }
 }
