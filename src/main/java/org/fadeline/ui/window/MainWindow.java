@@ -3,28 +3,20 @@ package org.fadeline.ui.window;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.ProgressIndicator;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.fadeline.io.open.SampleSessions;
 import org.fadeline.ui.control.Overlay;
+import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.KeyDesk;
@@ -34,7 +26,6 @@ import org.fadeline.ui.help.HelpSheet;
 import org.fadeline.ui.state.PreferenceFile;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
-import org.fadeline.ui.state.Preferences.Bounds;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -49,9 +40,10 @@ public final class MainWindow {
   private static final int LARGE_TEXT = 130;
 
   private final Stage stage;
+  private final WindowPlace place;
   private final Workbench bench;
   private final PreferenceStore preferences;
-  private final List<org.fadeline.ui.control.Screen> screens;
+  private final List<Screen> screens;
   private final BorderPane frame = new BorderPane();
   private final StackPane root = new StackPane(frame);
   private final Scene scene = new Scene(root);
@@ -60,7 +52,7 @@ public final class MainWindow {
   private final KeyDesk keys;
   private final Header header;
   private @Nullable StartScreen start;
-  private org.fadeline.ui.control.@Nullable Screen shown;
+  private @Nullable Screen shown;
 
   /**
    * Puts the window together; {@link #show} shows it.
@@ -72,9 +64,10 @@ public final class MainWindow {
       Stage stage,
       Workbench bench,
       PreferenceStore preferences,
-      List<org.fadeline.ui.control.Screen> screens,
+      List<Screen> screens,
       PathChooser paths) {
     this.stage = stage;
+    place = new WindowPlace(stage, preferences);
     this.bench = bench;
     this.preferences = preferences;
     this.screens = List.copyOf(screens);
@@ -84,7 +77,11 @@ public final class MainWindow {
     header = new Header(bench, this.screens, commands, preferences);
     frame.getStyleClass().add("frame");
     root.getChildren()
-        .addAll(new TroubleSheet(bench).view(), overlay.view(), opening(), new News(bench).view());
+        .addAll(
+            new TroubleSheet(bench).view(),
+            overlay.view(),
+            new OpeningVeil(bench).view(),
+            new News(bench).view());
     keys.listenTo(scene);
     scene.getStylesheets().add(SHEET);
     Watch.part(
@@ -111,11 +108,11 @@ public final class MainWindow {
     stage.setMinWidth(960);
     stage.setMinHeight(620);
     Watch.part(bench.stateProperty(), this::windowTitle, stage::setTitle);
-    stage.setOnHiding(e -> rememberBounds());
+    stage.setOnHiding(e -> place.remember());
     stage.setOnHidden(
         e -> {
           clock.stop();
-          this.screens.forEach(org.fadeline.ui.control.Screen::close);
+          this.screens.forEach(Screen::close);
         });
   }
 
@@ -139,36 +136,14 @@ public final class MainWindow {
   }
 
   /** Returns the screens in the order of their tabs, for tests and pictures. */
-  public List<org.fadeline.ui.control.Screen> screens() {
+  public List<Screen> screens() {
     return screens;
   }
 
   /** Shows the window where it stood last, on a visible screen. */
   public void show() {
-    List<Bounds> visible = new ArrayList<>();
-    visible.add(bounds(Screen.getPrimary()));
-    Screen.getScreens().stream().map(MainWindow::bounds).forEach(visible::add);
-    Bounds place = preferences.get().window().onto(visible);
-    stage.setX(place.x());
-    stage.setY(place.y());
-    stage.setWidth(place.width());
-    stage.setHeight(place.height());
-    stage.setMaximized(place.maximised());
+    place.take();
     stage.show();
-  }
-
-  private static Bounds bounds(Screen screen) {
-    var b = screen.getVisualBounds();
-    return new Bounds(b.getMinX(), b.getMinY(), b.getWidth(), b.getHeight(), false);
-  }
-
-  private void rememberBounds() {
-    Bounds before = preferences.get().window();
-    Bounds now =
-        stage.isMaximized()
-            ? new Bounds(before.x(), before.y(), before.width(), before.height(), true)
-            : new Bounds(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), false);
-    preferences.change(p -> p.withWindow(now));
   }
 
   /** Gives every control of the program the style of a look. */
@@ -215,7 +190,7 @@ public final class MainWindow {
   }
 
   /** The first screen that may be shown of the match in hand. */
-  private org.fadeline.ui.control.Screen firstAllowed() {
+  private Screen firstAllowed() {
     boolean barred = bench.state().figuresBarred();
     return screens.stream()
         .filter(s -> !(barred && s.facts().judges()))
@@ -260,7 +235,7 @@ public final class MainWindow {
    * Shows a screen; does nothing where it needs a match and none is open, or where the match is
    * being logged as it happens and must not be judged meanwhile.
    */
-  void show(org.fadeline.ui.control.Screen screen) {
+  void show(Screen screen) {
     boolean nothingToShow = screen.facts().needsSession() && bench.state().open() == null;
     if (nothingToShow || (screen.facts().judges() && bench.state().figuresBarred())) {
       return;
@@ -274,13 +249,6 @@ public final class MainWindow {
     header.mark(screen);
     screen.shown(true);
     screen.takeFocus();
-  }
-
-  /** Shows the screen with the given place among the tabs, from 0; others do nothing. */
-  public void showScreen(int index) {
-    if (index >= 0 && index < screens.size()) {
-      show(screens.get(index));
-    }
   }
 
   /** Shows the screen of a title; an unknown one does nothing. */
@@ -335,28 +303,6 @@ public final class MainWindow {
           e.setDropCompleted(has);
           e.consume();
         });
-  }
-
-  private Node opening() {
-    Label text = new Label();
-    ProgressIndicator turning = new ProgressIndicator();
-    turning.setMaxSize(28, 28);
-    Button cancel = new Button("Give up");
-    cancel.setOnAction(e -> bench.cancelOpening());
-    VBox box = new VBox(10, turning, text, cancel);
-    box.setAlignment(Pos.CENTER);
-    box.getStyleClass().add("sheet");
-    box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-    StackPane veil = new StackPane(box);
-    Watch.part(
-        bench.stateProperty(),
-        s -> s.activity().opening(),
-        name -> {
-          veil.setVisible(name != null);
-          text.setText(name == null ? "" : "Reading " + name);
-          turning.setProgress(name == null ? 0 : -1);
-        });
-    return veil;
   }
 
   /** Returns the commands in force now. */
