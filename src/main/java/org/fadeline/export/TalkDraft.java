@@ -67,7 +67,7 @@ public final class TalkDraft {
   public static List<Slide> season(String id) {
     return List.of(
         slide(
-            "What each line gave, hour by hour",
+            "What an hour on each line gave, hour by hour",
             List.of(),
             Picture.of(Picture.Kind.SEASON_HOURS, id),
             "Each row is a kind of line over all the matches, each column an hour since all in."),

@@ -132,20 +132,29 @@ public final class CompareCatchFigure extends StyledFigure {
     double right = plot.area.getMaxX();
     double unit = Type.width(pen.small, weights ? words.axisUnit() : "fish");
     double room = (right - plot.area.getX() - unit - 24) / 2;
-    right -= label(plot, SessionStroke.SECOND, total(false), right, room) + 18;
-    label(plot, SessionStroke.FIRST, total(true), right, room);
+    // Both are told in the same way.
+    int brief = 0;
+    while (brief < 2 && Math.max(needed(pen, true, brief), needed(pen, false, brief)) > room) {
+      brief++;
+    }
+    right -= label(plot, SessionStroke.SECOND, told(false, brief), right) + 18;
+    label(plot, SessionStroke.FIRST, told(true, brief), right);
+  }
+
+  /** Returns what a session came to: with its stroke in words, without, or those alone. */
+  private String told(boolean ofFirst, int brief) {
+    String stroke = (ofFirst ? SessionStroke.FIRST : SessionStroke.SECOND).words();
+    return List.of(stroke + ": " + total(ofFirst), total(ofFirst), stroke).get(brief);
+  }
+
+  private double needed(Pen pen, boolean ofFirst, int brief) {
+    return Type.width(pen.smallStrong, told(ofFirst, brief)) + 24 * pen.style.textScale() + 24;
   }
 
   /** Writes above the plot what a session came to, left of it a piece of its stroke. */
-  private static double label(
-      Plot plot, SessionStroke session, String total, double right, double room) {
+  private static double label(Plot plot, SessionStroke session, String text, double right) {
     Pen pen = plot.pen;
     double sample = 24 * pen.style.textScale();
-    String text =
-        Pen.fitting(
-            pen.smallStrong,
-            room - sample - 24,
-            List.of(session.words() + ": " + total, total, session.words()));
     double width = Type.width(pen.smallStrong, text);
     double baseline = plot.area.getY() - 8;
     double middle = baseline - Type.drop(pen.smallStrong);

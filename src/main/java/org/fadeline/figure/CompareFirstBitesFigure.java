@@ -107,23 +107,55 @@ public final class CompareFirstBitesFigure extends StyledFigure {
           pen.theme.secondInk());
       return;
     }
-    double scale = style.textScale();
     double head = pen.smallRow() * 2.7;
-    paintKey(pen, width);
-    int columns = (int) Math.max(1, Math.min(shown.size(), Math.floor(width / (300 * scale))));
-    int rows = (shown.size() + columns - 1) / columns;
-    double across = width / columns;
-    double down = (height - head) / rows;
+    Grid grid = Grid.of(pen, shown.size(), width, height - head);
+    paintKey(pen, width, shown.size() - grid.cells());
     double longest = longest();
-    for (int k = 0; k < shown.size(); k++) {
-      int row = k / columns;
-      Rectangle2D box =
-          new Rectangle2D.Double(k % columns * across, head + row * down, across - 6, down);
-      paint(pen, shown.get(k), box, longest);
+    for (int k = 0; k < Math.min(shown.size(), grid.cells()); k++) {
+      double x = k % grid.columns * grid.across;
+      double y = head + Math.floorDiv(k, grid.columns) * grid.down;
+      Rectangle2D box = new Rectangle2D.Double(x, y, grid.across - 6, grid.down);
+      paint(pen, shown.get(k), box, longest, grid.wordRows);
     }
   }
 
-  private void paintKey(Pen pen, double width) {
+  /** How the charts lie, and for how many of the rows of words below each there is room. */
+  private record Grid(int columns, int rows, double across, double down, int wordRows) {
+    private static final int WORD_ROWS = 3;
+
+    /** Least width of a chart without words, pixels. */
+    private static final double NARROW = 120;
+
+    /** Words first narrow the charts, then are left out; last, charts are. */
+    static Grid of(Pen pen, int charts, double width, double height) {
+      double scale = pen.style.textScale();
+      double least = pen.bodyRow() * 1.4 + pen.smallRow() * 3;
+      double squeezed = pen.bodyRow() * 1.4 + pen.smallRow() * (WORD_ROWS + 1.6) + 8;
+      int usual = columns(charts, width, 300 * scale);
+      for (int columns : new int[] {usual, columns(charts, width, NARROW * scale)}) {
+        for (int words : new int[] {WORD_ROWS, 1, 0}) {
+          int rows = (charts + columns - 1) / columns;
+          double needed = words == WORD_ROWS ? squeezed : least + words * pen.smallRow();
+          if (height / rows >= needed && (words == 0 || columns == usual)) {
+            return new Grid(columns, rows, width / columns, height / rows, words);
+          }
+        }
+      }
+      int columns = columns(charts, width, NARROW * scale);
+      int rows = (int) Math.max(1, Math.floor(height / least));
+      return new Grid(columns, rows, width / columns, height / rows, 0);
+    }
+
+    private static int columns(int charts, double width, double each) {
+      return (int) Math.max(1, Math.min(charts, Math.floor(width / each)));
+    }
+
+    int cells() {
+      return columns * rows;
+    }
+  }
+
+  private void paintKey(Pen pen, double width, int left) {
     pen.text(
         Pen.fitting(
             pen.small,
@@ -141,14 +173,18 @@ public final class CompareFirstBitesFigure extends StyledFigure {
         Pen.fitting(
             pen.small,
             width - 16,
-            List.of(
-                "First session whole, second dashed. All pairs: "
-                    + test(comparison.lines().firstBites())
-                    + ". Leaving a line because it is dead makes the times look shorter than they"
-                    + " are.",
-                "First session whole, second dashed. All pairs: "
-                    + test(comparison.lines().firstBites()),
-                "First session whole, second dashed")),
+            left > 0
+                ? List.of(
+                    "First session whole, second dashed. No room for " + left + " more",
+                    "First whole, second dashed; " + left + " more")
+                : List.of(
+                    "First session whole, second dashed. All pairs: "
+                        + test(comparison.lines().firstBites())
+                        + ". Leaving a line because it is dead makes the times look shorter than"
+                        + " they are.",
+                    "First session whole, second dashed. All pairs: "
+                        + test(comparison.lines().firstBites()),
+                    "First session whole, second dashed")),
         8,
         pen.smallRow() * 2,
         pen.small,
@@ -167,12 +203,12 @@ public final class CompareFirstBitesFigure extends StyledFigure {
     return first.rows().stream().mapToDouble(FirstBite.Stretch::exit).max().orElse(0);
   }
 
-  private void paint(Pen pen, PairedLines pair, Rectangle2D box, double longest) {
+  private void paint(Pen pen, PairedLines pair, Rectangle2D box, double longest, int wordRows) {
     double row = pen.smallRow();
     int hue = hues.getOrDefault(pair.pair().first().id(), 0);
     double left = box.getX() + Type.width(pen.small, "100") + 12;
     double top = box.getY() + pen.bodyRow() * 1.4;
-    double words = row * 3;
+    double words = row * wordRows;
     Rectangle2D area =
         new Rectangle2D.Double(
             left,
@@ -193,13 +229,16 @@ public final class CompareFirstBitesFigure extends StyledFigure {
     Color colour = pen.theme.line(hue);
     paintLine(plot, bites(pair, true), colour, SessionStroke.FIRST);
     paintLine(plot, bites(pair, false), colour, SessionStroke.SECOND);
-    String[] told = {
-      "first: " + half(bites(pair, true)),
-      "second: " + half(bites(pair, false)),
-      test(pair.firstBites())
-    };
+    List<String> told =
+        List.of(
+            test(pair.firstBites()),
+            "first: " + half(bites(pair, true)),
+            "second: " + half(bites(pair, false)));
+    if (wordRows > 1) {
+      told = List.of(told.get(1), told.get(2), told.get(0));
+    }
     double baseline = area.getMaxY() + row * 2 + 2;
-    for (String text : told) {
+    for (String text : told.subList(0, wordRows)) {
       pen.text(
           Pen.shortened(pen.small, box.getWidth() - 12, text),
           box.getX() + 8,
@@ -235,7 +274,7 @@ public final class CompareFirstBitesFigure extends StyledFigure {
             Pen.Align.RIGHT);
       }
     }
-    int about = (int) Math.max(1, area.getWidth() / (Type.width(pen.small, "000") * 3));
+    int about = (int) Math.max(2, area.getWidth() / (Type.width(pen.small, "000") * 3));
     for (double minutes : Plot.ticks(0, plot.xHigh, about)) {
       if (minutes > 0) {
         pen.fill(pen.theme.secondInk(), plot.x(minutes) - 0.5, area.getMaxY(), 1, 4);

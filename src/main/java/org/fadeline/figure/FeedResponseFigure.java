@@ -65,12 +65,12 @@ public final class FeedResponseFigure extends StyledFigure {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (bins().stream().noneMatch(b -> b.rate() != null)) {
-      pen.text(
-          "This record cannot tell: the line was not fished around a feed.",
-          14,
-          30,
-          pen.body,
-          pen.theme.secondInk());
+      double y = 14 + pen.bodyRow();
+      String none = "This record cannot tell: the line was not fished around a feed.";
+      for (String row : Pen.wrapped(pen.body, width - 28, none)) {
+        pen.text(row, 14, y, pen.body, pen.theme.secondInk());
+        y += pen.bodyRow();
+      }
       return;
     }
     double most = 1;
@@ -81,22 +81,23 @@ public final class FeedResponseFigure extends StyledFigure {
         most = Math.max(most, rate.high());
       }
     }
-    Rectangle2D area = Plot.area(pen, pen.smallRow() * 1.7, width, height, 2.2);
-    Plot plot =
-        new Plot(
-            pen,
-            area,
-            bins().get(0).fromMinute(),
-            bins().get(bins().size() - 1).toMinute(),
-            most * 1.04);
+    double top = pen.smallRow() * 1.7;
+    Rectangle2D area = Plot.area(pen, top, width, height, 2.2);
+    double from = bins().get(0).fromMinute();
+    double to = bins().get(bins().size() - 1).toMinute();
+    boolean counted = area.getWidth() / bins().size() > Type.width(pen.small, "000");
+    if (!counted) {
+      area = Plot.area(pen, top, width, height, 0.4);
+    }
+    Plot plot = new Plot(pen, area, from, to, most * 1.04);
     plot.paintY("bites an hour of bait time");
     plot.paintX("min since the feed");
     Color hue = pen.theme.line(index);
-    double row = area.getMaxY() + pen.smallRow() * 2;
-    pen.text("bites", 4, row, pen.small, pen.theme.secondInk());
-    pen.text("min", 4, row + pen.smallRow(), pen.small, pen.theme.secondInk());
     for (ResponseBin bin : bins()) {
-      paintBin(plot, bin, hue, row);
+      paintBin(plot, bin, hue);
+    }
+    if (counted) {
+      paintCounts(plot);
     }
     pen.fill(pen.theme.ink(), plot.x(0) - 1, area.getY(), 2, area.getHeight());
     // On the side where no limit stands as high as the word.
@@ -104,7 +105,7 @@ public final class FeedResponseFigure extends StyledFigure {
     pen.text(
         "fed",
         plot.x(0) + (left ? -5 : 5),
-        area.getY() + 10,
+        area.getY() + 10 * style.textScale(),
         pen.smallStrong,
         pen.theme.ink(),
         left ? Pen.Align.RIGHT : Pen.Align.LEFT);
@@ -118,26 +119,33 @@ public final class FeedResponseFigure extends StyledFigure {
         .anyMatch(bin -> bin.rate() != null && plot.y(bin.rate().high()) < word);
   }
 
-  private void paintBin(Plot plot, ResponseBin bin, Color hue, double row) {
+  private static double middle(Plot plot, ResponseBin bin) {
+    return (plot.x(bin.fromMinute()) + plot.x(bin.toMinute())) / 2;
+  }
+
+  /** Writes below each bar what it rests on. */
+  private void paintCounts(Plot plot) {
+    Pen pen = plot.pen;
+    double row = plot.area.getMaxY() + pen.smallRow() * 2;
+    double below = row + pen.smallRow();
+    pen.text("bites", 4, row, pen.small, pen.theme.secondInk());
+    pen.text("min", 4, below, pen.small, pen.theme.secondInk());
+    for (ResponseBin bin : bins()) {
+      double x = middle(plot, bin);
+      String bites = Integer.toString(bin.bites());
+      String minutes = Long.toString(Math.round(bin.baitHours() * 60));
+      pen.text(bites, x, row, pen.small, pen.theme.ink(), Pen.Align.MIDDLE);
+      pen.text(minutes, x, below, pen.small, pen.theme.secondInk(), Pen.Align.MIDDLE);
+    }
+  }
+
+  private static void paintBin(Plot plot, ResponseBin bin, Color hue) {
     Pen pen = plot.pen;
     Rate rate = bin.rate();
-    double middle = (plot.x(bin.fromMinute()) + plot.x(bin.toMinute())) / 2;
-    double room = plot.x(bin.toMinute()) - plot.x(bin.fromMinute());
-    String bites = Integer.toString(bin.bites());
-    String minutes = Long.toString(Math.round(bin.baitHours() * 60));
-    if (room > Type.width(pen.small, "000")) {
-      pen.text(bites, middle, row, pen.small, pen.theme.ink(), Pen.Align.MIDDLE);
-      pen.text(
-          minutes,
-          middle,
-          row + pen.smallRow(),
-          pen.small,
-          pen.theme.secondInk(),
-          Pen.Align.MIDDLE);
-    }
     if (rate == null) {
       return;
     }
+    double middle = middle(plot, bin);
     plot.bar(
         Theme.mix(hue, bin.fromMinute() < 0 ? 0.3 : 0.62, pen.theme.panel()),
         bin.fromMinute(),

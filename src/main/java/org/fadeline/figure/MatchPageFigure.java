@@ -88,6 +88,10 @@ public final class MatchPageFigure extends StyledFigure {
     Pen pen = new Pen(g, style);
     double scale = style.textScale();
     pen.fill(pen.theme.panel(), 0, 0, width, height);
+    if (width > height) {
+      paintAcross(pen, width, height);
+      return;
+    }
     double pad = 26;
     double y = pad + 16 * scale;
     var heading = Type.semiBold(18 * scale);
@@ -125,6 +129,23 @@ public final class MatchPageFigure extends StyledFigure {
     }
   }
 
+  /** On a slide there is room for the total and the spells; the rest are pictures of their own. */
+  private void paintAcross(Pen pen, double width, double height) {
+    double pad = 18;
+    double y = pen.bodyRow();
+    pen.text(
+        Pen.fitting(
+            pen.strong,
+            width - 2 * pad,
+            List.of(summary(), summary().substring(0, summary().lastIndexOf(',')) + ".")),
+        pad,
+        y,
+        pen.strong,
+        pen.theme.ink());
+    y += pen.bodyRow() * 0.5;
+    paintSpells(pen, new Rectangle2D.Double(pad, y, width - 2 * pad, height - y));
+  }
+
   private String where() {
     var occasion = review.session().occasion();
     String number = occasion.peg().number();
@@ -145,14 +166,29 @@ public final class MatchPageFigure extends StyledFigure {
           "No spell was recorded.", area.getX(), area.getY() + 20, pen.body, pen.theme.secondInk());
       return;
     }
-    double row = Math.min(ROW, area.getHeight() / stays.size());
+    double least = pen.smallRow() + 8;
+    int shown = (int) Math.min(stays.size(), Math.max(1, Math.floor(area.getHeight() / least)));
+    if (shown < stays.size()) {
+      // The last row is for saying so.
+      shown = Math.max(1, shown - 1);
+      pen.text(
+          "and " + (stays.size() - shown) + " later spells",
+          area.getX(),
+          area.getY() + shown * least + Type.ascent(pen.small) + 3,
+          pen.small,
+          pen.theme.secondInk());
+    }
+    double row =
+        shown < stays.size()
+            ? least
+            : Math.min(ROW * Math.max(1, style.textScale()), area.getHeight() / shown);
     boolean weights = review.summary().caught().weightG() > 0;
     double most = 0;
     for (StayOrGo stay : stays) {
       Rate rate = weights ? stay.paid().weight() : stay.paid().fish();
       most = rate == null ? most : Math.max(most, rate.perHour());
     }
-    for (int i = 0; i < stays.size(); i++) {
+    for (int i = 0; i < shown; i++) {
       StayOrGo stay = stays.get(i);
       Rate rate = weights ? stay.paid().weight() : stay.paid().fish();
       paintSpell(

@@ -75,11 +75,17 @@ final class PegFeatures {
   }
 
   private double belowWeather() {
+    return belowWeather(layout);
+  }
+
+  /** Returns where the words on the weather end, pixels from the top. */
+  static double belowWeather(PegLayout layout) {
     return BELOW_WEATHER * Math.max(1, layout.style.textScale());
   }
 
   private boolean isBesideWeather(Rectangle2D box) {
-    double room = layout.isWeatherShort() ? 64 : WEATHER_WIDTH * layout.style.textScale();
+    double room =
+        layout.isWeatherShort() ? belowWeather() : WEATHER_WIDTH * layout.style.textScale();
     return layout.isWeatherRight() ? box.getMaxX() < layout.width - room : box.getX() > room;
   }
 

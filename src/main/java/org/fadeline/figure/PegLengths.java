@@ -88,7 +88,9 @@ final class PegLengths {
     }
     double across = layout.width - 8 - labelWidth / 2 - layout.angler().getX();
     double y = layout.angler().getY() - Math.sqrt(Math.max(0, radius * radius - across * across));
-    return y > 14 && y < layout.bankTop() - 14
+    // Nor does it stand under the rose.
+    double top = layout.isWeatherRight() ? PegFeatures.belowWeather(layout) + high / 2 : 14;
+    return y > top && y < layout.bankTop() - 14
         ? new Rectangle2D.Double(layout.width - 11 - labelWidth, y - high / 2, labelWidth + 6, high)
         : null;
   }

@@ -83,15 +83,16 @@ final class Plot {
     pen.text(unit, area.getX() - 2, area.getY() - 8, pen.small, pen.theme.secondInk());
   }
 
-  /** Draws numbers below the foot; the unit follows the last. */
-  void paintX(String unit) {
+  /** Draws numbers below the foot; the unit follows the last, alone where there is no room. */
+  void paintX(String what) {
     int about = (int) Math.max(2, area.getWidth() / (Type.width(pen.small, "0000") * 2.4));
     double base = area.getMaxY() + pen.smallRow();
     double right = area.getMaxX() + 14;
-    double unitLeft = right - Type.width(pen.small, unit);
     // A scale needs two numbers, and a long unit may leave room for one only.
-    boolean scaled =
-        ticks(xLow, xHigh, about).stream().filter(v -> clearOf(unitLeft, v)).count() > 1;
+    boolean roomy = scaled(2 * about, right - Type.width(pen.small, what));
+    String unit = roomy || what.isEmpty() ? what : what.substring(0, (what + " ").indexOf(' '));
+    double unitLeft = right - Type.width(pen.small, unit);
+    boolean scaled = scaled(about, unitLeft);
     for (double value : ticks(xLow, xHigh, scaled ? about : 2 * about)) {
       pen.fill(pen.theme.secondInk(), x(value) - 0.5, area.getMaxY(), 1, 4);
       if (clearOf(unitLeft, value)) {
@@ -99,6 +100,10 @@ final class Plot {
       }
     }
     pen.text(unit, right, base, pen.small, pen.theme.secondInk(), Pen.Align.RIGHT);
+  }
+
+  private boolean scaled(int about, double unitLeft) {
+    return ticks(xLow, xHigh, about).stream().filter(v -> clearOf(unitLeft, v)).count() > 1;
   }
 
   private boolean clearOf(double left, double value) {

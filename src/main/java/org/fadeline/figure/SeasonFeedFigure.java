@@ -153,12 +153,15 @@ public final class SeasonFeedFigure extends SeasonFigure {
                 .toList();
     String unit = (weights ? words.axisUnit() : "fish") + " an hour fished, against times fed";
     pen.text(
-        Pen.shortened(
+        Pen.fitting(
             pen.small,
             width - 28,
-            unit
-                + ". Bars: the half fed less, the half fed more"
-                + (left > 0 ? "; " + left + " more in the table" : "")),
+            List.of(
+                unit
+                    + ". Bars: the half fed less, the half fed more"
+                    + (left > 0 ? "; " + left + " more in the table" : ""),
+                unit + ". Bars: the half fed less, the half fed more",
+                unit)),
         14,
         pen.smallRow(),
         pen.small,

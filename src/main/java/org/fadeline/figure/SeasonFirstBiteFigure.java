@@ -105,9 +105,16 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
 
   private static double last(FirstBiteGroup group) {
     Curve curve = group.curve();
-    return curve == null
-        ? 0
-        : curve.steps().stream().mapToDouble(FirstBite.Step::minutes).max().orElse(0);
+    if (curve == null) {
+      return 0;
+    }
+    // Nothing is to be seen of a curve that has reached the top.
+    return curve.steps().stream()
+        .filter(step -> step.survival() <= 0)
+        .mapToDouble(FirstBite.Step::minutes)
+        .min()
+        .orElseGet(
+            () -> curve.steps().stream().mapToDouble(FirstBite.Step::minutes).max().orElse(0));
   }
 
   /** Draws a curve; returns the height it ends at. */

@@ -3,6 +3,7 @@ package org.fadeline.figure;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.PastPlainTally;
 import org.fadeline.analysis.season.SessionSummary;
@@ -78,12 +79,15 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
     Plot plot =
         new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, Math.max(10, most * 1.08));
     plot.paintY(
-        Pen.shortened(
-            pen.small,
+        captioned(
+            pen,
             width - area.getX() - 8,
-            "min stayed past plain (ring: none)"
-                + (unjudged() == 0 ? "" : ". " + notYet())
-                + (undatedLeftOut().isEmpty() ? "" : ". " + undatedLeftOut())));
+            "min stayed past plain (ring: none)",
+            String.join(
+                ". ",
+                Stream.of(unjudged() == 0 ? "" : notYet(), undatedLeftOut())
+                    .filter(text -> !text.isEmpty())
+                    .toList())));
     DayAxis.paint(plot, judged, width);
     double radius = pointRadius(judged.size());
     for (SessionSummary session : judged) {

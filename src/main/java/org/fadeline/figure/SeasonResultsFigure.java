@@ -88,11 +88,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
     double last = date(n - 1).toEpochDay();
     Plot plot = new Plot(pen, area, first - 1, Math.max(last, first + 1) + 1, most * 1.08);
     String what = weights ? words.axisUnit() + " logged (ring: at the scales)" : "fish landed";
-    plot.paintY(
-        Pen.shortened(
-            pen.small,
-            width - area.getX() - 8,
-            undatedLeftOut().isEmpty() ? what : what + ". " + undatedLeftOut()));
+    plot.paintY(captioned(pen, width - area.getX() - 8, what, undatedLeftOut()));
     DayAxis.paint(plot, dated, width);
     double radius = pointRadius(n);
     for (SessionSummary session : dated) {

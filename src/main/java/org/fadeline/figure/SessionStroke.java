@@ -1,6 +1,7 @@
 package org.fadeline.figure;
 
 import java.awt.geom.Line2D;
+import java.util.List;
 import java.util.Locale;
 import org.fadeline.model.Session;
 
@@ -33,20 +34,17 @@ enum SessionStroke {
   /** Draws a piece of its stroke and what session it is. */
   void paintHeading(Pen pen, Session session, double x, double baseline, double width) {
     double length = 26 * pen.style.textScale();
+    String day = ": " + DayAxis.say(session.occasion().date());
+    String title =
+        ": " + session.occasion().title() + ", " + DayAxis.say(session.occasion().date());
+    // Both are told in the same way: by what the longer word leaves room for.
+    String what =
+        Pen.fitting(
+            pen.strong,
+            width - length - 8 - Type.width(pen.strong, SECOND.word),
+            List.of(title, day));
     double middle = baseline - Type.drop(pen.strong);
     pen.stroke(pen.theme.ink(), 2.2, dash(), new Line2D.Double(x, middle, x + length, middle));
-    pen.text(
-        Pen.shortened(
-            pen.strong,
-            width - length - 8,
-            word
-                + ": "
-                + session.occasion().title()
-                + ", "
-                + DayAxis.say(session.occasion().date())),
-        x + length + 8,
-        baseline,
-        pen.strong,
-        pen.theme.ink());
+    pen.text(word + what, x + length + 8, baseline, pen.strong, pen.theme.ink());
   }
 }

@@ -17,7 +17,8 @@ import org.fadeline.model.talk.Talk;
 import org.junit.jupiter.api.Test;
 
 class SlideChecksTest {
-  private final TalkMaterial material = new TalkMaterial(Map.of("a", Fixtures.carpMatch()));
+  private final TalkMaterial material =
+      new TalkMaterial(Map.of("a", Fixtures.carpMatch(), "b", Fixtures.springMatch()));
   private final Talk talk =
       TalkDraft.of(List.of(new Source("a", Path.of("a"))), material, Look.USUAL, true);
 
@@ -54,7 +55,10 @@ class SlideChecksTest {
 
   @Test
   void aPictureWithSmallTextIsSaid() {
-    Slide page = Slide.EMPTY.withTitle("All").withPicture(Picture.of(Picture.Kind.MATCH_PAGE, "a"));
+    Slide page =
+        Slide.EMPTY
+            .withTitle("All")
+            .withPicture(Picture.of(Picture.Kind.COMPARE_TIMELINES, "a", "b"));
     assertTrue(String.join(" ", found(page)).contains("points; below 24"), found(page)::toString);
   }
 }
