@@ -257,6 +257,31 @@ class TalkScreenTest {
     WaitForAsyncUtils.waitForFxEvents();
   }
 
+  /** A slide is drawn behind; when it is, what is being typed meanwhile must not be taken away. */
+  @Test
+  void aTimeBeingTypedStaysWhenTheSlideIsShownAnew(FxRobot robot) {
+    draft(robot);
+    robot.interact(() -> slides(robot).getSelectionModel().select(1));
+    WaitForAsyncUtils.waitForFxEvents();
+    TextField to =
+        robot
+            .lookup(
+                (Node n) ->
+                    n instanceof TextField f
+                        && String.valueOf(f.getAccessibleText()).startsWith("To,"))
+            .query();
+    robot.interact(to::requestFocus);
+    robot.interact(() -> to.setText("12:40"));
+    robot.interact(() -> title(robot).setText("Shown anew"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals("12:40", to.getText());
+    robot.interact(() -> slides(robot).requestFocus());
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals("12:40", to.getText());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals("", to.getText(), "it was taken, and is taken back as a step");
+  }
+
   @Test
   void everyPictureOfOneMatchCanBeChosen(FxRobot robot) {
     draft(robot);

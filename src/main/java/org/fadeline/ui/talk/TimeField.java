@@ -53,7 +53,12 @@ final class TimeField {
       zone = session.occasion().zone();
       near = session.match().allIn() + session.match().lengthMillis() / 2;
     }
+    String before = shown;
     shown = at == null ? "" : at % 60_000 == 0 ? Say.shortClock(at, zone) : Say.clock(at, zone);
+    if (field.isFocused() && shown.equals(before) && !field.getText().equals(shown)) {
+      // Something else has changed or been drawn while a time is being typed here.
+      return;
+    }
     field.setText(shown);
     field.pseudoClassStateChanged(ERROR, false);
   }
