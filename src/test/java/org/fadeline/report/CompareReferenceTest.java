@@ -1,5 +1,6 @@
 package org.fadeline.report;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -55,8 +56,7 @@ class CompareReferenceTest {
 
   /** The rates of one kind by the name of their pair, as they stand in the JSON. */
   private static Map<String, JsonNode> rates(List<String> names) {
-    JsonNode root =
-        JsonMapper.builder().build().readTree(CompareJson.toJson(compare(names)));
+    JsonNode root = JsonMapper.builder().build().readTree(CompareJson.toJson(compare(names)));
     Map<String, JsonNode> found = new TreeMap<>();
     String lead = names.get(0) + " ";
     for (String rate : new String[] {"fishRate", "biteRate"}) {
@@ -131,7 +131,7 @@ class CompareReferenceTest {
     assertEquals(ours.size(), expected.size());
     assertTrue(expected.size() >= 18, "pairs and wholes of both: " + expected.size());
     for (CSVRecord row : expected) {
-      JsonNode node = ours.get(row.get("pair") + "," + row.get("rate"));
+      JsonNode node = requireNonNull(ours.get(row.get("pair") + "," + row.get("rate")));
       same(row, "ratio", node, "ratio");
       same(row, "low", node, "low");
       same(row, "high", node, "high");
@@ -158,7 +158,7 @@ class CompareReferenceTest {
     }
     int told = 0;
     for (CSVRecord row : ReferenceData.rows("r/compare_log_rank.csv")) {
-      JsonNode node = ours.get(row.get("pair"));
+      JsonNode node = requireNonNull(ours.get(row.get("pair")));
       assertEquals(ReferenceData.number(row, "observed"), node.get("firstObserved").asDouble());
       if (node.get("chiSquare").isNull()) {
         // Nobody of both was at risk at any bite: R's test has nothing to go by either.

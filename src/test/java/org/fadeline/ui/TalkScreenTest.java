@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
@@ -14,11 +15,13 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Spinner;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.Source;
@@ -36,6 +39,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -151,6 +155,46 @@ class TalkScreenTest {
     assertFalse(said(robot).contains("Invented Pool"), said(robot));
     Label left = robot.lookup("#left-out").query();
     assertTrue(left.getText().contains("Invented Pool, peg 14"), left.getText());
+    write(robot, "PPTX", () -> {});
+    assertEquals("talk.pptx", paths.last().name(), "nor does the file's name tell");
+  }
+
+  /** Asks for a kind, changes what it asks, and presses the button as a hand does. */
+  private void write(FxRobot robot, String as, Runnable change) {
+    Button open = robot.lookup("#write").query();
+    robot.interact(open::fire);
+    WaitForAsyncUtils.waitForFxEvents();
+    ComboBox<?> box = robot.lookup("#write-as").query();
+    List<String> kinds = box.getItems().stream().map(String::valueOf).toList();
+    robot.interact(() -> box.getSelectionModel().select(kinds.indexOf(as)));
+    robot.interact(change);
+    Button go = robot.lookup("#write-go").query();
+    robot.interact(go::requestFocus);
+    robot.interact(go::fire);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  @Test
+  void theWidthTypedIsTheWidthWritten(FxRobot robot, @TempDir Path folder) throws IOException {
+    draft(robot);
+    Path file = folder.resolve("one.png");
+    paths.answer(file);
+    write(
+        robot,
+        "ONE_PNG",
+        () -> {
+          TextField width =
+              robot
+                  .lookup(
+                      (Node n) ->
+                          n instanceof Spinner<?> spinner
+                              && "Width in pixels".equals(spinner.getAccessibleText()))
+                  .queryAs(Spinner.class)
+                  .getEditor();
+          width.requestFocus();
+          width.setText("800");
+        });
+    assertEquals(800, ImageIO.read(file.toFile()).getWidth());
   }
 
   @Test

@@ -166,6 +166,13 @@ final class TalkDesk {
     return FileNames.of(title.isBlank() ? "talk" : title, ending);
   }
 
+  /** What is shown to others does not tell by its name what it leaves out. */
+  private String nameToShow(String ending) {
+    return model.state().talk().discretion().unnamed()
+        ? FileNames.of("talk", ending)
+        : name(ending);
+  }
+
   private Question question(String title, Kind... kinds) {
     SlideWork.Open open = openSession();
     Path near =
@@ -198,7 +205,7 @@ final class TalkDesk {
     String ending = "." + output.ending();
     return paths.save(
         question(output.label(), Kind.of(output.label(), "*" + ending))
-            .named(name(output.ending())),
+            .named(nameToShow(output.ending())),
         ending);
   }
 
