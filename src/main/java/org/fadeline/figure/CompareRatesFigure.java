@@ -5,12 +5,12 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairRates;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.RatePair;
+import org.fadeline.analysis.compare.RatioText;
 import org.fadeline.stats.Interval;
 import org.jspecify.annotations.Nullable;
 
@@ -73,22 +73,12 @@ public final class CompareRatesFigure extends StyledFigure {
     if (ratio == null || ratio.value() == null) {
       return "cannot tell";
     }
-    return times(ratio.value())
+    return RatioText.of(ratio.value())
         + " ("
-        + limits(ratio.fishing())
+        + RatioText.of(ratio.fishing())
         + "; with days "
-        + limits(ratio.widest())
+        + RatioText.of(ratio.widest())
         + ")";
-  }
-
-  private static String limits(Interval limits) {
-    return times(limits.low()) + "–" + times(limits.high());
-  }
-
-  private static String times(double value) {
-    return Double.isInfinite(value)
-        ? "no limit"
-        : String.format(Locale.ROOT, value < 9.95 ? "%.2f" : "%.0f", value);
   }
 
   @Override

@@ -15,6 +15,7 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.PairedLines;
 import org.fadeline.analysis.compare.Comparison.Side;
 import org.fadeline.analysis.compare.RatePair;
+import org.fadeline.analysis.compare.RatioText;
 import org.fadeline.analysis.compare.RunningCatch;
 import org.fadeline.model.Line;
 import org.fadeline.model.Units;
@@ -171,9 +172,9 @@ public final class CompareText {
         what,
         rate(pair.first(), weight),
         rate(pair.second(), weight),
-        value == null ? "–" : times(value),
-        ratio == null ? "–" : times(ratio.fishing().low()) + "–" + times(ratio.fishing().high()),
-        ratio == null ? "–" : times(ratio.widest().low()) + "–" + times(ratio.widest().high()));
+        value == null ? "–" : RatioText.of(value),
+        ratio == null ? "–" : RatioText.of(ratio.fishing()),
+        ratio == null ? "–" : RatioText.of(ratio.widest()));
   }
 
   private String rate(RatePair.Side side, boolean weight) {
@@ -184,12 +185,6 @@ public final class CompareText {
       return "–";
     }
     return weight ? first.weight(side.rate().perHour()) : SentenceText.rate(side.rate().perHour());
-  }
-
-  private static String times(double value) {
-    return Double.isInfinite(value)
-        ? "no limit"
-        : String.format(Locale.ROOT, value < 9.95 ? "%.2f" : "%.0f", value);
   }
 
   private void side(String lead, Side side, SentenceText words) {

@@ -132,11 +132,9 @@ final class WhatDiffered {
         daysAlone ? ", and that much they can" : "");
   }
 
+  /** A sentence has room to say which limit there is none of. */
   private static String times(double value) {
-    if (value == Double.POSITIVE_INFINITY) {
-      return "no upper limit";
-    }
-    return String.format(Locale.ROOT, value < 9.95 ? "%.2f" : "%.0f", value);
+    return value == Double.POSITIVE_INFINITY ? "no upper limit" : RatioText.of(value);
   }
 
   /** One share of the difference and its sentence. */

@@ -12,8 +12,8 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.Comparison.Side;
 import org.fadeline.analysis.compare.LinePair;
 import org.fadeline.analysis.compare.RatePair;
+import org.fadeline.analysis.compare.RatioText;
 import org.fadeline.model.Units;
-import org.fadeline.stats.Interval;
 import org.fadeline.stats.LogRank;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
@@ -36,33 +36,23 @@ final class CompareWords {
   static String ratio(RatePair pair) {
     RatePair.Ratio ratio = pair.ratio();
     Double value = ratio == null ? null : ratio.value();
-    return value == null ? "–" : times(value);
+    return value == null ? "–" : RatioText.of(value);
   }
 
   /** Returns the limits from what was caught alone. */
   static String exact(RatePair pair) {
-    return pair.ratio() == null ? "–" : limits(pair.ratio().fishing());
+    return pair.ratio() == null ? "–" : RatioText.of(pair.ratio().fishing());
   }
 
   /** Returns the limits that allow for days differing by themselves. */
   static String wide(RatePair pair) {
-    return pair.ratio() == null ? "–" : limits(pair.ratio().widest());
+    return pair.ratio() == null ? "–" : RatioText.of(pair.ratio().widest());
   }
 
   /** Returns the p-value where one may be given: with a spread between days that was learned. */
   static String p(RatePair pair) {
     Double p = pair.ratio() == null ? null : pair.ratio().p();
     return p == null ? "" : p(p);
-  }
-
-  private static String limits(Interval limits) {
-    return times(limits.low()) + "–" + times(limits.high());
-  }
-
-  private static String times(double value) {
-    return Double.isInfinite(value)
-        ? "no limit"
-        : String.format(Locale.ROOT, value < 9.95 ? "%.2f" : "%.0f", value);
   }
 
   static String p(double p) {
