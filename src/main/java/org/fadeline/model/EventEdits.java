@@ -105,7 +105,7 @@ public final class EventEdits {
     Fish caught =
         fish.count() >= 1 ? fish : new Fish(1, fish.species(), fish.grams(), fish.weighed());
     Feed feed = event instanceof SessionEvent.Fed fed ? fed.feed() : Feed.UNKNOWN;
-    String reason = reason(event);
+    String reason = event.reasonOrNull();
     return switch (kind) {
       case CAST -> new SessionEvent.Cast(stamp);
       case BITE -> new SessionEvent.Bite(stamp);
@@ -129,16 +129,5 @@ public final class EventEdits {
       case ALL_IN -> new SessionEvent.AllIn(stamp);
       case ALL_OUT -> new SessionEvent.AllOut(stamp);
     };
-  }
-
-  /** Returns why a line was left, the rig came out or the match stopped, or null. */
-  public static @Nullable String reason(SessionEvent event) {
-    if (event instanceof SessionEvent.Move move) {
-      return move.reason();
-    }
-    if (event instanceof SessionEvent.Off off) {
-      return off.reason();
-    }
-    return event instanceof SessionEvent.Stopped stopped ? stopped.reason() : null;
   }
 }

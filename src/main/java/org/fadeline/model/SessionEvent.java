@@ -60,6 +60,16 @@ public sealed interface SessionEvent {
     return null;
   }
 
+  /** Returns why a line was left, the rig came out or the match stopped, or null. */
+  default @Nullable String reasonOrNull() {
+    return switch (kind()) {
+      case MOVE -> ((Move) this).reason();
+      case OFF -> ((Off) this).reason();
+      case STOPPED -> ((Stopped) this).reason();
+      default -> null;
+    };
+  }
+
   /**
    * A put-in of a pole rig, or a cast.
    *

@@ -3,7 +3,6 @@ package org.fadeline.ui.imports;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fadeline.model.EventEdits;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
@@ -35,7 +34,7 @@ final class EventWords {
     if (event instanceof SessionEvent.Fed fed) {
       feed(words, fed.feed());
     }
-    add(words, EventEdits.reason(event));
+    add(words, event.reasonOrNull());
     return String.join(", ", words);
   }
 

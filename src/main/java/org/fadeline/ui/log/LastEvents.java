@@ -11,7 +11,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.model.EventEdits;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Session;
@@ -112,7 +111,7 @@ final class LastEvents {
     if (event instanceof SessionEvent.Net net && net.net() != null) {
       return Optional.of("number " + net.net());
     }
-    return Optional.ofNullable(EventEdits.reason(event));
+    return Optional.ofNullable(event.reasonOrNull());
   }
 
   private static Optional<String> fish(Fish fish, Units units) {

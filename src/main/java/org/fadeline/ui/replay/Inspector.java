@@ -231,7 +231,7 @@ final class Inspector {
     box.setPrefWidth(130);
     box.setId("event-reason");
     box.setAccessibleText("Reason");
-    String now = EventEdits.reason(event);
+    String now = event.reasonOrNull();
     box.setValue(now == null ? "" : now);
     OneChoice.of(
         box,
