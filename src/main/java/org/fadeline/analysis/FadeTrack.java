@@ -9,6 +9,7 @@ import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.stats.Bunching;
+import org.fadeline.stats.ChangePointBins;
 import org.fadeline.stats.FadeRecord;
 
 /** One line's record of bites in bait minutes, and the way back to the clock. */
@@ -18,6 +19,8 @@ public final class FadeTrack {
   private final boolean empty;
   private final FadeRecord record;
   private final LineEffort line;
+  private final ReviewSettings.Measure measure;
+  private final Grade grade;
 
   /**
    * Takes the bites of one line.
@@ -29,6 +32,8 @@ public final class FadeTrack {
    */
   public FadeTrack(Session session, LineEffort line, ReviewSettings.Measure measure, Grade grade) {
     this.line = line;
+    this.measure = measure;
+    this.grade = grade;
     clock = new BaitClock(line);
     for (Spell spell : line.spells()) {
       if (isTimed(spell.index())) {
@@ -66,6 +71,38 @@ public final class FadeTrack {
   /** Returns whether a spell has any bait time. */
   private boolean isTimed(int spell) {
     return clock.spellEnd(spell) > clock.spellStart(spell);
+  }
+
+  /** Returns the bites by minutes since each visit began. */
+  Visits visits() {
+    if (!record.even()) {
+      double[] counts = new double[record.size()];
+      double[] hours = new double[counts.length];
+      double[] minutes = new double[counts.length];
+      for (FadeRecord.Spell spell : record.spells()) {
+        for (int i = spell.from(); i < spell.to(); i++) {
+          counts[i] = record.count(i);
+          hours[i] = (record.edge(i + 1) - record.edge(i)) / 60;
+          minutes[i] = (record.edge(i + 1) + record.edge(i)) / 2 - spell.startMinute();
+        }
+      }
+      return new Visits(spellIndices.size(), ChangePointBins.of(counts, hours), minutes);
+    }
+    double[] lengths = new double[spellIndices.size()];
+    double[][] bites = new double[lengths.length][];
+    for (int i = 0; i < lengths.length; i++) {
+      int spell = spellIndices.get(i);
+      double start = clock.spellStart(spell);
+      double length = clock.spellEnd(spell) - start;
+      lengths[i] = length;
+      bites[i] =
+          line.bitesOf(line.spells().get(spell)).stream()
+              .filter(bite -> counts(bite, measure, grade))
+              .mapToDouble(bite -> clock.minutesAt(bite.at()) - start)
+              .map(minute -> Math.min(length, Math.max(0, minute)))
+              .toArray();
+    }
+    return Visits.of(lengths, bites);
   }
 
   private double[] ends() {
@@ -181,6 +218,7 @@ public final class FadeTrack {
     List<Long> since = new ArrayList<>();
     List<Double> factors = new ArrayList<>();
     addUp(
+        new Bunching(),
         (bunching, closed) -> {
           since.add(closed);
           factors.add(bunching.factor());
@@ -195,7 +233,16 @@ public final class FadeTrack {
 
   /** Returns how far the bites bunch over the whole record, which must be one of times. */
   public Bunching bunching() {
-    return addUp((bunching, closed) -> {});
+    return addUp(new Bunching(), (bunching, closed) -> {});
+  }
+
+  /**
+   * Returns the bunching factor over the whole record, 1 where it is one of reports.
+   *
+   * @param before the factor expected beforehand, 1 or more
+   */
+  double bunching(double before) {
+    return record.even() ? addUp(new Bunching(before), (bunching, closed) -> {}).factor() : 1;
   }
 
   /** Is told of each block of bins as it closes. */
@@ -203,8 +250,7 @@ public final class FadeTrack {
     void closed(Bunching bunching, long at);
   }
 
-  private Bunching addUp(BlockWatch watch) {
-    Bunching bunching = new Bunching();
+  private Bunching addUp(Bunching bunching, BlockWatch watch) {
     for (int s = 0; s < record.spells().size(); s++) {
       FadeRecord.Spell spell = record.spells().get(s);
       Spell onClock = line.spells().get(spellIndices.get(s));

@@ -81,15 +81,36 @@ final class Fades {
     return fades;
   }
 
-  /** Returns what counts as a fade on a line. */
-  static FadeOptions options(ReviewSettings settings, Line line) {
+  /** Returns the record of a line, and where its clock is coarse the draws of it after that. */
+  List<FadeTrack> tracks(LineEffort line) {
+    List<FadeTrack> all = new ArrayList<>(List.of(track(line)));
+    for (Map<String, FadeTrack> other : imputed) {
+      FadeTrack sameLine = other.get(line.line().id());
+      if (sameLine != null) {
+        all.add(sameLine);
+      }
+    }
+    return all;
+  }
+
+  /** Returns the bunching expected of a line beforehand. */
+  double bunchingBefore(Line line) {
+    return bunchingBefore(settings, line);
+  }
+
+  private static double bunchingBefore(ReviewSettings settings, Line line) {
     LearnedPriors learned = settings.learned();
     LearnedPriors.Kind kind = learned == null ? null : learned.of(line);
+    return kind == null ? 1 : kind.bunching();
+  }
+
+  /** Returns what counts as a fade on a line. */
+  static FadeOptions options(ReviewSettings settings, Line line) {
     return FadeOptions.DEFAULT
         .withHazard(settings.changeHazard())
         .withCallLevel(settings.callLevel())
         .withSeed(settings.seed())
-        .withBunching(kind == null ? 1 : kind.bunching());
+        .withBunching(bunchingBefore(settings, line));
   }
 
   /** Puts a moment of a track back on the clock, without its density. */

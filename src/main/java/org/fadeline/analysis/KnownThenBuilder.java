@@ -174,7 +174,8 @@ final class KnownThenBuilder {
               line.caught(),
               LineReview.Rates.NOT_FISHED,
               firstBites == null ? FirstBite.NONE : firstBites.stretchesOf(line),
-              calls.of(line)));
+              calls.of(line),
+              null));
     }
     return lines;
   }

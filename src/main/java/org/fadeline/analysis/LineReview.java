@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param rates its rates, each null where it was not fished
  * @param firstBite time to first bite after feeding
  * @param fades one entry for each spell of at least 20 bait minutes
+ * @param leaving how long a stay on it pays; null where it was never fished with a bait in, or not
+ *     looked for
  */
 public record LineReview(
     Line line,
@@ -20,7 +22,8 @@ public record LineReview(
     Caught caught,
     Rates rates,
     FirstBite firstBite,
-    List<Fade> fades) {
+    List<Fade> fades,
+    @Nullable LeavingRule leaving) {
   /** Copies the lists. */
   public LineReview {
     spells = List.copyOf(spells);

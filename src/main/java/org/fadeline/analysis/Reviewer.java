@@ -47,6 +47,7 @@ public final class Reviewer {
 
   private Review review() {
     Fades fades = new Fades(effort, settings, grade, precision, words);
+    LeavingRules leaving = new LeavingRules(settings, grade, fades, words);
     FirstBites firstBites = new FirstBites(effort);
     RollingRates rollingRates = new RollingRates(session.match(), settings);
     List<LineReview> lines = new ArrayList<>();
@@ -62,7 +63,8 @@ public final class Reviewer {
               caught,
               Rates.ofLine(line, effort.unassigned()),
               firstBites.of(line),
-              fades.of(line)));
+              fades.of(line),
+              leaving.of(line)));
       // Counts tell nothing finer than the time between two of them.
       if (grade != Grade.COUNTS) {
         rolling.add(rollingRates.of(line, effort.unassigned(), fades.bunchingInTime(line)));

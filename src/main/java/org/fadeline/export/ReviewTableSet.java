@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.fadeline.analysis.Course.Quarter;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.FirstBite;
+import org.fadeline.analysis.LeavingRule;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.Review;
@@ -30,6 +31,7 @@ public final class ReviewTableSet {
         tables.lines(),
         tables.spells(),
         tables.fades(),
+        tables.leaving(),
         FirstBiteTables.stretches(review),
         FirstBiteTables.curves(review),
         tables.feedResponse(),
@@ -161,6 +163,47 @@ public final class ReviewTableSet {
             "bites a bait hour before",
             "after",
             "bunching",
+            "in words"),
+        rows);
+  }
+
+  private Table leaving() {
+    List<List<@Nullable Object>> rows = new ArrayList<>();
+    for (LineReview line : review.lines()) {
+      LeavingRule rule = line.leaving();
+      if (rule != null) {
+        LeavingRule.Decline decline = rule.decline();
+        LeavingRule.LeaveAfter leave = rule.leaveAfter();
+        rows.add(
+            Table.row(
+                line.line().name(),
+                rule.visits(),
+                rule.bites(),
+                rule.movingMinutes(),
+                decline == null ? null : decline.startingRate(),
+                decline == null ? null : decline.halfLifeMinutes(),
+                decline == null ? null : decline.wide().p(),
+                decline == null ? null : decline.bunching(),
+                leave == null ? null : leave.minutes(),
+                leave == null ? null : leave.wide().low(),
+                leave == null ? null : leave.wide().high(),
+                rule.wording()));
+      }
+    }
+    return new Table(
+        "leaving times",
+        List.of(
+            "line",
+            "visits",
+            "bites",
+            "move min",
+            "bites a bait hour at first",
+            "halves in min",
+            "p",
+            "bunching",
+            "leave after bait min",
+            "low",
+            "high",
             "in words"),
         rows);
   }

@@ -142,6 +142,7 @@ public final class ReviewJson {
     node.set("firstBite", new FirstBiteJson(session).of(line.firstBite()));
     ArrayNode fades = node.putArray("fades");
     line.fades().forEach(f -> fades.add(fade(f)));
+    node.set("leavingRule", LeavingJson.of(line.leaving()));
     return node;
   }
 

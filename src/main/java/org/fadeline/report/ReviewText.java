@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import org.fadeline.analysis.Course;
 import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.LeavingRule;
+import org.fadeline.analysis.LeavingRule.Withheld;
 import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.NetScale;
@@ -49,6 +51,7 @@ public final class ReviewText {
     lessons();
     lines();
     stays();
+    leaving();
     firstBites();
     finish();
     warnings();
@@ -177,6 +180,29 @@ public final class ReviewText {
     boolean any = review.stays().stream().map(StayOrGo::fade).anyMatch(ReviewText::faded);
     if (any && !plain) {
       out.paragraph("  ", "None of these fades was plain while the line was still being fished.");
+    }
+  }
+
+  /** Lines with too few visits are told of together. */
+  private void leaving() {
+    out.heading("How long a stay pays, a guide");
+    List<String> few = new ArrayList<>();
+    for (LineReview line : review.lines()) {
+      LeavingRule rule = line.leaving();
+      if (rule != null && rule.withheld() == Withheld.FEW_VISITS) {
+        few.add(words.line(line.line().id()));
+      } else if (rule != null) {
+        out.paragraph("  ", rule.wording());
+      }
+    }
+    if (!few.isEmpty()) {
+      out.paragraph(
+          "  ",
+          "It takes "
+              + LeavingRule.LEAST_VISITS
+              + " visits to a line to tell; there were fewer to "
+              + String.join(", ", few)
+              + ".");
     }
   }
 
