@@ -73,6 +73,17 @@ public final class FadeTrack {
     return clock.spellEnd(spell) > clock.spellStart(spell);
   }
 
+  /** Returns the bites of a spell dated in [from, to], and the bait minutes of that stretch. */
+  Recovery.Stretch counted(Spell spell, long from, long to) {
+    long bites =
+        line.bitesOf(spell).stream()
+            .filter(bite -> counts(bite, measure, grade) && bite.at() >= from && bite.at() <= to)
+            .count();
+    return new Recovery.Stretch(
+        (int) bites,
+        SpanMath.overlapMillis(spell.baitSpans(), from, to) / TimeSpan.MILLIS_PER_MINUTE);
+  }
+
   /** Returns the bites by minutes since each visit began. */
   Visits visits() {
     if (!record.even()) {

@@ -93,6 +93,11 @@ final class Fades {
     return all;
   }
 
+  /** Returns the bites of a spell in a stretch of clock, and how long a bait was in then. */
+  Recovery.Stretch counted(LineEffort line, Spell spell, long from, long to) {
+    return track(line).counted(spell, from, to);
+  }
+
   /** Returns the bunching expected of a line beforehand. */
   double bunchingBefore(Line line) {
     return bunchingBefore(settings, line);

@@ -62,7 +62,8 @@ public final class Reviewer {
               line.spells(),
               caught,
               Rates.ofLine(line, effort.unassigned()),
-              firstBites.of(line),
+              // Counts tell no first bite finer than the time between two of them.
+              grade == Grade.COUNTS ? FirstBite.NONE : firstBites.of(line),
               fades.of(line),
               leaving.of(line)));
       // Counts tell nothing finer than the time between two of them.
@@ -70,7 +71,7 @@ public final class Reviewer {
         rolling.add(rollingRates.of(line, effort.unassigned(), fades.bunchingInTime(line)));
       }
     }
-    StayReview stayReview = new StayReview(effort, settings, grade, words);
+    StayReview stayReview = new StayReview(effort, settings, grade, fades, words);
     List<StayOrGo> stays = stayReview.review(spell -> fadeOf(lines, spell));
     EstimateError error = settings.estimates();
     NetCourse then = NetCourse.asKnownThen(session, error);

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param others the evidence for every other line over that stretch; empty where it does not apply
  * @param quiet whether the line went quiet or the whole water, or null where it did not fade
  * @param wording the words, as read on screen
+ * @param notes what bears the finding out or limits it, a sentence or two each
+ * @param recovery what it gave beside the end of the stay before it on the line, or null where that
+ *     had not faded
  */
 public record StayOrGo(
     Spell spell,
@@ -22,10 +25,13 @@ public record StayOrGo(
     @Nullable PastPlain past,
     List<OtherLine> others,
     @Nullable LineOrWater quiet,
-    Wording wording) {
-  /** Copies the list. */
+    Wording wording,
+    List<String> notes,
+    @Nullable Recovery recovery) {
+  /** Copies the lists. */
   public StayOrGo {
     others = List.copyOf(others);
+    notes = List.copyOf(notes);
   }
 
   /** How the leaving stands to the fade. */

@@ -15,14 +15,18 @@ final class StayReview {
   private final Effort effort;
   private final ReviewSettings settings;
   private final List<Spell> spells;
+  private final Grade grade;
   private final StayWords words;
+  private final StayNotes notes;
   private final LineOrWaterReview lineOrWater;
 
-  StayReview(Effort effort, ReviewSettings settings, Grade grade, SentenceText words) {
+  StayReview(Effort effort, ReviewSettings settings, Grade grade, Fades fades, SentenceText words) {
     this.effort = effort;
     this.settings = settings;
     this.spells = effort.spells();
+    this.grade = grade;
     this.words = new StayWords(words, effort);
+    this.notes = new StayNotes(words, fades);
     this.lineOrWater = new LineOrWaterReview(effort, grade, words);
   }
 
@@ -51,9 +55,18 @@ final class StayReview {
               past,
               others,
               lineOrWater.of(spell, fade),
-              words.of(spell, paid, fade, past, others)));
+              words.of(spell, paid, fade, past, others),
+              notes.of(line, spell, fade, past, others),
+              recovery(line, spell, fades)));
     }
     return stays;
+  }
+
+  /** Counts tell nothing as fine as the half hour after coming back. */
+  private @Nullable Recovery recovery(LineEffort line, Spell spell, FadeOf fades) {
+    return grade == Grade.COUNTS || spell.index() == 0
+        ? null
+        : notes.recovery(line, spell, fades.of(line.spells().get(spell.index() - 1)));
   }
 
   private @Nullable PastPlain past(

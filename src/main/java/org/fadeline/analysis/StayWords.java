@@ -22,9 +22,6 @@ final class StayWords {
   /** Leaving within this many minutes of the plain moment is leaving in time. */
   private static final double IN_TIME_MINUTES = 5;
 
-  /** Bait minutes that must follow the moment before "it had faded" is said to be borne out. */
-  private static final double VERIFY_MINUTES = 20;
-
   private final SentenceText words;
   private final Effort effort;
   private final long allOut;
@@ -72,11 +69,6 @@ final class StayWords {
                 : past.minutes() <= IN_TIME_MINUTES
                     ? Verdict.LEFT_IN_TIME
                     : Verdict.STAYED_PAST_PLAIN;
-        if (fade.strength().baitMinutesAfter() < VERIFY_MINUTES) {
-          text.append(" Only ")
-              .append(Math.round(fade.strength().baitMinutesAfter()))
-              .append(" bait minutes followed: too few to bear it out.");
-        }
       } else {
         text.append(' ').append(left).append(notPlain(fade, toTheEnd));
         verdict = verdictWithoutPlain(fade, toTheEnd);
@@ -96,6 +88,9 @@ final class StayWords {
     text.append(" in ").append(SentenceText.minutes(spell.fishedHours() * 60)).append(" fished");
     if (paid.weight() != null) {
       text.append(", ").append(words.weightRate(paid.weight()));
+    } else if (paid.fish() != null && paid.fish().perHour() == 0) {
+      text.append(
+          String.format(Locale.ROOT, ": up to %.1f an hour is not ruled out", paid.fish().high()));
     } else if (paid.fish() != null) {
       text.append(", ").append(SentenceText.rate(paid.fish()));
     }

@@ -12,6 +12,7 @@ import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.NetScale;
 import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.Recovery;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.SentenceText;
@@ -160,6 +161,11 @@ public final class ReviewText {
               .orElse(stay.spell().lineId());
       out.line(name);
       out.paragraph("  ", stay.wording().text());
+      stay.notes().forEach(note -> out.paragraph("    ", note));
+      Recovery recovery = stay.recovery();
+      if (recovery != null) {
+        out.paragraph("  ", recovery.wording());
+      }
       LineOrWater quiet = stay.quiet();
       if (quiet != null) {
         out.paragraph("  ", quiet.text());

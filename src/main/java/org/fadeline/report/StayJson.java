@@ -3,6 +3,7 @@ package org.fadeline.report;
 import java.util.Locale;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.LineOrWater;
+import org.fadeline.analysis.Recovery;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Session;
@@ -45,6 +46,9 @@ final class StayJson {
     node.put("reason", stay.spell().reasonForLeaving(session));
     node.put("finding", stay.wording().verdict().name().toLowerCase(Locale.ROOT));
     node.put("wording", stay.wording().text());
+    ArrayNode notes = node.putArray("notes");
+    stay.notes().forEach(notes::add);
+    node.set("recovery", recovery(stay.recovery()));
     return node;
   }
 
@@ -77,6 +81,25 @@ final class StayJson {
       }
       item.put("wording", part.text());
     }
+    return node;
+  }
+
+  private static @Nullable ObjectNode recovery(@Nullable Recovery recovery) {
+    if (recovery == null) {
+      return null;
+    }
+    ObjectNode node = JsonOut.object();
+    node.put("bitesBefore", recovery.before().bites());
+    JsonOut.number(node, "baitMinutesBefore", recovery.before().baitMinutes());
+    node.put("bitesAfter", recovery.after().bites());
+    JsonOut.number(node, "baitMinutesAfter", recovery.after().baitMinutes());
+    JsonOut.number(node, "awayMinutes", recovery.awayMinutes());
+    JsonOut.number(node, "ratio", recovery.ratio());
+    JsonOut.number(node, "low", recovery.low());
+    JsonOut.number(node, "high", recovery.high());
+    JsonOut.number(node, "level", recovery.level());
+    JsonOut.number(node, "goingRate", recovery.goingRate());
+    node.put("wording", recovery.wording());
     return node;
   }
 

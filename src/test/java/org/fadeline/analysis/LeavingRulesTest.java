@@ -109,8 +109,7 @@ class LeavingRulesTest {
       }
     }
     assertEquals(11, bin);
-    DeclineFit apart =
-        DeclineFit.of(org.fadeline.stats.ChangePointBins.of(counts, hours), middles);
+    DeclineFit apart = DeclineFit.of(org.fadeline.stats.ChangePointBins.of(counts, hours), middles);
     DeclineFit together = DeclineFit.of(visits.bins(), visits.minutes());
     assertEquals(apart.decay(), together.decay(), 1e-9);
     assertEquals(apart.startingRate(), together.startingRate(), 1e-6);
@@ -120,8 +119,7 @@ class LeavingRulesTest {
 
   @Test
   void twoVisitsAreTooFew() {
-    LeavingRule rule =
-        withheld(Withheld.FEW_VISITS, visits(2, FALLING), ReviewSettings.DEFAULT);
+    LeavingRule rule = withheld(Withheld.FEW_VISITS, visits(2, FALLING), ReviewSettings.DEFAULT);
     assertNull(rule.decline());
     assertTrue(rule.wording().endsWith("that takes 3 visits, and there were 2."), rule.wording());
   }
@@ -135,10 +133,7 @@ class LeavingRulesTest {
 
   @Test
   void movesThatCostNothingGiveNone() {
-    withheld(
-        Withheld.NO_COST,
-        visits(4, FALLING),
-        ReviewSettings.DEFAULT.withMoveCostMinutes(0));
+    withheld(Withheld.NO_COST, visits(4, FALLING), ReviewSettings.DEFAULT.withMoveCostMinutes(0));
   }
 
   @Test

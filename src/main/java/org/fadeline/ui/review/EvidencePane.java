@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Fade;
+import org.fadeline.analysis.LeavingRule;
 import org.fadeline.analysis.LineOrWater;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
@@ -35,6 +36,8 @@ final class EvidencePane {
   private final Label facts = new Label();
   private final Label quietTitle = new Label("Was it the line, or the whole water?");
   private final Label quiet = new Label();
+  private final Label leavingTitle = new Label("How long does a stay on this line pay?");
+  private final Label leaving = new Label();
   private final Label chartTitle = new Label();
   private final FigureCanvas chart = new FigureCanvas();
   private @Nullable StayOrGo shown;
@@ -51,6 +54,10 @@ final class EvidencePane {
     quiet.setId("line-or-water");
     quiet.setWrapText(true);
     quiet.setMinHeight(Region.USE_PREF_SIZE);
+    leavingTitle.getStyleClass().add("strong");
+    leaving.setId("leaving-rule");
+    leaving.setWrapText(true);
+    leaving.setMinHeight(Region.USE_PREF_SIZE);
     others
         .words("Line", 130, o -> name(o.lineId()))
         .words("When", 120, o -> o.source().word() + (o.nextFished() ? ", fished next" : ""))
@@ -73,7 +80,8 @@ final class EvidencePane {
             o -> String.valueOf(Math.round(o.evidence().fishedMinutes())));
     VBox.setVgrow(others, Priority.ALWAYS);
     chartTitle.getStyleClass().add("strong");
-    view.getChildren().addAll(facts, quietTitle, quiet, others, chartTitle, chart);
+    view.getChildren()
+        .addAll(facts, quietTitle, quiet, leavingTitle, leaving, others, chartTitle, chart);
     others.setMinHeight(190);
     others.hug();
     scroll.setFitToWidth(true);
@@ -99,6 +107,10 @@ final class EvidencePane {
     chart(newReview, stay, style);
     facts.setText(facts(newReview, stay));
     show(stay.quiet());
+    LeavingRule rule = newReview.line(stay.spell().lineId()).map(LineReview::leaving).orElse(null);
+    leaving.setText(rule == null ? "" : rule.wording());
+    Nodes.show(leavingTitle, rule != null);
+    Nodes.show(leaving, rule != null);
     others.show(stay.others());
   }
 
@@ -198,6 +210,10 @@ final class EvidencePane {
     PastPlain past = stay.past();
     if (past != null) {
       text.append('\n').append(past(past));
+    }
+    stay.notes().forEach(note -> text.append("\n• ").append(note));
+    if (stay.recovery() != null) {
+      text.append('\n').append(stay.recovery().wording());
     }
     return text.toString();
   }

@@ -74,7 +74,8 @@ final class LineTables {
             "Bites", 65, l -> (double) l.caught().bites(), l -> String.valueOf(l.caught().bites()))
         .numbers(
             "Spells", 65, l -> (double) l.spells().size(), l -> String.valueOf(l.spells().size()))
-        .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()));
+        .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()))
+        .words("Leave after", 110, l -> ReviewWords.leaveAfter(l.leaving()));
     response
         .words("Line", 130, ResponseRow::line)
         .numbers(

@@ -69,6 +69,9 @@ final class RecordPane {
             Labels.wrapped(
                 Math.round(summary.unassignedMinutes())
                     + " min belong to no line: the record shows no move there."));
+        review.lines().stream()
+            .filter(l -> l.rates().withUnassigned() != null)
+            .forEach(l -> parts.add(Labels.wrapped(ReviewWords.range(l, units))));
       }
       parts.add(Labels.wrapped(scales(review, units)));
       parts.add(heading(warningsHead(review.course().warnings().size())));

@@ -3,6 +3,8 @@ package org.fadeline.ui.review;
 import java.time.ZoneId;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Grade;
+import org.fadeline.analysis.LeavingRule;
+import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.StayOrGo.Verdict;
 import org.fadeline.model.Units;
@@ -33,8 +35,8 @@ final class ReviewWords {
               + " Nothing is withheld.";
       case MOVES_AND_FISH ->
           "Moves and fish are logged, casts are not. Spells are known; the time a bait was in the"
-              + " water and missed bites are not. Fades are judged on hook-ups, and first bites"
-              + " after feeding are withheld.";
+              + " water and missed bites are not. Fades are judged on hook-ups, and what is"
+              + " told of first bites after feeding is of the first hook-up logged.";
       case FISH_ONLY ->
           "Only fish are logged. Where one spell ended and the next began is not known exactly:"
               + " time between two lines belongs to neither, and fades there are withheld.";
@@ -91,5 +93,40 @@ final class ReviewWords {
           .append(")");
     }
     return text.append('.').toString();
+  }
+
+  /** Returns the rates of a line as a range, with the time that belongs to no line added. */
+  static String range(LineReview line, Units units) {
+    LineReview.WithUnassigned with = line.rates().withUnassigned();
+    Rate weight = line.rates().weight();
+    Rate fish = line.rates().fish();
+    StringBuilder text = new StringBuilder(Say.capital(line.line().name())).append(": ");
+    if (with != null && with.weight() != null && weight != null) {
+      text.append(Say.roughWeight(with.weight().perHour(), units))
+          .append(" to ")
+          .append(Say.roughWeight(weight.perHour(), units))
+          .append(" an hour, ");
+    }
+    text.append(with == null || with.fish() == null ? "?" : Say.number(with.fish().perHour()))
+        .append(" to ")
+        .append(fish == null ? "?" : Say.number(fish.perHour()));
+    return text.append(" fish an hour, as that time beside it is taken as fished on it or not.")
+        .toString();
+  }
+
+  /** Returns the bait minutes after which leaving pays, or that none can be given. */
+  static String leaveAfter(@Nullable LeavingRule rule) {
+    if (rule == null) {
+      return "";
+    }
+    LeavingRule.LeaveAfter leave = rule.leaveAfter();
+    if (leave == null) {
+      return "not known";
+    }
+    Double high = leave.wide().high();
+    return Math.round(leave.minutes())
+        + " min ("
+        + Math.round(leave.wide().low())
+        + (high == null ? " or more)" : "–" + Math.round(high) + ")");
   }
 }
