@@ -36,7 +36,7 @@ final class LeavingRules {
     if (visits.count() == 0) {
       return null;
     }
-    int bites = (int) Math.round(visits.bins().countBetween(0, visits.bins().size()));
+    int bites = visits.bites();
     Withheld before = withheldBeforehand(visits, bites);
     if (before != null) {
       return rule(line, visits, bites, null, before);
@@ -70,10 +70,10 @@ final class LeavingRules {
     List<Decline> fits = new ArrayList<>();
     for (FadeTrack track : tracks.size() > 1 ? tracks.subList(1, tracks.size()) : tracks) {
       Visits visits = track.visits();
-      if (visits.bins().countBetween(0, visits.bins().size()) > 0) {
+      if (visits.bites() > 0) {
         double bunching = track.bunching(bunchingBefore);
-        DeclineFit plain = DeclineFit.of(visits.bins(), visits.minutes());
-        DeclineFit wide = DeclineFit.of(visits.bins().dividedBy(bunching), visits.minutes());
+        DeclineFit plain = visits.fit(1);
+        DeclineFit wide = visits.fit(bunching);
         fits.add(
             new Decline(
                 plain.startingRate(), plain.decay(), tested(plain), tested(wide), bunching));

@@ -2,16 +2,45 @@ package org.fadeline.analysis;
 
 import java.util.Arrays;
 import org.fadeline.stats.ChangePointBins;
+import org.fadeline.stats.DeclineFit;
 
 /**
  * Bites of one line by minutes since each visit to it began, all visits together: what a decline
  * over a visit is fitted to.
- *
- * @param count how many visits with a bait in there were
- * @param bins bites, and bait hours of all visits that lasted so long
- * @param minutes middle of each bin, bait minutes since the visit began
  */
-record Visits(int count, ChangePointBins bins, double[] minutes) {
+final class Visits {
+  private final int count;
+  private final ChangePointBins bins;
+  private final double[] minutes;
+
+  /**
+   * Takes bins.
+   *
+   * @param count how many visits with a bait in there were
+   * @param bins bites, and bait hours of all visits that lasted so long
+   * @param minutes middle of each bin, bait minutes since the visit began
+   */
+  Visits(int count, ChangePointBins bins, double[] minutes) {
+    this.count = count;
+    this.bins = bins;
+    this.minutes = minutes;
+  }
+
+  /** Returns how many visits with a bait in there were. */
+  int count() {
+    return count;
+  }
+
+  /** Returns how many bites there were. */
+  int bites() {
+    return (int) Math.round(bins.countBetween(0, bins.size()));
+  }
+
+  /** Fits a decline to counts and exposures divided by a bunching factor, 1 or more. */
+  DeclineFit fit(double bunching) {
+    return DeclineFit.of(bins.dividedBy(bunching), minutes);
+  }
+
   /**
    * Puts visits together in one-minute bins; the last, part one of a visit stands by itself, for
    * its middle lies elsewhere.

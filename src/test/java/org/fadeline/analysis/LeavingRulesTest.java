@@ -110,11 +110,11 @@ class LeavingRulesTest {
     }
     assertEquals(11, bin);
     DeclineFit apart = DeclineFit.of(org.fadeline.stats.ChangePointBins.of(counts, hours), middles);
-    DeclineFit together = DeclineFit.of(visits.bins(), visits.minutes());
+    DeclineFit together = visits.fit(1);
     assertEquals(apart.decay(), together.decay(), 1e-9);
     assertEquals(apart.startingRate(), together.startingRate(), 1e-6);
     assertEquals(apart.pDecline(), together.pDecline(), 1e-9);
-    assertEquals(7, visits.bins().countBetween(0, visits.bins().size()));
+    assertEquals(7, visits.bites());
   }
 
   @Test

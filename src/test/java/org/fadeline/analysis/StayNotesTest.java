@@ -109,10 +109,14 @@ class StayNotesTest {
     assertEquals(new Recovery.Stretch(2, 45), recovery.before());
     assertEquals(new Recovery.Stretch(5, 30), recovery.after());
     assertEquals(30, recovery.awayMinutes());
-    assertEquals(3.75, recovery.ratio(), 1e-12);
+    Double ratio = recovery.ratio();
+    Double high = recovery.high();
+    assertNotNull(ratio);
+    assertNotNull(high);
+    assertEquals(3.75, ratio, 1e-12);
     // R 4.2.2: poisson.test(c(5, 2), c(30, 45))$conf.int
     assertEquals(0.61392912, recovery.low(), 1e-7);
-    assertEquals(39.38021516, recovery.high(), 1e-6);
+    assertEquals(39.38021516, high, 1e-6);
     assertEquals(
         "Come back to after 30 min: 5 bites in 30 min with a bait in, against 2 bites in 45 min"
             + " after it had faded, 3.8 times as many an hour (0.6–39.4): looks better, not shown."

@@ -27,6 +27,18 @@ class CalibrationTest {
     assertTrue(score.right() >= 0.8 * score.claims(), score::toString);
   }
 
+  /** Of 300 lines 0.05 is 15 and 0.95 is 285; bounds three and four standard errors off. */
+  @Test
+  void aLeavingTimeIsSeldomGivenForALineThatDoesNotFallAndItsLimitsHoldTheTruth() {
+    LeavingTrial.Outcome even =
+        LeavingTrial.run(new LeavingTrial.Kind(25, Double.POSITIVE_INFINITY, 4, false), 300, 7);
+    assertTrue(even.given() <= 27, even::toString);
+    LeavingTrial.Outcome falling =
+        LeavingTrial.run(new LeavingTrial.Kind(25, 25, 4, false), 300, 7);
+    assertTrue(falling.given() >= 150, falling::toString);
+    assertTrue(falling.held() >= 0.9 * falling.given(), falling::toString);
+  }
+
   @Test
   void recordsKeptAsPeopleKeepThemDoNotManufactureFades() {
     for (Kept kept : List.of(Kept.NO_CASTS, Kept.MOVES_AND_FISH, Kept.FISH_ONLY, Kept.FORGETTING)) {

@@ -1,5 +1,6 @@
 package org.fadeline.trial;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.fadeline.stats.Bunching;
@@ -17,6 +18,9 @@ import org.fadeline.stats.MarginalValue;
 public final class LeavingTrial {
   private static final double MOVING = 12;
   private static final double LEVEL = 0.05;
+
+  /** Bait minutes of the longest visit. */
+  private static final int LONGEST = 60;
 
   private LeavingTrial() {}
 
@@ -60,8 +64,8 @@ public final class LeavingTrial {
         continue;
       }
       fitted++;
-      DeclineFit plain = DeclineFit.of(made.bins(), made.minutes());
-      DeclineFit wide = DeclineFit.of(made.bins().dividedBy(made.bunching()), made.minutes());
+      DeclineFit plain = DeclineFit.of(made.bins(), middles());
+      DeclineFit wide = DeclineFit.of(made.bins().dividedBy(made.bunching()), middles());
       double low = wide.decayLimits().low();
       double high = wide.decayLimits().high();
       boolean holds = low <= kind.decay() && kind.decay() <= high;
@@ -72,8 +76,8 @@ public final class LeavingTrial {
         held += upper && truth >= leaveAfter(high) ? 1 : 0;
       }
     }
-    double[] sorted = java.util.Arrays.copyOf(given, g);
-    java.util.Arrays.sort(sorted);
+    double[] sorted = Arrays.copyOf(given, g);
+    Arrays.sort(sorted);
     return new Outcome(fitted, g, held, heldAlways, g == 0 ? Double.NaN : sorted[g / 2]);
   }
 
@@ -83,17 +87,21 @@ public final class LeavingTrial {
         : Double.POSITIVE_INFINITY;
   }
 
-  private record Made(ChangePointBins bins, double[] minutes, double bunching) {}
+  private record Made(ChangePointBins bins, double bunching) {}
+
+  private static double[] middles() {
+    double[] middles = new double[LONGEST];
+    Arrays.setAll(middles, m -> m + 0.5);
+    return middles;
+  }
 
   private static Made made(Kind kind, SplittableRandom random) {
-    int longest = 60;
-    double[] counts = new double[longest];
-    double[] hours = new double[longest];
-    double[] minutes = new double[longest];
+    double[] counts = new double[LONGEST];
+    double[] hours = new double[LONGEST];
     Bunching bunching = new Bunching();
     for (int visit = 0; visit < kind.visits(); visit++) {
       bunching.rest();
-      int length = 20 + random.nextInt(41);
+      int length = 20 + random.nextInt(LONGEST - 19);
       double block = 0;
       double factor = 1;
       for (int m = 0; m < length; m++) {
@@ -111,10 +119,7 @@ public final class LeavingTrial {
         }
       }
     }
-    for (int m = 0; m < longest; m++) {
-      minutes[m] = m + 0.5;
-    }
-    return new Made(ChangePointBins.of(counts, hours), minutes, bunching.factor());
+    return new Made(ChangePointBins.of(counts, hours), bunching.factor());
   }
 
   private static double exponential(SplittableRandom random) {
