@@ -14,13 +14,14 @@ import org.fadeline.io.Refused;
 import org.fadeline.model.EventEdits;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
 
 /** Shifting or stretching several events at once, with what would become of them said first. */
 final class BulkEdit {
   private final Workbench bench;
-  private final Label preview = Inspector.quiet("");
+  private final Label preview = Labels.line("", "quiet");
 
   BulkEdit(Workbench bench) {
     this.bench = bench;

@@ -8,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,6 +18,7 @@ import org.fadeline.model.Line;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeightText;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.form.OneChoice;
@@ -97,7 +97,7 @@ final class Inspector {
     boolean inHand = hasFocus();
     if (open == null || picked.isEmpty()) {
       String drag = bench.editing().allowed() ? "; drag one to move it in time" : "";
-      view.getChildren().setAll(quiet(NOTHING_PICKED + drag));
+      view.getChildren().setAll(Labels.line(NOTHING_PICKED + drag, "quiet"));
       if (inHand) {
         leave.run();
       }
@@ -106,12 +106,12 @@ final class Inspector {
     List<Node> parts = new ArrayList<>();
     Session session = open.session();
     if (open.source().readOnly() != null) {
-      parts.add(strong(described(picked)));
-      parts.add(quiet("read-only: " + open.source().readOnly()));
+      parts.add(Labels.line(described(picked), "strong"));
+      parts.add(Labels.line("read-only: " + open.source().readOnly(), "quiet"));
     } else if (picked.size() == 1) {
       one(session, picked.get(0), parts);
     } else {
-      parts.add(strong(described(picked)));
+      parts.add(Labels.line(described(picked), "strong"));
       parts.addAll(bulk.fields(session, picked));
       parts.add(lines(session, ids, null));
       parts.add(bulk.preview());
@@ -316,17 +316,5 @@ final class Inspector {
     field.setMinWidth(Region.USE_PREF_SIZE);
     field.setAccessibleText(words);
     return field;
-  }
-
-  private static Label strong(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("strong");
-    return label;
-  }
-
-  static Label quiet(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("quiet");
-    return label;
   }
 }

@@ -11,6 +11,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputDialog;
 import org.fadeline.model.Line;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.Workbench;
@@ -59,20 +60,14 @@ final class LinesMenu {
     CheckMenuItem shown = new CheckMenuItem("Shown");
     shown.setSelected(!bench.state().choices().hiddenLines().contains(line.id()));
     shown.setOnAction(e -> bench.showLine(line.id(), shown.isSelected()));
-    MenuItem up = item("Move up", () -> order(index, index - 1, line));
+    MenuItem up = NodeMenu.item("Move up", () -> order(index, index - 1, line));
     up.setDisable(index == 0 || !bench.editing().allowed());
-    MenuItem down = item("Move down", () -> order(index, index + 1, line));
+    MenuItem down = NodeMenu.item("Move down", () -> order(index, index + 1, line));
     down.setDisable(index == lines.size() - 1 || !bench.editing().allowed());
-    MenuItem rename = item("Rename…", () -> rename(line));
+    MenuItem rename = NodeMenu.item("Rename…", () -> rename(line));
     rename.setDisable(!bench.editing().allowed());
     menu.getItems().addAll(shown, up, down, rename);
     return menu;
-  }
-
-  private static MenuItem item(String title, Runnable action) {
-    MenuItem item = new MenuItem(title);
-    item.setOnAction(e -> action.run());
-    return item;
   }
 
   private void order(int from, int to, Line line) {
@@ -106,11 +101,7 @@ final class LinesMenu {
     return lines(
         all -> {
           if (!name.isBlank()) {
-            all.replaceAll(
-                l ->
-                    l.id().equals(line.id())
-                        ? new Line(l.id(), name.strip(), l.kind(), l.spot(), l.place(), l.rig())
-                        : l);
+            all.replaceAll(l -> l.id().equals(line.id()) ? l.withName(name.strip()) : l);
           }
           return all;
         });

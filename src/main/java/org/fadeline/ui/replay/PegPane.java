@@ -323,7 +323,7 @@ final class PegPane extends Pane implements OwnKeys {
   }
 
   private void place(Line line, Line.Place place) {
-    Line moved = new Line(line.id(), line.name(), line.kind(), line.spot(), place, line.rig());
+    Line moved = line.withPlace(place);
     bench
         .editing()
         .edit(

@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.fadeline.analysis.Course.TurningPoint;
 import org.fadeline.model.Line;
+import org.fadeline.ui.control.LineBar;
 import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
@@ -188,14 +189,13 @@ final class TurningList {
   /** Time, the line's colour, what happened, what it rests on. */
   private final class Cell extends ListCell<TurningPoint> {
     private final Label time = new Label();
-    private final Region bar = new Region();
+    private final LineBar bar = new LineBar();
     private final Text title = new Text();
     private final Text detail = new Text();
     private final HBox box = new HBox(10, time, bar, new VBox(1, title, detail));
 
     Cell() {
       box.getStyleClass().add("turning-cell");
-      bar.getStyleClass().add("line-bar");
       time.getStyleClass().add("quiet");
       time.setMinWidth(Region.USE_PREF_SIZE);
       title.getStyleClass().add("strong");
@@ -231,10 +231,11 @@ final class TurningList {
       detail.setText(point.detail());
       detail.setManaged(!point.detail().isEmpty());
       Integer place = point.lineId() == null ? null : places.get(point.lineId());
-      bar.setStyle(
-          "-fx-background-color: "
-              + (place == null ? "-fl-hairline" : "-fl-line-" + place % 5)
-              + ";");
+      if (place == null) {
+        bar.in("-fl-hairline");
+      } else {
+        bar.of(place);
+      }
       setGraphic(box);
       setAccessibleText(time.getText() + ", " + point.title() + ", " + point.detail());
       mark();

@@ -7,19 +7,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.FlowPane;
-import javafx.util.StringConverter;
 import org.controlsfx.control.CheckComboBox;
 import org.fadeline.analysis.season.SeasonFilter;
 import org.fadeline.analysis.season.SeasonFilter.Span;
 import org.fadeline.analysis.season.SeasonFilter.WindWanted;
 import org.fadeline.ui.control.Say;
+import org.fadeline.ui.control.form.Worded;
 import org.jspecify.annotations.Nullable;
 
 /** The choice of sessions and lines; offers only what the folder holds. */
@@ -35,21 +34,21 @@ final class FilterBar {
 
   FilterBar(Consumer<SeasonFilter> chosen) {
     this.chosen = chosen;
-    waters.setConverter(words(Say::capital));
-    months.setConverter(words(m -> Month.of(m).getDisplayName(TextStyle.FULL, Locale.UK)));
-    lines.setConverter(words(Say::capital));
+    waters.setConverter(new Worded<>(Say::capital));
+    months.setConverter(new Worded<>(m -> Month.of(m).getDisplayName(TextStyle.FULL, Locale.UK)));
+    lines.setConverter(new Worded<>(Say::capital));
     follow(waters);
     follow(months);
     follow(lines);
     warmth.getItems().setAll(Warmth.values());
     warmth.setValue(Warmth.ANY);
-    warmth.setConverter(words(w -> w.label));
+    warmth.setConverter(new Worded<>(w -> w.label));
     warmth.setAccessibleText("Water temperature");
     warmth.setId("season-warmth");
     warmth.setOnAction(e -> tell());
     wind.getItems().setAll(Wind.values());
     wind.setValue(Wind.ANY);
-    wind.setConverter(words(w -> w.label));
+    wind.setConverter(new Worded<>(w -> w.label));
     wind.setAccessibleText("Wind");
     wind.setId("season-wind");
     wind.setOnAction(e -> tell());
@@ -125,20 +124,6 @@ final class FilterBar {
     box.setAccessibleText(title);
     box.setStyle("-fx-pref-width: 10.8em;");
     return box;
-  }
-
-  private static <T> StringConverter<T> words(Function<T, String> label) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(@Nullable T value) {
-        return value == null ? "" : label.apply(value);
-      }
-
-      @Override
-      public T fromString(String text) {
-        throw new UnsupportedOperationException("chosen, never typed");
-      }
-    };
   }
 
   /** Offers what the sessions hold; what is checked and still there stays checked. */

@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.control.ContextMenu;
-import javafx.scene.control.MenuItem;
-import javafx.scene.input.ContextMenuEvent;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.Season.By;
 import org.fadeline.export.PictureMaker;
@@ -17,6 +14,7 @@ import org.fadeline.figure.FigureSheet;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.SeasonSource;
+import org.fadeline.ui.control.NodeMenu;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.control.picture.PictureSave;
@@ -64,17 +62,12 @@ final class SeasonPictures {
 
   /** Offers the commands in a context menu of a figure. */
   void on(Node node, Supplier<Picture.Kind> kind) {
-    MenuItem put = new MenuItem("Put this on the talk");
-    put.setOnAction(e -> put(kind.get()));
-    MenuItem save = new MenuItem("Save this picture…");
-    save.setOnAction(e -> save(node, kind.get()));
-    ContextMenu menu = new ContextMenu(put, save);
-    node.addEventHandler(
-        ContextMenuEvent.CONTEXT_MENU_REQUESTED,
-        e -> {
-          menu.show(node, e.getScreenX(), e.getScreenY());
-          e.consume();
-        });
+    NodeMenu.on(
+        node,
+        asked ->
+            List.of(
+                NodeMenu.item("Put this on the talk", () -> put(kind.get())),
+                NodeMenu.item("Save this picture…", () -> save(node, kind.get()))));
   }
 
   /** Puts a figure on the talk, or says why it cannot be. */

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.CheckMenuItem;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
@@ -99,10 +98,6 @@ final class PicturePane {
 
   Node view() {
     return view;
-  }
-
-  ComboBox<Picture.@Nullable Kind> kindBox() {
-    return kind.box();
   }
 
   private static String words(Picture.Align align) {

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.fadeline.io.DiskFault;
-import org.fadeline.io.Problem;
 import org.fadeline.io.TalkReader;
 import org.fadeline.io.TalkWriter;
 import org.fadeline.model.talk.Talk;
@@ -46,8 +45,7 @@ final class TalkFiles {
 
   private void opened(Path file, TalkReader.Loaded loaded) {
     loaded.talk().ifPresent(talk -> model.opened(talk, file));
-    List<Activity.Problem> problems =
-        loaded.report().problems().stream().map(TalkFiles::problem).toList();
+    List<Activity.Problem> problems = Activity.Problem.of(loaded.report());
     if (!problems.isEmpty()) {
       bench.report(
           new Trouble(
@@ -56,10 +54,6 @@ final class TalkFiles {
               problems,
               null));
     }
-  }
-
-  static Activity.Problem problem(Problem p) {
-    return new Activity.Problem(p.place(), p.what(), p.whatToDo());
   }
 
   void save(Path file) {
@@ -83,12 +77,9 @@ final class TalkFiles {
   }
 
   private void trouble(String title, Path file, Exception failure) {
-    String why =
+    bench.report(
         failure instanceof IOException fault
-            ? DiskFault.of(file, fault) + ". Choose another place."
-            : "Something went wrong that Fadeline did not foresee ("
-                + failure.getClass().getSimpleName()
-                + ").";
-    bench.report(Trouble.of(title, why));
+            ? Trouble.of(title, DiskFault.of(file, fault) + ". Choose another place.")
+            : Trouble.unforeseen(title, failure, "The talk in hand is as it was."));
   }
 }

@@ -106,7 +106,7 @@ final class TalkWriting {
       throws IOException {
     SlideWork.Loaded loaded = work.load(order.talk(), open);
     if (!loaded.problems().isEmpty()) {
-      throw new Unreadable(loaded.problems().stream().map(TalkFiles::problem).toList());
+      throw new Unreadable(loaded.problems().stream().map(Problem::of).toList());
     }
     Talk talk = order.talk();
     TalkMaterial material = loaded.material();
