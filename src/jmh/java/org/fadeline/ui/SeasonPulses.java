@@ -13,6 +13,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.stage.Stage;
+import org.controlsfx.control.CheckComboBox;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.index.ManySessions;
 import org.fadeline.ui.control.Navigation;
@@ -31,8 +32,8 @@ import org.fadeline.ui.window.MainWindow;
 
 /**
  * How long the JavaFX thread is busy from one pulse to the next in the real window while a season
- * of many sessions is opened, paged through and filtered: its own processor time. A benchmark main,
- * on a display:
+ * of many sessions is opened, filtered and paged through: its own processor time; and how long by
+ * the clock until tables and pictures are all there. A benchmark main, on a display:
  *
  * <pre>
  * mvn -q -Pbench test-compile exec:exec -Dbench.main=org.fadeline.ui.SeasonPulses -Dbench="10000 FOLDER"
@@ -40,7 +41,7 @@ import org.fadeline.ui.window.MainWindow;
  */
 public final class SeasonPulses {
   /** Pulses without anything going on after which a step is over. */
-  private static final int QUIET = 20;
+  private static final int QUIET = 8;
 
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -80,6 +81,8 @@ public final class SeasonPulses {
     // Once to warm up, then again, with what was open before put away.
     for (String run : List.of("first time: ", "again: ")) {
       steps.add(new Step(run + "open", () -> season.open(folder)));
+      steps.add(new Step(run + "filter by water", () -> water(true)));
+      steps.add(new Step(run + "no filter", () -> water(false)));
       for (Command page : season.commands().subList(4, season.commands().size())) {
         steps.add(new Step(run + "page " + page.title(), page.action()));
       }
@@ -98,6 +101,17 @@ public final class SeasonPulses {
         .orElseThrow();
   }
 
+  private void water(boolean chosen) {
+    Node box = window.scene().lookup("#season-waters");
+    if (box instanceof CheckComboBox<?> waters) {
+      if (chosen) {
+        waters.getCheckModel().check(0);
+      } else {
+        waters.getCheckModel().clearCheck(0);
+      }
+    }
+  }
+
   private void wind(int choice) {
     Node box = window.scene().lookup("#season-wind");
     if (box instanceof ComboBox<?> winds) {
@@ -111,6 +125,11 @@ public final class SeasonPulses {
     private int step = -1;
     private int quiet;
     private long last;
+    private long began;
+    private long settled;
+
+    /** When the tables were last seen still being made. */
+    private long tables;
 
     @Override
     public void handle(long now) {
@@ -121,6 +140,13 @@ public final class SeasonPulses {
       List<String> going =
           bench.tasks().runningProperty().get().stream().map(Running::title).toList();
       quiet = going.isEmpty() ? quiet + 1 : 0;
+      if (going.stream()
+          .anyMatch(title -> title.startsWith("Putting") || title.startsWith("Reading"))) {
+        tables = System.nanoTime();
+      }
+      if (quiet == 1) {
+        settled = System.nanoTime();
+      }
       if (quiet > QUIET) {
         if (step >= 0) {
           tell();
@@ -141,6 +167,9 @@ public final class SeasonPulses {
         bench.close();
         Platform.exit();
       } else {
+        began = System.nanoTime();
+        settled = began;
+        tables = began;
         long before = THREADS.getCurrentThreadCpuTime();
         steps.get(step).action().run();
         busy.add(THREADS.getCurrentThreadCpuTime() - before);
@@ -152,8 +181,10 @@ public final class SeasonPulses {
       long over = busy.stream().filter(b -> b > 16_000_000).count();
       System.out.printf(
           Locale.ROOT,
-          "%-32s longest %6.1f ms, over 16 ms: %d of %d%n",
+          "%-32s tables after %4.0f ms, all shown after %5.0f ms, longest %6.1f ms, over 16 ms: %d of %d%n",
           steps.get(step).name(),
+          (tables - began) / 1e6,
+          (settled - began) / 1e6,
           longest / 1e6,
           over,
           busy.size());

@@ -50,7 +50,7 @@ final class SeasonKindTables {
 
   static Table fed(Season season) {
     List<List<@Nullable Object>> rows = new ArrayList<>();
-    for (FeedGroup group : FeedGroup.of(season)) {
+    for (FeedGroup group : season.feed()) {
       FeedGroup.Share fewer = group.fewer();
       FeedGroup.Share more = group.more();
       if (fewer != null) {
@@ -92,7 +92,7 @@ final class SeasonKindTables {
 
   static Table standingOut(Season season) {
     List<List<@Nullable Object>> rows = new ArrayList<>();
-    for (StandingOut one : StandingOut.of(season)) {
+    for (StandingOut one : season.standing()) {
       SessionSummary session = season.sessions().get(one.session());
       rows.add(
           Table.row(

@@ -129,6 +129,8 @@ public record Unnamed(Talk talk, TalkMaterial material, List<String> leftOut) {
         again.lines(),
         again.firstBites(),
         again.fades(),
+        again.feed(),
+        again.standing(),
         again.learned());
   }
 

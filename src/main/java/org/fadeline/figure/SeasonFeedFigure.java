@@ -29,17 +29,8 @@ public final class SeasonFeedFigure extends SeasonFigure {
 
   /** Makes the figure: of weight where any is known, else of fish. */
   public SeasonFeedFigure(Season season, FigureStyle style) {
-    this(season, FeedGroup.of(season), style);
-  }
-
-  /**
-   * Makes the figure of what was worked out before.
-   *
-   * @param fed as {@link FeedGroup#of} tells it of the season
-   */
-  public SeasonFeedFigure(Season season, List<FeedGroup> fed, FigureStyle style) {
     super(season, style, 2);
-    this.groups = fed.stream().filter(g -> !g.sessions().isEmpty()).toList();
+    this.groups = season.feed().stream().filter(g -> !g.sessions().isEmpty()).toList();
     this.weights =
         groups.stream()
             .flatMap(g -> g.sessions().stream())

@@ -36,7 +36,7 @@ final class SeasonFeedJson {
   /** Each kind of line: its sessions by feeds, and what those fed less and more gave. */
   static ArrayNode byLine(Season season) {
     ArrayNode all = JsonOut.array();
-    for (FeedGroup group : FeedGroup.of(season)) {
+    for (FeedGroup group : season.feed()) {
       ObjectNode node = all.addObject();
       node.put("line", group.group());
       ArrayNode sessions = node.putArray("sessions");

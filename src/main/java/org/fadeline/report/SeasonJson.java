@@ -160,7 +160,7 @@ public final class SeasonJson {
 
   private ArrayNode standingOut() {
     ArrayNode all = JsonOut.array();
-    for (StandingOut one : StandingOut.of(season)) {
+    for (StandingOut one : season.standing()) {
       ObjectNode node = all.addObject();
       node.put("session", one.session());
       node.put("measure", one.measure().word());

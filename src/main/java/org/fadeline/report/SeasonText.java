@@ -90,7 +90,7 @@ public final class SeasonText {
   }
 
   private void standingOut() {
-    List<StandingOut> found = StandingOut.of(season);
+    List<StandingOut> found = season.standing();
     if (found.isEmpty()) {
       return;
     }
@@ -214,7 +214,7 @@ public final class SeasonText {
   }
 
   private void feed() {
-    List<FeedGroup> groups = FeedGroup.of(season);
+    List<FeedGroup> groups = season.feed();
     if (groups.isEmpty()) {
       return;
     }

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Immutable.
  */
 public final class KaplanMeier {
-  // Products of fractions land a few units in the last place beside one half.
-  private static final double HALF_TOLERANCE = 1e-9;
+  /** Products of fractions land a few units in the last place beside one half. */
+  public static final double HALF_TOLERANCE = 1e-9;
 
   private final FollowUp rows;
   private final double start;

@@ -1,11 +1,10 @@
 package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 import org.fadeline.analysis.season.Season.PerHour;
-import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,55 +60,75 @@ public record FeedGroup(
   public record Share(int fewest, int most, List<Integer> sessions, PerHour fish, PerHour weight) {
     /** Copies the list. */
     public Share {
-      sessions = List.copyOf(sessions);
+      sessions = SessionIndices.copyOf(sessions);
     }
   }
 
-  /** Returns every kind of line that was fed, in alphabetical order. */
-  public static List<FeedGroup> of(Season season) {
-    TreeMap<String, List<Fed>> groups = new TreeMap<>();
-    TreeMap<String, Integer> fedOnly = new TreeMap<>();
-    for (int s = 0; s < season.sessions().size(); s++) {
-      SessionSummary session = season.sessions().get(s);
-      TreeMap<String, List<LineSummary>> lines = new TreeMap<>();
-      for (LineSummary line : session.lines()) {
-        if (season.filter().holds(line)) {
-          lines.computeIfAbsent(line.group(), g -> new ArrayList<>()).add(line);
-        }
-      }
-      for (var kind : lines.entrySet()) {
-        Fed fed = fed(s, session.result().weights().missing() == 0, kind.getValue());
-        if (fed.fishedHours > 0) {
-          groups.computeIfAbsent(kind.getKey(), g -> new ArrayList<>()).add(fed);
-        } else if (fed.feeds > 0) {
-          fedOnly.merge(kind.getKey(), 1, Integer::sum);
+  /** Returns every kind of line held that was fed, in alphabetical order. */
+  static List<FeedGroup> of(SeasonColumns.Held held) {
+    SeasonColumns columns = held.columns();
+    @Nullable Sums[] kinds = new @Nullable Sums[columns.groups.length];
+    held.eachLine(
+        (session, kind, line) -> {
+          Sums sums = kinds[kind] == null ? new Sums(held) : kinds[kind];
+          kinds[kind] = sums;
+          sums.add(session, line);
+        });
+    List<FeedGroup> all = new ArrayList<>();
+    for (int kind = 0; kind < kinds.length; kind++) {
+      Sums sums = kinds[kind];
+      if (sums != null) {
+        sums.close();
+        if (sums.anyFed) {
+          all.add(group(columns.groups[kind], sums.sessions, sums.fedOnly));
         }
       }
     }
-    fedOnly.keySet().forEach(g -> groups.computeIfAbsent(g, n -> new ArrayList<>()));
-    List<FeedGroup> all = new ArrayList<>();
-    groups.forEach(
-        (name, sessions) -> {
-          int only = fedOnly.getOrDefault(name, 0);
-          if (only > 0 || sessions.stream().anyMatch(f -> f.feeds > 0)) {
-            all.add(group(name, sessions, only));
-          }
-        });
     return all;
   }
 
-  private static Fed fed(int session, boolean weighed, List<LineSummary> lines) {
-    int feeds = 0;
-    int fish = 0;
-    double minutes = 0;
-    double grams = 0;
-    for (LineSummary line : lines) {
-      feeds += line.feed().feeds();
-      fish += line.fish();
-      minutes += line.fishedMinutes();
-      grams += line.grams();
+  /** One kind of line, session after session. */
+  private static final class Sums {
+    private final SeasonColumns.Held held;
+    private final List<Fed> sessions = new ArrayList<>();
+    private int fedOnly;
+    private boolean anyFed;
+    private int session = -1;
+    private int feeds;
+    private int fish;
+    private double minutes;
+    private double grams;
+
+    Sums(SeasonColumns.Held held) {
+      this.held = held;
     }
-    return new Fed(session, feeds, minutes / 60, fish, weighed ? (Double) grams : null);
+
+    void add(int newSession, int line) {
+      if (newSession != session) {
+        close();
+        session = newSession;
+      }
+      LineColumns lines = held.columns().lines;
+      feeds += lines.feeds[line];
+      fish += lines.fish[line];
+      minutes += lines.minutes[line];
+      grams += lines.grams[line];
+    }
+
+    /** Puts the session in hand to the others. */
+    void close() {
+      anyFed |= feeds > 0;
+      if (minutes > 0) {
+        boolean weighed = held.columns().weighed[held.of[session]];
+        sessions.add(new Fed(session, feeds, minutes / 60, fish, weighed ? (Double) grams : null));
+      } else if (feeds > 0) {
+        fedOnly++;
+      }
+      feeds = 0;
+      fish = 0;
+      minutes = 0;
+      grams = 0;
+    }
   }
 
   private static FeedGroup group(String name, List<Fed> sessions, int fedOnly) {
@@ -121,33 +140,46 @@ public record FeedGroup(
       return new FeedGroup(name, byFeeds, fedOnly, null, null);
     }
     int middle = byFeeds.get((byFeeds.size() - 1) / 2).feeds;
+    int first = 0;
+    while (first < byFeeds.size() && byFeeds.get(first).feeds <= middle) {
+      first++;
+    }
     return new FeedGroup(
         name,
         byFeeds,
         fedOnly,
-        share(byFeeds.stream().filter(f -> f.feeds <= middle).toList()),
-        share(byFeeds.stream().filter(f -> f.feeds > middle).toList()));
+        share(byFeeds.subList(0, first)),
+        share(byFeeds.subList(first, byFeeds.size())));
   }
 
   private static @Nullable Share share(List<Fed> sessions) {
     if (sessions.isEmpty()) {
       return null;
     }
-    List<Fed> weighed = sessions.stream().filter(f -> f.grams != null).toList();
+    int n = sessions.size();
+    int[] indices = new int[n];
+    double[] fish = new double[n];
+    double[] hours = new double[n];
+    double[] grams = new double[n];
+    double[] weighedHours = new double[n];
+    int weighed = 0;
+    for (int i = 0; i < n; i++) {
+      Fed fed = sessions.get(i);
+      indices[i] = fed.session;
+      fish[i] = fed.fish;
+      hours[i] = fed.fishedHours;
+      if (fed.grams != null) {
+        grams[weighed] = fed.grams;
+        weighedHours[weighed++] = fed.fishedHours;
+      }
+    }
+    Arrays.sort(indices);
     return new Share(
         sessions.get(0).feeds,
-        sessions.get(sessions.size() - 1).feeds,
-        sessions.stream().map(Fed::session).sorted().toList(),
+        sessions.get(n - 1).feeds,
+        SessionIndices.of(indices, n),
+        SessionDraws.perHour(fish, hours, true, SEED),
         SessionDraws.perHour(
-            sessions.stream().mapToDouble(Fed::fish).toArray(), hours(sessions), true, SEED),
-        SessionDraws.perHour(
-            weighed.stream().mapToDouble(f -> f.grams == null ? 0 : f.grams).toArray(),
-            hours(weighed),
-            false,
-            SEED));
-  }
-
-  private static double[] hours(List<Fed> sessions) {
-    return sessions.stream().mapToDouble(Fed::fishedHours).toArray();
+            Arrays.copyOf(grams, weighed), Arrays.copyOf(weighedHours, weighed), false, SEED));
   }
 }

@@ -1,10 +1,10 @@
 package org.fadeline.analysis.season;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.season.Season.FeedTally;
 import org.fadeline.stats.FollowUp;
+import org.fadeline.stats.KaplanMeier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +15,8 @@ final class FirstBiteRows {
   private final Times entries = new Times();
   private final Times bites = new Times();
   private final Times censorings = new Times();
-  private final List<Integer> sessions = new ArrayList<>();
+  private int[] sessions = new int[16];
+  private int sessionCount;
   private int count;
   private int feeds;
   private int bitten;
@@ -52,31 +53,13 @@ final class FirstBiteRows {
       return drawn;
     }
 
-    /** Returns the moments of each part of the sessions. */
-    double[][] split(int[] part, int parts) {
-      int[] sizes = new int[parts];
-      for (int i = 0; i < size; i++) {
-        sizes[part[session[i]]]++;
-      }
-      double[][] split = new double[parts][];
-      for (int p = 0; p < parts; p++) {
-        split[p] = new double[sizes[p]];
-        sizes[p] = 0;
-      }
-      for (int i = 0; i < size; i++) {
-        int p = part[session[i]];
-        split[p][sizes[p]++] = time[i];
-      }
-      return split;
-    }
-
     double[] all() {
       return Arrays.copyOf(time, size);
     }
   }
 
   /**
-   * Returns the rows of each group.
+   * Returns the rows held of each group.
    *
    * @param group of each row, −1 for none
    * @param groups how many there are
@@ -87,18 +70,21 @@ final class FirstBiteRows {
     for (int g = 0; g < groups; g++) {
       all[g] = new FirstBiteRows();
     }
+    boolean[] holds = new boolean[group.length];
     for (int row = 0; row < group.length; row++) {
-      if (group[row] >= 0) {
+      holds[row] = group[row] >= 0 && held.holdsRow(row);
+      if (holds[row]) {
         all[group[row]].count(columns, row, held.place[columns.rowSession[row]]);
+        holds[row] = columns.entry[row] < columns.exit[row];
       }
     }
     for (int row : columns.byEntry) {
-      if (group[row] >= 0 && columns.entry[row] < columns.exit[row]) {
+      if (holds[row]) {
         all[group[row]].entries.add(columns.entry[row], held.place[columns.rowSession[row]]);
       }
     }
     for (int row : columns.byExit) {
-      if (group[row] >= 0 && columns.entry[row] < columns.exit[row]) {
+      if (holds[row]) {
         FirstBiteRows own = all[group[row]];
         Times ends = columns.bite[row] ? own.bites : own.censorings;
         ends.add(columns.exit[row], held.place[columns.rowSession[row]]);
@@ -108,8 +94,11 @@ final class FirstBiteRows {
   }
 
   private void count(SeasonColumns columns, int row, int session) {
-    if (sessions.isEmpty() || sessions.get(sessions.size() - 1) != session) {
-      sessions.add(session);
+    if (sessionCount == 0 || sessions[sessionCount - 1] != session) {
+      if (sessionCount == sessions.length) {
+        sessions = Arrays.copyOf(sessions, 2 * sessionCount);
+      }
+      sessions[sessionCount++] = session;
     }
     count++;
     feeds += columns.opens[row] ? 1 : 0;
@@ -124,7 +113,12 @@ final class FirstBiteRows {
 
   /** Returns the places of their sessions, by date. */
   List<Integer> sessions() {
-    return sessions;
+    return SessionIndices.of(sessions, sessionCount);
+  }
+
+  /** Returns the same as numbers of the caller's own. */
+  int[] sessionsHeld() {
+    return Arrays.copyOf(sessions, sessionCount);
   }
 
   FeedTally tally() {
@@ -140,16 +134,70 @@ final class FirstBiteRows {
     return FollowUp.ofSorted(entries.drawn(times), bites.drawn(times), censorings.drawn(times));
   }
 
-  /** Returns the rows by the part their session is in. */
-  List<FollowUp> split(int[] part, int parts) {
-    double[][] in = entries.split(part, parts);
-    double[][] bitten = bites.split(part, parts);
-    double[][] ended = censorings.split(part, parts);
-    List<FollowUp> split = new ArrayList<>();
-    for (int p = 0; p < parts; p++) {
-      split.add(FollowUp.ofSorted(in[p], bitten[p], ended[p]));
+  /**
+   * Returns the median of each part of the sessions given no bite before a moment, as {@link
+   * KaplanMeier#medianTime} has it, all in one pass over the rows; NaN where a part's curve does
+   * not come down to one half.
+   *
+   * @param part of each session, from 0
+   * @param parts how many there are
+   */
+  double[] mediansOfParts(int[] part, int parts, double from) {
+    Halving[] curves = new Halving[parts];
+    Arrays.setAll(curves, p -> new Halving());
+    int open = parts;
+    int entry = 0;
+    int censoring = 0;
+    int next = 0;
+    for (int bite = 0; bite < bites.size && open > 0; bite = next) {
+      double time = bites.time[bite];
+      for (; entry < entries.size && entries.time[entry] < time; entry++) {
+        curves[part[entries.session[entry]]].atRisk++;
+      }
+      for (; censoring < censorings.size && censorings.time[censoring] < time; censoring++) {
+        curves[part[censorings.session[censoring]]].atRisk--;
+      }
+      for (next = bite; next < bites.size && bites.time[next] == time; next++) {
+        curves[part[bites.session[next]]].bitten++;
+      }
+      for (int same = bite; same < next; same++) {
+        Halving curve = curves[part[bites.session[same]]];
+        if (curve.bitten > 0 && curve.closesAt(time, time >= from)) {
+          open--;
+        }
+      }
     }
-    return split;
+    return Arrays.stream(curves).mapToDouble(curve -> curve.median).toArray();
+  }
+
+  /** A curve on its way down to one half. */
+  private static final class Halving {
+    private int atRisk;
+    private int bitten;
+    private double left = 1;
+    private double median = Double.NaN;
+    private boolean closed;
+
+    /** Takes the bites of a moment in; returns whether the median is known since. */
+    boolean closesAt(double time, boolean counts) {
+      if (counts && !closed) {
+        left *= (atRisk - (double) bitten) / atRisk;
+      }
+      atRisk -= bitten;
+      bitten = 0;
+      if (closed || left > 0.5 + KaplanMeier.HALF_TOLERANCE) {
+        return false;
+      }
+      boolean below = left < 0.5 - KaplanMeier.HALF_TOLERANCE;
+      if (Double.isNaN(median)) {
+        median = time;
+      } else if (below) {
+        // It stood at one half since the last bite.
+        median += (time - median) / 2;
+      }
+      closed = below;
+      return below;
+    }
   }
 
   /** Returns the earliest entry with at least so many at risk just after it, or null. */

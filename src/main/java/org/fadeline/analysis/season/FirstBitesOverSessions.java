@@ -1,9 +1,7 @@
 package org.fadeline.analysis.season;
 
 import java.util.AbstractList;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
@@ -39,62 +37,70 @@ final class FirstBitesOverSessions {
   /** 97.5% point of Student's t on 19 degrees of freedom. */
   private static final double T_19 = 2.093024054408263;
 
-  private final SeasonColumns.Held held;
+  private final List<Sort> sorts;
 
-  FirstBitesOverSessions(SeasonColumns.Held held) {
-    this.held = held;
+  FirstBitesOverSessions(SeasonColumns columns) {
+    sorts = Arrays.stream(By.values()).map(by -> Sort.of(columns, by)).toList();
   }
 
-  List<FirstBiteGroup> groups() {
-    // Each group stands alone: on a long season both cores share them.
-    return Arrays.stream(By.values()).flatMap(this::groups).toList().parallelStream()
-        .map(Supplier::get)
-        .toList();
-  }
-
-  private Stream<Supplier<FirstBiteGroup>> groups(By by) {
-    SeasonColumns columns = held.columns();
-    String[] names =
-        switch (by) {
-          case LINE -> columns.groups;
-          case BAIT -> columns.baits;
-          case WATER -> columns.waters;
-        };
-    int[] group = new int[columns.entry.length];
-    for (int row = 0; row < group.length; row++) {
-      group[row] =
-          !held.holdsRow(row)
-              ? -1
-              : switch (by) {
-                case LINE -> columns.rowGroup[row];
-                case BAIT -> columns.rowBait[row];
-                case WATER -> columns.water[columns.rowSession[row]];
-              };
+  /**
+   * What first bites are put together by, laid out.
+   *
+   * @param names of its groups
+   * @param group of each row, −1 for none
+   * @param tests each group against the others
+   */
+  private record Sort(By by, String[] names, int[] group, LogRankOfGroups tests) {
+    static Sort of(SeasonColumns columns, By by) {
+      String[] names =
+          switch (by) {
+            case LINE -> columns.groups;
+            case BAIT -> columns.baits;
+            case WATER -> columns.waters;
+          };
+      int[] group =
+          switch (by) {
+            case LINE -> columns.rowGroup;
+            case BAIT -> columns.rowBait;
+            case WATER ->
+                Arrays.stream(columns.rowSession).map(session -> columns.water[session]).toArray();
+          };
+      return new Sort(by, names, group, new LogRankOfGroups(columns, group, names.length));
     }
-    FirstBiteRows[] rows = FirstBiteRows.of(held, group, names.length);
-    List<LogRank> tests = LogRankOfGroups.against(held, group, names.length);
-    return IntStream.range(0, names.length)
-        .filter(g -> !rows[g].sessions().isEmpty())
+  }
+
+  List<FirstBiteGroup> groups(SeasonColumns.Held held) {
+    // Each group stands alone: on a long season both cores share them.
+    List<Supplier<FirstBiteGroup>> groups =
+        sorts.parallelStream().flatMap(sort -> groups(held, sort)).toList();
+    return groups.parallelStream().map(Supplier::get).toList();
+  }
+
+  private static Stream<Supplier<FirstBiteGroup>> groups(SeasonColumns.Held held, Sort sort) {
+    FirstBiteRows[] rows = FirstBiteRows.of(held, sort.group, sort.names.length);
+    List<LogRank> tests = sort.tests.over(held);
+    return IntStream.range(0, rows.length)
+        .filter(g -> rows[g].count() > 0)
         .mapToObj(
             g ->
                 () ->
                     new FirstBiteGroup(
-                        by,
-                        names[g],
+                        sort.by,
+                        sort.names[g],
                         rows[g].sessions(),
                         rows[g].tally(),
-                        curve(rows[g]),
+                        curve(rows[g], held),
                         tests.get(g)));
   }
 
-  private @Nullable Curve curve(FirstBiteRows rows) {
+  private static @Nullable Curve curve(FirstBiteRows rows, SeasonColumns.Held held) {
     FollowUp followUp = rows.followUp();
     Double from = rows.firstEntryWith(FirstBites.LEAST_AT_RISK);
     if (from == null) {
       return null;
     }
     KaplanMeier curve = KaplanMeier.of(followUp, from);
-    double[] limits = medianLimits(rows, from);
+    double[] limits = medianLimits(rows, held.of.length, from);
     return new Curve(
         from,
         curve.medianTime(),
@@ -129,22 +135,23 @@ final class FirstBitesOverSessions {
   }
 
   /** Returns the 2.5% and 97.5% points of the median over sessions drawn, or nothing if few. */
-  private double[] medianLimits(FirstBiteRows rows, double from) {
-    int n = rows.sessions().size();
+  private static double[] medianLimits(FirstBiteRows rows, int heldSessions, double from) {
+    int[] sessions = rows.sessionsHeld();
+    int n = sessions.length;
     if (n < Season.FEWEST_FOR_LIMITS) {
       return new double[0];
     }
     if (n > MANY) {
-      return medianLimitsOfGroups(rows, from);
+      return medianLimitsOfGroups(rows, heldSessions, from);
     }
     int resamples =
         Math.max(LEAST_RESAMPLES, Math.min(MOST_RESAMPLES, MOST_ROWS_DRAWN / (rows.count() + 1)));
     SplittableRandom random = new SplittableRandom(SEED);
     double[] medians = new double[resamples];
     for (int r = 0; r < resamples; r++) {
-      int[] times = new int[held.of.length];
+      int[] times = new int[heldSessions];
       for (int i = 0; i < n; i++) {
-        times[rows.sessions().get(random.nextInt(n))]++;
+        times[sessions[random.nextInt(n)]]++;
       }
       Double median = KaplanMeier.of(rows.drawn(times), from).medianTime();
       // Not come down to one half: later than any time seen.
@@ -163,18 +170,19 @@ final class FirstBitesOverSessions {
    * Introduction to Variance Estimation, chapter 2): one pass over the rows however many there are.
    * Nothing where a group's curve does not come down to one half.
    */
-  private double[] medianLimitsOfGroups(FirstBiteRows rows, double from) {
-    List<Integer> shuffled = new ArrayList<>(rows.sessions());
-    Collections.shuffle(shuffled, new Random(SEED));
-    int[] part = new int[held.of.length];
-    for (int i = 0; i < shuffled.size(); i++) {
-      part[shuffled.get(i)] = i % RANDOM_GROUPS;
+  private static double[] medianLimitsOfGroups(FirstBiteRows rows, int heldSessions, double from) {
+    int[] shuffled = rows.sessionsHeld();
+    Random random = new Random(SEED);
+    int[] part = new int[heldSessions];
+    for (int i = shuffled.length - 1; i >= 0; i--) {
+      int chosen = random.nextInt(i + 1);
+      part[shuffled[chosen]] = i % RANDOM_GROUPS;
+      shuffled[chosen] = shuffled[i];
     }
     double sum = 0;
     double squares = 0;
-    for (FollowUp one : rows.split(part, RANDOM_GROUPS)) {
-      Double median = KaplanMeier.of(one, from).medianTime();
-      if (median == null) {
+    for (double median : rows.mediansOfParts(part, RANDOM_GROUPS, from)) {
+      if (Double.isNaN(median)) {
         return new double[0];
       }
       sum += median;

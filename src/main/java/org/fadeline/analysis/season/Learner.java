@@ -1,14 +1,13 @@
 package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.fadeline.analysis.LearnedPriors;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.season.Learned.DaysLearned;
 import org.fadeline.analysis.season.Learned.GroupLearned;
 import org.fadeline.analysis.season.Learned.HazardLearned;
-import org.fadeline.analysis.season.SessionSummary.Behind;
-import org.fadeline.analysis.season.SessionSummary.LineSummary;
 import org.fadeline.stats.Bunching;
 import org.fadeline.stats.ChangePointBins;
 import org.fadeline.stats.ChangePointMixture;
@@ -63,20 +62,16 @@ final class Learner {
   static Learned learn(SeasonColumns.Held held) {
     String[] kinds = held.columns().groups;
     @Nullable Pool[] pools = new @Nullable Pool[kinds.length];
-    List<List<Double>> evidence = new ArrayList<>();
+    LineColumns from = held.columns().lines;
+    Evidence evidence = new Evidence();
     held.eachLine(
         (session, kind, line) -> {
           Pool pool = pools[kind] == null ? new Pool() : pools[kind];
           pools[kind] = pool;
-          Behind behind = line.behind();
-          if (behind != null) {
-            pool.departure += behind.bunching().departure();
-            pool.pairs += behind.bunching().pairs();
-            if (!behind.hazardLogEvidence().isEmpty()) {
-              evidence.add(behind.hazardLogEvidence());
-            }
-          }
-          pool.add(session, line);
+          pool.departure += from.departure[line];
+          pool.pairs += from.pairs[line];
+          evidence.add(from.evidence, line);
+          pool.add(session, from.fish[line], from.minutes[line] / 60);
         });
     List<GroupLearned> groups = new ArrayList<>();
     List<Pool> known = new ArrayList<>();
@@ -90,15 +85,25 @@ final class Learner {
     return new Learned(hazard(evidence), groups, days(known), held.sessions.size());
   }
 
-  /** Integrates over log ρ; between the kept rates the log evidence is a parabola of log ρ. */
-  private static HazardLearned hazard(List<List<Double>> evidence) {
-    int kept = Learned.HAZARDS.size();
-    double[] sums = new double[kept];
-    for (List<Double> one : evidence) {
-      for (int i = 0; i < kept; i++) {
-        sums[i] += one.get(i);
+  /** Log evidence of all records at each rate of change. */
+  private static final class Evidence {
+    private final double[] sums = new double[Learned.HAZARDS.size()];
+    private int records;
+
+    /** Adds that of one line, unless its record carries none. */
+    void add(double[] ofAll, int line) {
+      int from = line * sums.length;
+      if (!Double.isNaN(ofAll[from])) {
+        records++;
+        for (int i = 0; i < sums.length; i++) {
+          sums[i] += ofAll[from + i];
+        }
       }
     }
+  }
+
+  /** Integrates over log ρ; between the kept rates the log evidence is a parabola of log ρ. */
+  private static HazardLearned hazard(Evidence evidence) {
     double low = Math.log(1e-3);
     double step = (Math.log(16) - low) / GRID;
     double[] logs = new double[GRID + 1];
@@ -106,7 +111,8 @@ final class Learner {
     for (int i = 0; i <= GRID; i++) {
       double logRate = low + i * step;
       // The density of log ρ: shape, not shape − 1.
-      logs[i] = PRIOR_SHAPE * logRate - PRIOR_HOURS * Math.exp(logRate) + between(sums, logRate);
+      logs[i] =
+          PRIOR_SHAPE * logRate - PRIOR_HOURS * Math.exp(logRate) + between(evidence.sums, logRate);
       most = Math.max(most, logs[i]);
     }
     double total = 0;
@@ -124,7 +130,7 @@ final class Learner {
             quantile(weights, total, tail, low, step),
             quantile(weights, total, 1 - tail, low, step),
             ReviewSettings.FADE_LEVEL),
-        evidence.size());
+        evidence.records);
   }
 
   private static double quantile(
@@ -155,79 +161,81 @@ final class Learner {
   /** Sessions of one kind of line. */
   private static final class Pool {
     /** Fish and fished hours of each session in which it was fished. */
-    private final List<double[]> sessions = new ArrayList<>();
+    private double[] fish = new double[16];
 
+    private double[] hours = new double[16];
+    private int size;
     private int last = -1;
     private double departure;
     private int pairs;
 
     /** Adds a line; several lines of one session count as one. */
-    void add(int session, LineSummary line) {
-      double hours = line.fishedMinutes() / 60;
-      if (hours > 0) {
+    void add(int session, int newFish, double newHours) {
+      if (newHours > 0) {
         if (last != session) {
-          sessions.add(new double[2]);
+          if (size == fish.length) {
+            fish = Arrays.copyOf(fish, 2 * size);
+            hours = Arrays.copyOf(hours, 2 * size);
+          }
+          size++;
           last = session;
         }
-        double[] sums = sessions.get(sessions.size() - 1);
-        sums[0] += line.fish();
-        sums[1] += hours;
+        fish[size - 1] += newFish;
+        hours[size - 1] += newHours;
       }
     }
 
-    double mean() {
-      double fish = 0;
-      double hours = 0;
-      for (double[] session : sessions) {
-        fish += session[0];
-        hours += session[1];
+    private double sum(double[] values) {
+      double sum = 0;
+      for (int i = 0; i < size; i++) {
+        sum += values[i];
       }
-      return fish / hours;
+      return sum;
+    }
+
+    double mean() {
+      return sum(fish) / sum(hours);
     }
 
     /** Pearson's χ² of equal rates. */
     double chiSquare() {
       double mean = mean();
       double sum = 0;
-      for (double[] session : sessions) {
-        double expected = mean * session[1];
-        sum += (session[0] - expected) * (session[0] - expected) / expected;
+      for (int i = 0; i < size; i++) {
+        double expected = mean * hours[i];
+        sum += (fish[i] - expected) * (fish[i] - expected) / expected;
       }
       return sum;
     }
 
     /** What χ² grows by, above its degrees of freedom, per unit of squared relative spread. */
     double leverage() {
-      double mean = mean();
-      double sum = 0;
+      double sum = sum(hours);
       double squares = 0;
-      for (double[] session : sessions) {
-        sum += session[1];
-        squares += session[1] * session[1];
+      for (int i = 0; i < size; i++) {
+        squares += hours[i] * hours[i];
       }
-      return mean * (sum - squares / sum);
+      return mean() * (sum - squares / sum);
     }
 
     boolean tells() {
-      return sessions.size() >= 2 && mean() > 0;
+      return size >= 2 && mean() > 0;
     }
 
     GroupLearned learned(String name) {
-      return new GroupLearned(
-          name, Bunching.factor(departure, pairs), pool(), sessions.size(), given());
+      return new GroupLearned(name, Bunching.factor(departure, pairs), pool(), size, given());
     }
 
     private LearnedPriors.Given given() {
-      double fish = sessions.stream().mapToDouble(s -> s[0]).sum();
-      double hours = sessions.stream().mapToDouble(s -> s[1]).sum();
-      return new LearnedPriors.Given((int) Math.round(fish), hours);
+      return new LearnedPriors.Given(
+          (int) Math.round(sum(fish)), Arrays.stream(hours, 0, size).sum());
     }
 
     private @Nullable GammaPosterior pool() {
-      if (sessions.size() < FEWEST_FOR_POOL || !(mean() > 0)) {
+      if (size < FEWEST_FOR_POOL || !(mean() > 0)) {
         return null;
       }
-      double spread = (chiSquare() - (sessions.size() - 1)) / leverage();
+      double spread = (chiSquare() - (size - 1)) / leverage();
       double shape = spread > 1 / MOST_SHAPE ? 1 / spread : MOST_SHAPE;
       return new GammaPosterior(shape, shape / mean());
     }
@@ -243,9 +251,9 @@ final class Learner {
     int freedom = 0;
     for (Pool pool : pools) {
       if (pool.tells()) {
-        excess += pool.chiSquare() - (pool.sessions.size() - 1);
+        excess += pool.chiSquare() - (pool.size - 1);
         leverage += pool.leverage();
-        freedom += pool.sessions.size() - 1;
+        freedom += pool.size - 1;
       }
     }
     if (freedom < Season.FEWEST_FOR_LIMITS || !(leverage > 0)) {

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param lines what each kind of line gave, by hour of the match
  * @param firstBites time to first bite after feeding, by kind of line, bait and water
  * @param fades fades by kind of line
+ * @param feed feed given against what came, by kind of line
+ * @param standing the sessions that stand out, by date
  * @param learned what is learned for the next review
  */
 public record Season(
@@ -22,6 +24,8 @@ public record Season(
     List<LineHours> lines,
     List<FirstBiteGroup> firstBites,
     List<FadeGroup> fades,
+    List<FeedGroup> feed,
+    List<StandingOut> standing,
     Learned learned) {
   /** Sessions below which limits are not given: too few to draw from. */
   public static final int FEWEST_FOR_LIMITS = 5;
@@ -32,6 +36,8 @@ public record Season(
     lines = List.copyOf(lines);
     firstBites = List.copyOf(firstBites);
     fades = List.copyOf(fades);
+    feed = List.copyOf(feed);
+    standing = List.copyOf(standing);
   }
 
   /**
@@ -65,7 +71,7 @@ public record Season(
       PerHour weight) {
     /** Copies the list. */
     public Cell {
-      sessions = List.copyOf(sessions);
+      sessions = SessionIndices.copyOf(sessions);
     }
   }
 
@@ -162,7 +168,7 @@ public record Season(
       LogRank againstOthers) {
     /** Copies the list. */
     public FirstBiteGroup {
-      sessions = List.copyOf(sessions);
+      sessions = SessionIndices.copyOf(sessions);
     }
   }
 
@@ -213,7 +219,7 @@ public record Season(
       PastPlainTally past) {
     /** Copies the lists. */
     public FadeGroup {
-      sessions = List.copyOf(sessions);
+      sessions = SessionIndices.copyOf(sessions);
       minutes = List.copyOf(minutes);
     }
 
@@ -240,6 +246,11 @@ public record Season(
       return new PastPlainTally(
           stays + 1, minutes + more.minutes(), fish + more.fish(), grams + more.grams());
     }
+  }
+
+  /** Returns this with its first bites. */
+  Season withFirstBites(List<FirstBiteGroup> newFirstBites) {
+    return new Season(sessions, filter, lines, newFirstBites, fades, feed, standing, learned);
   }
 
   /** Returns the sessions that tell their date: what goes over time is told of them. */

@@ -2,7 +2,6 @@ package org.fadeline.analysis.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
@@ -13,9 +12,6 @@ import org.fadeline.analysis.season.Season.FadeGroup;
 import org.fadeline.analysis.season.Season.FirstBiteGroup;
 import org.fadeline.analysis.season.Season.LineHours;
 import org.fadeline.analysis.season.Season.PastPlainTally;
-import org.fadeline.analysis.season.SessionSummary.Behind;
-import org.fadeline.analysis.season.SessionSummary.FadeFound;
-import org.fadeline.analysis.season.SessionSummary.Hour;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +22,7 @@ public final class SeasonBuilder {
   private static final long SEED = 20_260_102L;
 
   private final SeasonColumns columns;
+  private final FirstBitesOverSessions firstBites;
 
   /**
    * Lays the sessions out.
@@ -34,18 +31,27 @@ public final class SeasonBuilder {
    */
   public SeasonBuilder(List<SessionSummary> all) {
     columns = new SeasonColumns(all);
+    firstBites = new FirstBitesOverSessions(columns);
   }
 
   /** Makes the tables of the sessions and lines a filter holds. */
   public Season build(SeasonFilter filter) {
     SeasonColumns.Held held = columns.held(filter);
-    // First bites take about as long as the rest: each has a core.
-    CompletableFuture<List<FirstBiteGroup>> firstBites =
-        CompletableFuture.supplyAsync(new FirstBitesOverSessions(held)::groups);
-    List<LineHours> lines = lines(held);
-    List<FadeGroup> fades = fades(held);
-    Learned learned = Learner.learn(held);
-    return new Season(held.sessions, filter, lines, firstBites.join(), fades, learned);
+    // First bites take longer than the rest: each has a core, and the first that is free helps.
+    CompletableFuture<Season> rest =
+        CompletableFuture.supplyAsync(
+            () ->
+                new Season(
+                    held.sessions,
+                    filter,
+                    lines(held),
+                    List.of(),
+                    fades(held),
+                    FeedGroup.of(held),
+                    StandingOut.of(held),
+                    Learner.learn(held)));
+    List<FirstBiteGroup> bites = firstBites.groups(held);
+    return rest.join().withFirstBites(bites);
   }
 
   /**
@@ -71,16 +77,16 @@ public final class SeasonBuilder {
       this.hour = hour;
     }
 
-    void add(int session, Hour more) {
+    void add(int session, LineColumns from, int row) {
       if (size == 0 || sessions[size - 1] != session) {
         if (size == sessions.length) {
           grow();
         }
         sessions[size++] = session;
       }
-      minutes[size - 1] += more.fishedMinutes();
-      fish[size - 1] += more.fish();
-      grams[size - 1] += more.grams();
+      minutes[size - 1] += from.hourMinutes[row];
+      fish[size - 1] += from.hourFish[row];
+      grams[size - 1] += from.hourGrams[row];
     }
 
     private void grow() {
@@ -90,7 +96,7 @@ public final class SeasonBuilder {
       grams = Arrays.copyOf(grams, 2 * size);
     }
 
-    Cell cell(List<SessionSummary> all) {
+    Cell cell(SeasonColumns.Held held) {
       double[] hours = new double[size];
       double[] weighed = new double[size];
       double[] weighedHours = new double[size];
@@ -99,14 +105,14 @@ public final class SeasonBuilder {
       for (int i = 0; i < size; i++) {
         hours[i] = minutes[i] / 60;
         fished += hours[i];
-        if (all.get(sessions[i]).result().weights().missing() == 0) {
+        if (held.columns().weighed[held.of[sessions[i]]]) {
           weighed[kept] = grams[i];
           weighedHours[kept++] = hours[i];
         }
       }
       return new Cell(
           hour,
-          Arrays.stream(sessions, 0, size).boxed().toList(),
+          SessionIndices.of(sessions, size),
           fished,
           SessionDraws.perHour(Arrays.copyOf(fish, size), hours, true, SEED),
           SessionDraws.perHour(
@@ -119,17 +125,18 @@ public final class SeasonBuilder {
     private final Given whole = new Given(null);
     private final List<@Nullable Given> hours = new ArrayList<>();
 
-    void add(int session, Hour hour) {
-      whole.add(session, hour);
-      while (hours.size() <= hour.hour()) {
+    void add(int session, LineColumns from, int row) {
+      whole.add(session, from, row);
+      int hour = from.hour[row];
+      while (hours.size() <= hour) {
         hours.add(null);
       }
-      Given given = hours.get(hour.hour());
+      Given given = hours.get(hour);
       if (given == null) {
-        given = new Given(hour.hour());
-        hours.set(hour.hour(), given);
+        given = new Given(hour);
+        hours.set(hour, given);
       }
-      given.add(session, hour);
+      given.add(session, from, row);
     }
 
     Stream<Given> all() {
@@ -139,15 +146,16 @@ public final class SeasonBuilder {
 
   private List<LineHours> lines(SeasonColumns.Held held) {
     @Nullable Group[] groups = new @Nullable Group[columns.groups.length];
+    LineColumns from = columns.lines;
     held.eachLine(
         (session, kind, line) -> {
-          for (Hour hour : line.hours()) {
+          for (int row = from.firstHour[line]; row < from.firstHour[line + 1]; row++) {
             Group group = groups[kind];
             if (group == null) {
               group = new Group();
               groups[kind] = group;
             }
-            group.add(session, hour);
+            group.add(session, from, row);
           }
         });
     List<LineHours> lines = new ArrayList<>();
@@ -155,7 +163,7 @@ public final class SeasonBuilder {
       Group group = groups[g];
       if (group != null) {
         // Each cell draws its own sessions: both cores share them.
-        List<Cell> cells = group.all().parallel().map(given -> given.cell(held.sessions)).toList();
+        List<Cell> cells = group.all().parallel().map(given -> given.cell(held)).toList();
         lines.add(new LineHours(columns.groups[g], cells.get(0), cells.subList(1, cells.size())));
       }
     }
@@ -164,43 +172,58 @@ public final class SeasonBuilder {
 
   /** Fades of one group as they add up. */
   private static final class Faded {
-    private final List<Integer> sessions = new ArrayList<>();
-    private final List<Double> minutes = new ArrayList<>();
+    private int[] sessions = new int[16];
+    private double[] minutes = new double[16];
+    private int held;
+    private int timed;
     private int spells;
     private int faded;
-    private PastPlainTally past = PastPlainTally.NONE;
+    private int stays;
+    private double pastMinutes;
+    private int pastFish;
+    private double pastGrams;
 
-    void add(int session, FadeFound fade) {
-      if (sessions.isEmpty() || sessions.get(sessions.size() - 1) != session) {
-        sessions.add(session);
+    void add(int session, LineColumns from, int fade) {
+      if (held == 0 || sessions[held - 1] != session) {
+        sessions = held == sessions.length ? Arrays.copyOf(sessions, 2 * held) : sessions;
+        sessions[held++] = session;
       }
       spells++;
-      if (fade.probability() >= ReviewSettings.MARKED_FROM) {
+      if (from.fadeProbability[fade] >= ReviewSettings.MARKED_FROM) {
         faded++;
-        if (fade.minute() != null) {
-          minutes.add(fade.minute());
+        if (!Double.isNaN(from.fadeMinute[fade])) {
+          minutes = timed == minutes.length ? Arrays.copyOf(minutes, 2 * timed) : minutes;
+          minutes[timed++] = from.fadeMinute[fade];
         }
       }
-      if (fade.pastPlain() != null) {
-        past = past.plus(fade.pastPlain());
+      if (!Double.isNaN(from.pastMinutes[fade])) {
+        stays++;
+        pastMinutes += from.pastMinutes[fade];
+        pastFish += from.pastFish[fade];
+        pastGrams += from.pastGrams[fade];
       }
     }
 
     FadeGroup group(String name) {
-      minutes.sort(Comparator.naturalOrder());
-      return new FadeGroup(name, sessions, spells, faded, minutes, past);
+      return new FadeGroup(
+          name,
+          SessionIndices.of(sessions, held),
+          spells,
+          faded,
+          Arrays.stream(minutes, 0, timed).sorted().boxed().toList(),
+          new PastPlainTally(stays, pastMinutes, pastFish, pastGrams));
     }
   }
 
   private List<FadeGroup> fades(SeasonColumns.Held held) {
     @Nullable Faded[] groups = new @Nullable Faded[columns.groups.length];
+    LineColumns from = columns.lines;
     held.eachLine(
         (session, kind, line) -> {
-          Behind behind = line.behind();
-          if (behind != null && !behind.fades().isEmpty()) {
+          for (int fade = from.firstFade[line]; fade < from.firstFade[line + 1]; fade++) {
             Faded faded = groups[kind] == null ? new Faded() : groups[kind];
             groups[kind] = faded;
-            behind.fades().forEach(fade -> faded.add(session, fade));
+            faded.add(session, from, fade);
           }
         });
     List<FadeGroup> fades = new ArrayList<>();

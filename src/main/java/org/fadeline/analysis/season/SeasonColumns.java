@@ -28,8 +28,14 @@ final class SeasonColumns {
 
   final int[] lineGroup;
 
+  /** What each line gave, was fed and how it faded. */
+  final LineColumns lines;
+
   /** Water of each session, −1 where none is named. */
   final int[] water;
+
+  /** Whether every fish of each session has a weight. */
+  final boolean[] weighed;
 
   /** First row of each line, and one entry more. */
   final int[] firstRow;
@@ -62,13 +68,13 @@ final class SeasonColumns {
     Names kinds = new Names();
     Names fed = new Names();
     Names places = new Names();
-    int lines = 0;
+    int lineCount = 0;
     int rows = 0;
     for (SessionSummary session : sessions) {
       places.add(session.about().water());
       for (LineSummary line : session.lines()) {
         kinds.add(line.group());
-        lines++;
+        lineCount++;
         rows += line.firstBites().size();
         line.firstBites().forEach(row -> fed.add(row.bait()));
       }
@@ -78,8 +84,10 @@ final class SeasonColumns {
     waters = places.sorted();
     firstLine = new int[sessions.size() + 1];
     water = new int[sessions.size()];
-    lineGroup = new int[lines];
-    firstRow = new int[lines + 1];
+    weighed = new boolean[sessions.size()];
+    lines = new LineColumns(sessions);
+    lineGroup = new int[lineCount];
+    firstRow = new int[lineCount + 1];
     rowSession = new int[rows];
     rowGroup = new int[rows];
     rowBait = new int[rows];
@@ -91,6 +99,7 @@ final class SeasonColumns {
     int row = 0;
     for (int s = 0; s < sessions.size(); s++) {
       water[s] = places.number(sessions.get(s).about().water());
+      weighed[s] = sessions.get(s).result().weights().missing() == 0;
       for (LineSummary one : sessions.get(s).lines()) {
         lineGroup[line] = kinds.number(one.group());
         for (FirstBiteRow stretch : one.firstBites()) {
@@ -172,7 +181,11 @@ final class SeasonColumns {
 
     private final boolean[] groupHeld;
 
+    /** Whether every line of a session held is held. */
+    final boolean everyLine;
+
     private Held(SeasonFilter filter) {
+      everyLine = filter.groups().isEmpty();
       groupHeld = new boolean[groups.length];
       for (int g = 0; g < groups.length; g++) {
         groupHeld[g] = filter.holdsGroup(groups[g]);
@@ -207,17 +220,15 @@ final class SeasonColumns {
 
     /** Something done with a line: its session's place among those held, its kind's number. */
     interface LineWork {
-      void with(int session, int group, LineSummary line);
+      void with(int session, int group, int line);
     }
 
     /** Goes through the lines held, session by session. */
     void eachLine(LineWork work) {
       for (int s = 0; s < of.length; s++) {
-        List<LineSummary> lines = sessions.get(s).lines();
-        for (int l = 0; l < lines.size(); l++) {
-          int group = lineGroup[firstLine[of[s]] + l];
-          if (groupHeld[group]) {
-            work.with(s, group, lines.get(l));
+        for (int line = firstLine[of[s]]; line < firstLine[of[s] + 1]; line++) {
+          if (groupHeld[lineGroup[line]]) {
+            work.with(s, lineGroup[line], line);
           }
         }
       }
@@ -227,6 +238,15 @@ final class SeasonColumns {
     boolean holdsRow(int row) {
       return place[rowSession[row]] >= 0 && groupHeld[rowGroup[row]];
     }
+  }
+
+  /** Returns minutes fished on all lines of a session. */
+  double fishedMinutes(int session) {
+    double minutes = 0;
+    for (int line = firstLine[session]; line < firstLine[session + 1]; line++) {
+      minutes += lines.minutes[line];
+    }
+    return minutes;
   }
 
   Held held(SeasonFilter filter) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A session that stands out from the rest in one measure: its modified z-score, 0.6745 (x − median)
@@ -52,16 +50,19 @@ public record StandingOut(
       return word;
     }
 
-    private @Nullable Double of(SessionSummary session) {
-      double hours = session.fishedMinutes() / 60;
+    /** Returns the measure of a session, NaN where it has none. */
+    private double of(SessionSummary session, double hours) {
       SessionSummary.Result result = session.result();
       return switch (this) {
         case WEIGHT ->
             hours < LEAST_HOURS || result.weights().missing() > 0
-                ? null
-                : (Double) (result.grams() / hours);
-        case FISH -> hours < LEAST_HOURS ? null : (Double) (result.fish() / hours);
-        case SCALES -> result.weights().scalesFactor();
+                ? Double.NaN
+                : result.grams() / hours;
+        case FISH -> hours < LEAST_HOURS ? Double.NaN : result.fish() / hours;
+        case SCALES -> {
+          Double factor = result.weights().scalesFactor();
+          yield factor == null || !(factor > 0) ? Double.NaN : factor;
+        }
       };
     }
 
@@ -70,47 +71,52 @@ public record StandingOut(
     }
   }
 
-  /** Returns the sessions that stand out, by date, a measure after the other. */
-  public static List<StandingOut> of(Season season) {
+  /** Returns the sessions that stand out, in their order, a measure after the other. */
+  static List<StandingOut> of(SeasonColumns.Held held) {
+    double[] hours = new double[held.of.length];
+    for (int s = 0; s < hours.length; s++) {
+      hours[s] = held.columns().fishedMinutes(held.of[s]) / 60;
+    }
     List<StandingOut> found = new ArrayList<>();
     for (Measure measure : Measure.values()) {
-      found.addAll(in(season, measure));
+      double[] values = new double[hours.length];
+      for (int s = 0; s < values.length; s++) {
+        values[s] = measure.of(held.sessions.get(s), hours[s]);
+      }
+      add(measure, values, found);
     }
     found.sort(Comparator.comparingInt(StandingOut::session));
     return found;
   }
 
-  private static List<StandingOut> in(Season season, Measure measure) {
-    List<@Nullable Double> values =
-        season.sessions().stream()
-            .map((Function<SessionSummary, @Nullable Double>) measure::of)
-            .toList();
-    double[] known =
-        values.stream()
-            .filter(v -> v != null && (measure != Measure.SCALES || v > 0))
-            .mapToDouble(v -> v)
-            .sorted()
-            .toArray();
-    if (known.length < FEWEST) {
-      return List.of();
+  private static void add(Measure measure, double[] values, List<StandingOut> found) {
+    double[] known = values.clone();
+    // NaN sorts last.
+    Arrays.sort(known);
+    int n = known.length;
+    while (n > 0 && Double.isNaN(known[n - 1])) {
+      n--;
     }
-    double[] scaled = Arrays.stream(known).map(measure::scaled).toArray();
+    if (n < FEWEST) {
+      return;
+    }
+    known = Arrays.copyOf(known, n);
+    double[] scaled = new double[n];
+    for (int i = 0; i < n; i++) {
+      scaled[i] = measure.scaled(known[i]);
+    }
     double median = point(scaled, 0.5);
-    double[] apart = Arrays.stream(scaled).map(x -> Math.abs(x - median)).sorted().toArray();
-    double spread = point(apart, 0.5);
-    List<StandingOut> found = new ArrayList<>();
-    for (int s = 0; s < values.size(); s++) {
-      Double value = values.get(s);
-      if (value != null
-          && (measure != Measure.SCALES || value > 0)
-          && spread > 0
-          && NORMAL * Math.abs(measure.scaled(value) - median) / spread > BEYOND) {
+    for (int i = 0; i < n; i++) {
+      scaled[i] = Math.abs(scaled[i] - median);
+    }
+    Arrays.sort(scaled);
+    double spread = point(scaled, 0.5);
+    for (int s = 0; s < values.length; s++) {
+      if (spread > 0 && NORMAL * Math.abs(measure.scaled(values[s]) - median) / spread > BEYOND) {
         found.add(
-            new StandingOut(
-                s, measure, value, point(known, 0.25), point(known, 0.75), known.length));
+            new StandingOut(s, measure, values[s], point(known, 0.25), point(known, 0.75), n));
       }
     }
-    return found;
   }
 
   /** Returns a quantile of sorted values, between the two nearest (R's type 7). */

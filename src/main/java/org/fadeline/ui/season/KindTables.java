@@ -238,7 +238,7 @@ final class KindTables {
   /** Takes a season in; each table shows it once it is told to. */
   void take(SeasonShown newShown, Units newUnits) {
     season = newShown.season();
-    groups = newShown.fed();
+    groups = newShown.season().feed();
     units = newUnits;
   }
 

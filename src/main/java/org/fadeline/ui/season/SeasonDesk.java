@@ -34,13 +34,6 @@ final class SeasonDesk {
 
   private static final String READING = "season";
   private static final String TABLES = "season-tables";
-  private static final String READY = "season-ready";
-
-  /** Sessions from which on the first tables take longer than they should. */
-  private static final int MANY = 2_000;
-
-  /** After so many rounds tables take no longer than they ever will, near enough. */
-  private static final int ROUNDS_TO_BE_READY = 6;
 
   /** Tables of a growing folder are made again after a pause of this many times their own time. */
   private static final int PAUSES = 6;
@@ -77,7 +70,7 @@ final class SeasonDesk {
     index = new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
     filter = SeasonFilter.ALL;
     state.set(SeasonState.of(folder));
-    watch(folder);
+    close();
     read(true);
   }
 
@@ -100,6 +93,8 @@ final class SeasonDesk {
         "Reading the season",
         progress -> {
           if (first) {
+            // Before the reading, so that no change falls between the two.
+            watch(folder, sessions);
             sessions.load(folder.resolve(KEPT));
           }
           SeasonFolder found =
@@ -174,28 +169,6 @@ final class SeasonDesk {
     if (!shown) {
       filter(filter);
     }
-    getReady(found);
-  }
-
-  /**
-   * Makes the tables of many sessions a few times over for nobody, in the background: the first
-   * filter would otherwise be the one in which Java gets to know the work, and take twice as long.
-   */
-  private void getReady(SeasonFolder found) {
-    if (found.entries().size() < MANY) {
-      return;
-    }
-    tasks.submit(
-        READY,
-        "Getting ready to filter",
-        progress -> {
-          LaidOut sessions = laidOut(found);
-          for (int i = 0; i < ROUNDS_TO_BE_READY && !progress.cancelled(); i++) {
-            sessions.build(SeasonFilter.ALL);
-          }
-          return found;
-        },
-        new TaskService.Answer<>(ready -> {}, failure -> {}));
   }
 
   /** Lays a folder's sessions out; those laid out last are kept, for every filter takes them. */
@@ -203,26 +176,40 @@ final class SeasonDesk {
   private LaidOut laidOut(SeasonFolder found) {
     LaidOut last = laidOut;
     if (last == null || last.found != found) {
-      List<SessionSummary> summaries = found.summaries();
-      last =
-          new LaidOut(
-              found,
-              new SeasonBuilder(summaries),
-              FilterOffers.of(summaries),
-              SeasonShown.files(found));
+      last = new LaidOut(found);
       laidOut = last;
     }
     return last;
   }
 
   /** Sessions laid out for filters, and what the screen needs of all of them. */
-  private record LaidOut(
-      SeasonFolder found,
-      SeasonBuilder builder,
-      FilterOffers offers,
-      IdentityHashMap<SessionSummary, Path> files) {
+  private static final class LaidOut {
+    private final SeasonFolder found;
+    private final SeasonBuilder builder;
+    private final FilterOffers offers;
+    private final IdentityHashMap<SessionSummary, Path> files;
+
+    /** The tables without a filter, to which a user comes back. */
+    private volatile @Nullable SeasonShown all;
+
+    LaidOut(SeasonFolder found) {
+      List<SessionSummary> summaries = found.summaries();
+      this.found = found;
+      builder = new SeasonBuilder(summaries);
+      offers = FilterOffers.of(summaries);
+      files = SeasonShown.files(found);
+    }
+
     SeasonShown build(SeasonFilter filter) {
-      return SeasonShown.of(builder.build(filter), offers, files);
+      SeasonShown whole = all;
+      if (whole != null && filter.equals(SeasonFilter.ALL)) {
+        return whole;
+      }
+      SeasonShown shown = SeasonShown.of(builder.build(filter), offers, files);
+      if (filter.equals(SeasonFilter.ALL)) {
+        all = shown;
+      }
+      return shown;
     }
   }
 
@@ -248,7 +235,6 @@ final class SeasonDesk {
   /** Looks at other sessions or lines. */
   void filter(SeasonFilter newFilter) {
     filter = newFilter;
-    tasks.cancel(READY);
     SeasonFolder found = state.get().found();
     tasks.submit(
         TABLES,
@@ -259,13 +245,22 @@ final class SeasonDesk {
             failure -> change(s -> s.withProblem("The tables could not be made: " + failure))));
   }
 
-  private void watch(Path folder) {
-    close();
+  /** Begins to watch a folder: on a thread of the background, for it goes through all of it. */
+  @SuppressWarnings("ReferenceEquality") // is it still that folder, opened that time
+  private void watch(Path folder, SeasonIndex sessions) {
     try {
-      watch = new FolderWatch(folder, file -> tasks.later(() -> note(folder, file)));
+      FolderWatch fresh = new FolderWatch(folder, file -> tasks.later(() -> note(folder, file)));
+      tasks.later(
+          () -> {
+            if (index == sessions && watch == null) {
+              watch = fresh;
+            } else {
+              end(fresh);
+            }
+          });
     } catch (IOException notWatched) {
       // Reading again by hand still works; the reading itself tells what is wrong.
-      watch = null;
+      return;
     }
   }
 
@@ -273,10 +268,14 @@ final class SeasonDesk {
   void close() {
     FolderWatch before = watch;
     watch = null;
+    if (before != null) {
+      end(before);
+    }
+  }
+
+  private static void end(FolderWatch watch) {
     try {
-      if (before != null) {
-        before.close();
-      }
+      watch.close();
     } catch (IOException alreadyGone) {
       return;
     }

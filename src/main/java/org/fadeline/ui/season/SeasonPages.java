@@ -214,7 +214,7 @@ final class SeasonPages {
         kinds.showFades();
       }
       case 4 -> {
-        draw(feed, new SeasonFeedFigure(season, state.shown().fed(), style()));
+        draw(feed, new SeasonFeedFigure(season, style()));
         kinds.showFed();
         tables.showFeed();
       }

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
-import org.fadeline.analysis.season.StandingOut;
 import org.fadeline.index.SeasonFolder;
 
 /**
@@ -16,16 +14,12 @@ import org.fadeline.index.SeasonFolder;
  * many sessions it takes longer than a frame.
  *
  * @param season the season under the filter
- * @param standing the sessions that stand out
- * @param fed feed given against what came
  * @param feeds what each line of each session was fed
  * @param offers what can be filtered by
  * @param files where each session is, by the summary itself
  */
 record SeasonShown(
     Season season,
-    List<StandingOut> standing,
-    List<FeedGroup> fed,
     List<FeedRow> feeds,
     FilterOffers offers,
     IdentityHashMap<SessionSummary, Path> files) {
@@ -34,8 +28,7 @@ record SeasonShown(
 
   static SeasonShown of(
       Season season, FilterOffers offers, IdentityHashMap<SessionSummary, Path> files) {
-    return new SeasonShown(
-        season, StandingOut.of(season), FeedGroup.of(season), feeds(season), offers, files);
+    return new SeasonShown(season, feeds(season), offers, files);
   }
 
   /** Returns where each session of a folder is. */

@@ -181,7 +181,7 @@ final class SeasonTables {
     season = newShown.season();
     units = newUnits;
     standing.clear();
-    for (StandingOut one : newShown.standing()) {
+    for (StandingOut one : season.standing()) {
       standing
           .computeIfAbsent(season.sessions().get(one.session()), x -> new ArrayList<>())
           .add(SeasonWords.standsOut(one, newUnits));

@@ -42,7 +42,7 @@ class StandingOutTest {
     }
     all.add(fished(20, 196, 60, 0));
     List<StandingOut> found =
-        StandingOut.of(season(all.toArray(SessionSummary[]::new))).stream()
+        season(all.toArray(SessionSummary[]::new)).standing().stream()
             .filter(s -> s.measure() == StandingOut.Measure.FISH)
             .toList();
     assertEquals(List.of(new StandingOut(10, StandingOut.Measure.FISH, 196, 20.5, 36, 11)), found);
@@ -55,25 +55,25 @@ class StandingOutTest {
       nine.add(fished(i, 20 + i, 60, 0));
     }
     nine.add(fished(9, 900, 60, 0));
-    assertEquals(List.of(), StandingOut.of(season(nine.toArray(SessionSummary[]::new))));
+    assertEquals(List.of(), season(nine.toArray(SessionSummary[]::new)).standing());
     List<SessionSummary> many = new ArrayList<>();
     for (int i = 1; i <= 12; i++) {
       many.add(fished(i, 20 + i, 60, 0));
     }
     many.add(fished(20, 400, 59, 0));
-    assertEquals(List.of(), StandingOut.of(season(many.toArray(SessionSummary[]::new))));
+    assertEquals(List.of(), season(many.toArray(SessionSummary[]::new)).standing());
   }
 
   @Test
   void sessionsFedLessAndMoreAreSetApartAtTheMiddleOne() {
     FeedGroup group =
-        FeedGroup.of(
-                season(
-                    fished(1, 3, 60, 1),
-                    fished(2, 5, 60, 2),
-                    fished(3, 4, 120, 2),
-                    fished(4, 9, 60, 8),
-                    fished(5, 7, 60, 6)))
+        season(
+                fished(1, 3, 60, 1),
+                fished(2, 5, 60, 2),
+                fished(3, 4, 120, 2),
+                fished(4, 9, 60, 8),
+                fished(5, 7, 60, 6))
+            .feed()
             .get(0);
     FeedGroup.Share fewer = Objects.requireNonNull(group.fewer());
     FeedGroup.Share more = Objects.requireNonNull(group.more());
@@ -88,6 +88,6 @@ class StandingOutTest {
 
   @Test
   void aKindNeverFedIsLeftOut() {
-    assertEquals(List.of(), FeedGroup.of(season(fished(1, 3, 60, 0))));
+    assertEquals(List.of(), season(fished(1, 3, 60, 0)).feed());
   }
 }
