@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -96,8 +94,8 @@ public final class SeasonLoad {
   }
 
   private static SeasonIndex index(Path folder) {
-    ReadOptions options = ReadOptions.of(LocalDate.of(2026, 6, 20), ZoneId.of("Europe/London"));
-    return new SeasonIndex(folder, options, ReviewSettings.DEFAULT);
+    // As the window reads it, and so ManySessions, whose folder can be opened here.
+    return new SeasonIndex(folder, ReadOptions.DEFAULT, ReviewSettings.DEFAULT);
   }
 
   private static void generate(Path folder, int sessions) {

@@ -40,32 +40,38 @@ final class FirstBitesOverSessions {
   private final List<Sort> sorts;
 
   FirstBitesOverSessions(SeasonColumns columns) {
-    sorts = Arrays.stream(By.values()).map(by -> Sort.of(columns, by)).toList();
+    sorts = Arrays.stream(By.values()).map(by -> new Sort(columns, by)).toList();
   }
 
-  /**
-   * What first bites are put together by, laid out.
-   *
-   * @param names of its groups
-   * @param group of each row, −1 for none
-   * @param tests each group against the others
-   */
-  private record Sort(By by, String[] names, int[] group, LogRankOfGroups tests) {
-    static Sort of(SeasonColumns columns, By by) {
-      String[] names =
+  /** What first bites are put together by, laid out. */
+  private static final class Sort {
+    private final By by;
+
+    /** Of its groups. */
+    private final String[] names;
+
+    /** Of each row, −1 for none. */
+    private final int[] group;
+
+    /** Each group against the others. */
+    private final LogRankOfGroups tests;
+
+    private Sort(SeasonColumns columns, By by) {
+      this.by = by;
+      names =
           switch (by) {
             case LINE -> columns.groups;
             case BAIT -> columns.baits;
             case WATER -> columns.waters;
           };
-      int[] group =
+      group =
           switch (by) {
             case LINE -> columns.rowGroup;
             case BAIT -> columns.rowBait;
             case WATER ->
                 Arrays.stream(columns.rowSession).map(session -> columns.water[session]).toArray();
           };
-      return new Sort(by, names, group, new LogRankOfGroups(columns, group, names.length));
+      tests = new LogRankOfGroups(columns, group, names.length);
     }
   }
 
