@@ -100,7 +100,14 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
   }
 
   private static String label(FirstBiteGroup group) {
-    return FigureText.capital(group.name()) + ", " + group.tally().feeds() + " feeds";
+    Curve curve = group.curve();
+    return FigureText.capital(group.name())
+        + ", "
+        + group.tally().feeds()
+        + " feeds"
+        + (curve != null && curve.fromMinute() >= FirstBiteFigure.LONGEST_MINUTES
+            ? ", from " + FigureText.minutes(curve.fromMinute())
+            : "");
   }
 
   private static double last(FirstBiteGroup group) {
@@ -121,7 +128,9 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
   private static double paint(Plot plot, FirstBiteGroup group, int index) {
     Curve curve = group.curve();
     double y = plot.y(0);
-    if (curve == null) {
+    // A line fed at the start and first fished hours later begins beyond the axis: its name says
+    // so.
+    if (curve == null || curve.fromMinute() >= plot.xHigh) {
       return y;
     }
     Path2D path = new Path2D.Double();
@@ -129,6 +138,9 @@ public final class SeasonFirstBiteFigure extends SeasonFigure {
     for (FirstBite.Step step : curve.steps()) {
       double x = plot.x(Math.min(step.minutes(), plot.xHigh));
       path.lineTo(x, y);
+      if (step.minutes() > plot.xHigh) {
+        break;
+      }
       y = plot.y(100 * (1 - step.survival()));
       path.lineTo(x, y);
     }

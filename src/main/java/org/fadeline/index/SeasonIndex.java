@@ -238,7 +238,8 @@ public final class SeasonIndex {
       ReadResult result = SessionFiles.read(file, options);
       if (result.session().isEmpty() || result.report().hasErrors()) {
         forget(file);
-        return new Bad(file, result.report().problems());
+        // What could have been read all the same is not why the file is left out.
+        return new Bad(file, result.report().problems().stream().filter(Problem::isError).toList());
       }
       Session session = result.session().get();
       KeptSummary fresh =

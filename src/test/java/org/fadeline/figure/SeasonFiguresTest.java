@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -58,6 +60,31 @@ class SeasonFiguresTest {
         }
       }
     }
+  }
+
+  /** A line fed at the start and first fished hours later begins beyond the axis. */
+  @Test
+  void aCurveThatBeginsBeyondTheAxisIsToldByItsNameAndNotDrawnOverTheNames() {
+    List<SessionSummary> all = new ArrayList<>();
+    for (int seed = 1; seed <= 6; seed++) {
+      all.add(
+          SessionSummaries.quick(
+              DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), seed)));
+    }
+    Season season = SeasonBuilder.build(all, SeasonFilter.ALL);
+    assertTrue(
+        season.firstBites().stream()
+            .anyMatch(g -> g.curve() != null && g.curve().fromMinute() > 100));
+    BufferedImage picture = new BufferedImage(900, 400, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = picture.createGraphics();
+    new SeasonFirstBiteFigure(season, Season.By.LINE, STYLE).paint(g, 900, 400);
+    g.dispose();
+    for (int y = 0; y < 400; y++) {
+      assertEquals(picture.getRGB(899, 0), picture.getRGB(898, y), "row " + y);
+    }
+    RecordingGraphics drawn = new RecordingGraphics();
+    new SeasonFirstBiteFigure(season, Season.By.LINE, STYLE).paint(drawn, 900, 400);
+    assertEquals(List.of(), drawn.overlaps());
   }
 
   @Test

@@ -23,6 +23,7 @@ final class SeasonHead {
   private final Button stop = new Button("Stop");
   private final Button changed = new Button();
   private final Label problem = new Label();
+  private final MenuButton export;
   private final HBox view;
 
   /**
@@ -33,6 +34,7 @@ final class SeasonHead {
    * @param export the menu that writes the season out
    */
   SeasonHead(Runnable chooseFolder, SeasonDesk desk, MenuButton export) {
+    this.export = export;
     choose.getStyleClass().add("main-button");
     choose.setId("season-choose");
     choose.setOnAction(e -> chooseFolder.run());
@@ -74,6 +76,7 @@ final class SeasonHead {
     Path chosen = state.folder();
     folder.setText(chosen == null ? "Season" : String.valueOf(chosen.getFileName()));
     counts.setText(chosen == null ? "" : counts(state));
+    export.setDisable(chosen == null);
     SeasonState.Reading now = state.reading();
     for (Node node : new Node[] {bar, reading, stop}) {
       node.setVisible(now != null);

@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
 final class SeasonTables {
   static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
 
+  /** Problems told of one file: one bad file must not hide the next. */
+  private static final int MOST_PROBLEMS = 4;
+
   final DataTable<SessionSummary> results = new DataTable<>("Session by session", "No session.");
   final DataTable<FeedRow> feed =
       new DataTable<>("Feed given and what came", "No feeding is logged.");
@@ -43,8 +46,8 @@ final class SeasonTables {
     columnsOfResults();
     columnsOfFeed();
     files
-        .words("File", 240, r -> String.valueOf(r.file().getFileName()))
-        .words("Where", 110, FileRow::place)
+        .words("File", 190, r -> String.valueOf(r.file().getFileName()))
+        .words("Where", 75, FileRow::place)
         .words("Problem", 330, FileRow::problem)
         .words("What to do", 330, FileRow::remedy);
     on(results, s -> List.of(season.sessions().indexOf(s)), behind);
@@ -206,12 +209,21 @@ final class SeasonTables {
   void showFiles(SeasonFolder found) {
     List<FileRow> fileRows = new ArrayList<>();
     for (SeasonFolder.Broken broken : found.broken()) {
-      broken
-          .problems()
+      broken.problems().stream()
+          .limit(MOST_PROBLEMS)
           .forEach(
               p ->
                   fileRows.add(
                       new FileRow(broken.file(), "row " + p.row(), p.what(), p.whatToDo())));
+      int more = broken.problems().size() - MOST_PROBLEMS;
+      if (more > 0) {
+        fileRows.add(
+            new FileRow(
+                broken.file(),
+                "",
+                "and " + Say.count(more, "problem") + " more",
+                "open it from Matches to see all of them"));
+      }
     }
     for (SeasonFolder.Copy copy : found.copies()) {
       fileRows.add(

@@ -93,6 +93,9 @@ final class SessionsBehind {
 
     Cell() {
       rows.setStyle("-fx-padding: 0.4em 0.3em 0.4em 0.3em;");
+      title.setWrapText(true);
+      // As wide as the list, so that a long title wraps and nothing scrolls sideways.
+      setPrefWidth(0);
     }
 
     @Override
