@@ -33,18 +33,23 @@ final class StayNotes {
     this.fades = fades;
   }
 
-  /** Returns the notes on a stay, each a sentence or two. */
+  /**
+   * Returns the notes on a stay, each a sentence or two.
+   *
+   * @param again what it gave beside a faded stay before it, which is then what counts, or null
+   */
   List<String> of(
       LineEffort line,
       Spell spell,
       @Nullable Fade fade,
       @Nullable PastPlain past,
-      List<OtherLine> others) {
+      List<OtherLine> others,
+      @Nullable Recovery again) {
     List<String> notes = new ArrayList<>();
     if (fade != null && fade.probability() >= ReviewSettings.PROBABLE_FROM) {
       verify(notes, fade);
       call(notes, fade);
-    } else if (fade != null) {
+    } else if (fade != null && again == null) {
       halving(notes, line, spell, fade);
     }
     if (past != null && others.isEmpty()) {

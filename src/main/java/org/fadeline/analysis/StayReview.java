@@ -47,6 +47,7 @@ final class StayReview {
       PastPlain past = past(line, spell, fade, next);
       List<OtherLine> others = others(spell, next, past);
       LineReview.Rates paid = Rates.ofSpell(line, spell);
+      Recovery again = recovery(line, spell, fades);
       stays.add(
           new StayOrGo(
               spell,
@@ -56,8 +57,8 @@ final class StayReview {
               others,
               lineOrWater.of(spell, fade),
               words.of(spell, paid, fade, past, others),
-              notes.of(line, spell, fade, past, others),
-              recovery(line, spell, fades)));
+              notes.of(line, spell, fade, past, others, again),
+              again));
     }
     return stays;
   }

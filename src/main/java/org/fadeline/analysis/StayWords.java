@@ -205,6 +205,15 @@ final class StayWords {
   /** Says what the line fished next gave. */
   private String after(List<OtherLine> others, long left) {
     for (OtherLine other : others) {
+      if (other.nextFished() && other.source() == Source.LATER && other.evidence().fish() == 0) {
+        return String.format(
+            Locale.ROOT,
+            " Afterwards %s gave no fish in %s, up to %.1f an hour not ruled out%s.",
+            words.line(other.lineId()),
+            SentenceText.minutes(other.evidence().fishedMinutes()),
+            other.evidence().rate().high(),
+            meanwhile(other.lineId(), left));
+      }
       if (other.nextFished() && other.source() == Source.LATER) {
         String gave =
             other.weight() != null

@@ -50,7 +50,7 @@ class StayNotesTest {
   private static List<String> of(Fade fade, @Nullable PastPlain past) {
     Effort effort = match().effort();
     LineEffort line = effort.line("short").orElseThrow();
-    return notes(effort).of(line, line.spells().get(0), fade, past, List.of());
+    return notes(effort).of(line, line.spells().get(0), fade, past, List.of(), null);
   }
 
   @Test

@@ -75,7 +75,10 @@ final class LineTables {
         .numbers(
             "Spells", 65, l -> (double) l.spells().size(), l -> String.valueOf(l.spells().size()))
         .numbers("Min bait in", 90, LineReview::baitHours, l -> minutes(l.baitHours()))
-        .words("Leave after", 110, l -> ReviewWords.leaveAfter(l.leaving()));
+        .detail(
+            "How long a stay pays",
+            l -> Say.capital(l.line().name()),
+            l -> l.leaving() == null ? "" : l.leaving().wording());
     response
         .words("Line", 130, ResponseRow::line)
         .numbers(

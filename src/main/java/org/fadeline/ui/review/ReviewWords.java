@@ -3,7 +3,6 @@ package org.fadeline.ui.review;
 import java.time.ZoneId;
 import org.fadeline.analysis.Fade;
 import org.fadeline.analysis.Grade;
-import org.fadeline.analysis.LeavingRule;
 import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Rate;
 import org.fadeline.analysis.StayOrGo.Verdict;
@@ -112,21 +111,5 @@ final class ReviewWords {
         .append(fish == null ? "?" : Say.number(fish.perHour()));
     return text.append(" fish an hour, as that time beside it is taken as fished on it or not.")
         .toString();
-  }
-
-  /** Returns the bait minutes after which leaving pays, or that none can be given. */
-  static String leaveAfter(@Nullable LeavingRule rule) {
-    if (rule == null) {
-      return "";
-    }
-    LeavingRule.LeaveAfter leave = rule.leaveAfter();
-    if (leave == null) {
-      return "not known";
-    }
-    Double high = leave.wide().high();
-    return Math.round(leave.minutes())
-        + " min ("
-        + Math.round(leave.wide().low())
-        + (high == null ? " or more)" : "–" + Math.round(high) + ")");
   }
 }
