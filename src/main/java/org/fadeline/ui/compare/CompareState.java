@@ -35,11 +35,6 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
    * @param review its review
    */
   record Second(Path file, Review review) {
-    /** Returns what to call its file. */
-    String name() {
-      return String.valueOf(file.getFileName());
-    }
-
     Session session() {
       return review.session();
     }

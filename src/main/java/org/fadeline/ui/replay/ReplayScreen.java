@@ -174,10 +174,6 @@ public final class ReplayScreen implements Screen {
     return all;
   }
 
-  TransportBar transport() {
-    return transport;
-  }
-
   private void opened(@Nullable OpenSession open) {
     if (open != null) {
       Range range = whole();
