@@ -222,9 +222,4 @@ final class ComparePages {
       show(pegs, new ComparePegsFigure(now.comparison, now.style, one, other));
     }
   }
-
-  /** Returns how often the timelines were drawn below their playheads. */
-  long staticDraws() {
-    return first.staticDraws() + second.staticDraws();
-  }
 }

@@ -207,9 +207,4 @@ final class TimelineStrip extends Pane {
     cover.getStyleClass().add(style);
     return cover;
   }
-
-  /** Returns how often what does not move was drawn. */
-  long staticDraws() {
-    return base.draws();
-  }
 }

@@ -10,7 +10,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.fadeline.model.EventEdits;
 import org.fadeline.model.EventKind;
@@ -19,6 +18,7 @@ import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.WeightText;
 import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.form.OneChoice;
@@ -116,8 +116,7 @@ final class Inspector {
       parts.add(lines(session, ids, null));
       parts.add(bulk.preview());
     }
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    Region space = Nodes.gap();
     parts.add(space);
     if (bench.editing().allowed()) {
       Button delete = new Button("Delete");

@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineLayout;
+import org.fadeline.ui.control.Labels;
 import org.jspecify.annotations.Nullable;
 
 /** What each lane gave, on one line with its name. */
@@ -18,8 +19,7 @@ final class LaneHeaders extends Pane {
     List<Label> labels = new ArrayList<>();
     if (now != null) {
       for (TimelineLayout.Lane lane : now.lanes()) {
-        Label label = new Label();
-        label.getStyleClass().addAll("quiet", "lane-figures");
+        Label label = Labels.line("", "quiet", "lane-figures");
         label.setVisible(lane.header().getHeight() > 0);
         labels.add(label);
       }

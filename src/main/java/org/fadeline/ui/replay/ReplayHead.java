@@ -4,10 +4,10 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.command.KeysBack;
 import org.fadeline.ui.control.play.KnowledgeChoice;
 import org.fadeline.ui.replay.Readout.Pair;
@@ -36,8 +36,7 @@ final class ReplayHead {
     clock.setAccessibleText("Clock at the playhead");
     KnowledgeChoice knowledge = new KnowledgeChoice(bench);
     KeysBack.afterClicksOn(knowledge, keysBack);
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    Region space = Nodes.gap();
     view.getChildren()
         .addAll(
             room,

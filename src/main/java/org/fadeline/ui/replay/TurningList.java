@@ -22,8 +22,10 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.fadeline.analysis.Course.TurningPoint;
 import org.fadeline.model.Line;
+import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.LineBar;
 import org.fadeline.ui.control.NodeMenu;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
@@ -59,18 +61,15 @@ final class TurningList {
 
   TurningList(Workbench bench) {
     this.bench = bench;
-    Label title = new Label("Turning points");
-    title.getStyleClass().add("strong");
+    Label title = Labels.line("Turning points", "strong");
     count.getStyleClass().add("quiet");
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    Region space = Nodes.gap();
     HBox head = new HBox(title, space, count);
     head.setStyle("-fx-padding: 0.6em 0.9em 0.4em 0.9em;");
     list.setId("turning-points");
     list.setAccessibleText("Turning points; Enter goes to the one chosen");
     list.setCellFactory(l -> new Cell());
-    Label nothing = new Label("Nothing yet");
-    nothing.getStyleClass().add("quiet");
+    Label nothing = Labels.line("Nothing yet", "quiet");
     list.setPlaceholder(nothing);
     list.setOnKeyPressed(
         e -> {

@@ -6,14 +6,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.ui.control.Labels;
 
 /** Fields with their names above them. */
 final class Fields {
   private Fields() {}
 
   static VBox labelled(String name, Region field) {
-    Label label = new Label(name);
-    label.getStyleClass().add("quiet");
+    Label label = Labels.line(name, "quiet");
     label.setLabelFor(field);
     field.setMaxWidth(Double.MAX_VALUE);
     return new VBox(2, label, field);

@@ -19,6 +19,7 @@ import org.fadeline.model.talk.Picture;
 import org.fadeline.model.talk.SeasonSource;
 import org.fadeline.model.talk.Slide;
 import org.fadeline.model.talk.Talk;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.jspecify.annotations.Nullable;
 
@@ -151,8 +152,7 @@ final class PicturePane {
     uses.forEach(
         (node, used) -> {
           boolean on = picture != null && used.apply(picture.kind());
-          node.setVisible(on);
-          node.setManaged(on);
+          Nodes.show(node, on);
         });
     if (picture == null) {
       return;

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.fadeline.figure.SlideFigure;
 import org.fadeline.ui.control.Invitation;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
@@ -83,8 +84,7 @@ final class SlideStage {
   void running(List<TaskService.Running> jobs) {
     TaskService.@Nullable Running job =
         jobs.stream().filter(r -> r.channel().equals(TalkWriting.CHANNEL)).findFirst().orElse(null);
-    writing.setVisible(job != null);
-    writing.setManaged(job != null);
+    Nodes.show(writing, job != null);
     if (job != null) {
       doing.setText(job.title());
       bar.setProgress(job.done());

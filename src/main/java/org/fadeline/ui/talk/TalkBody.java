@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.talk.Slide;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.state.TaskService.Answer;
@@ -88,8 +89,7 @@ final class TalkBody implements ScreenWithBody.Body {
     write.getStyleClass().add("main-button");
     write.setMinWidth(Region.USE_PREF_SIZE);
     write.setOnAction(e -> write());
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
+    Region space = Nodes.gap();
     Button draft = button("Draft from the review", "Draft the talk from the review", desk::draft);
     draft.setId("draft");
     HBox top =

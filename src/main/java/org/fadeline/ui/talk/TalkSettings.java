@@ -13,6 +13,8 @@ import org.fadeline.model.Units;
 import org.fadeline.model.talk.Discretion;
 import org.fadeline.model.talk.Look;
 import org.fadeline.model.talk.Source;
+import org.fadeline.ui.control.Labels;
+import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Segments;
 
@@ -116,8 +118,7 @@ final class TalkSettings {
   }
 
   private static Node row(String name, Segments<?> segments) {
-    Label label = new Label(name);
-    label.getStyleClass().add("quiet");
+    Label label = Labels.line(name, "quiet");
     label.setPrefWidth(80);
     var row = Fields.beside(label, segments);
     row.setAlignment(Pos.CENTER_LEFT);
@@ -160,7 +161,6 @@ final class TalkSettings {
             : "Left out: "
                 + String.join("; ", shown.leftOut())
                 + ". The names of lines are kept: look through them.");
-    leftOut.setVisible(!leftOut.getText().isEmpty());
-    leftOut.setManaged(leftOut.isVisible());
+    Nodes.show(leftOut, !leftOut.getText().isEmpty());
   }
 }

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
+import org.fadeline.ui.control.Nodes;
 
 /** Asks as what the talk is to be written. */
 final class WritePane {
@@ -65,10 +66,8 @@ final class WritePane {
 
   private void follow() {
     Writing.Output now = output.box().getValue();
-    size.setVisible(now.hasSize());
-    size.setManaged(now.hasSize());
-    film.setVisible(now == Writing.Output.GIF);
-    film.setManaged(now == Writing.Output.GIF);
+    Nodes.show(size, now.hasSize());
+    Nodes.show(film, now == Writing.Output.GIF);
     says.setText(
         switch (now) {
           case PPTX -> "Titles, words and notes can be edited there; the typeface goes with it.";
