@@ -150,6 +150,11 @@ public final class FadelineApp extends Application {
     }
   }
 
+  /** Returns what is in hand, for tests of the start; null before the window is made. */
+  @Nullable Workbench bench() {
+    return bench;
+  }
+
   @Override
   public void stop() {
     screens.forEach(Screen::close);

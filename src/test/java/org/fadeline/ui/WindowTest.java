@@ -143,10 +143,11 @@ class WindowTest extends WindowHarness {
   }
 
   @Test
-  void asKnownThenNothingLaterIsListedAndHindsightBringsIt() {
+  void asKnownThenNothingLaterIsListedAndHindsightBringsIt() throws Exception {
     open();
     robot.interact(() -> bench.transport().seek(minute(30)));
     ListView<?> list = robot.lookup("#turning-points").query();
+    waitUntil(() -> list.getItems().equals(bench.state().turningPoints()));
     int then = list.getItems().size();
     assertTrue(then > 0);
     robot.interact(() -> bench.hindsight(true));
@@ -156,10 +157,11 @@ class WindowTest extends WindowHarness {
   }
 
   @Test
-  void aTurningPointChosenSeeks() {
+  void aTurningPointChosenSeeks() throws Exception {
     open();
     robot.interact(() -> bench.transport().toEnd());
     ListView<?> list = robot.lookup("#turning-points").query();
+    waitUntil(() -> list.getItems().equals(bench.state().turningPoints()));
     robot.interact(
         () -> {
           list.requestFocus();

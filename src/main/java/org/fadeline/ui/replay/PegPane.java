@@ -117,7 +117,7 @@ final class PegPane extends Pane implements OwnKeys {
       return;
     }
     if (layout == null || base.getWidth() != w || base.getHeight() != h) {
-      PegLayout fresh = new PegFigure(now, ReplayFrame.at(now, 0), look).layout(w, h);
+      PegLayout fresh = new PegFigure(now, start(now), look).layout(w, h);
       layout = fresh;
       shown = null;
       base.show((g, x, y) -> fresh.paintBase(g), "");
@@ -125,6 +125,14 @@ final class PegPane extends Pane implements OwnKeys {
     base.resizeRelocate(0, 0, w, h);
     moment.resizeRelocate(0, 0, w, h);
     follow(bench.state());
+  }
+
+  /** Before anything happened; of a long match the record of all moments is made only once. */
+  private ReplayFrame start(Session of) {
+    OpenSession open = bench.state().open();
+    return open != null && open.session().equals(of)
+        ? open.track().frameAt(0)
+        : ReplayFrame.at(of, 0);
   }
 
   void follow(WorkbenchState state) {

@@ -111,6 +111,7 @@ final class ReplayHead {
     private final Label head = new Label();
     private final Label note = new Label();
     private final VBox box = new VBox(head, note);
+    private final Tooltip tip = new Tooltip();
     private @Nullable Pair shown;
 
     Block() {
@@ -119,6 +120,8 @@ final class ReplayHead {
       box.setAlignment(Pos.CENTER_LEFT);
       head.setMinWidth(Region.USE_PREF_SIZE);
       note.setMinWidth(20);
+      tip.setWrapText(true);
+      tip.setMaxWidth(520);
     }
 
     void show(Pair pair) {
@@ -129,10 +132,11 @@ final class ReplayHead {
         // What does not fit is cut off; the whole is a hover away, and what it rests on.
         String all = String.join("\n", pair.more());
         String whole = pair.note() + (all.isEmpty() ? "" : "\n" + all);
-        Tooltip tip = new Tooltip(whole);
-        tip.setWrapText(true);
-        tip.setMaxWidth(520);
-        note.setTooltip(whole.isEmpty() ? null : tip);
+        tip.setText(whole);
+        Tooltip now = whole.isEmpty() ? null : tip;
+        if (note.getTooltip() != now) {
+          note.setTooltip(now);
+        }
         note.setAccessibleHelp(all);
       }
     }

@@ -5,6 +5,8 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.animation.Animation;
+import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.css.PseudoClass;
@@ -20,6 +22,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import javafx.util.Duration;
 import org.fadeline.analysis.Course.TurningPoint;
 import org.fadeline.model.Line;
 import org.fadeline.ui.control.Labels;
@@ -40,6 +43,10 @@ final class TurningList {
   private static final int NEAR = 20;
 
   private static final int MOST_STEPS = 60;
+
+  /** While the playhead is dragged the list comes along so often: each lays out its rows anew. */
+  private static final Duration PACE = Duration.millis(80);
+
   private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
 
   private final Workbench bench;
@@ -58,6 +65,14 @@ final class TurningList {
   private List<TurningPoint> shown = List.of();
   private final ReadOnlyIntegerWrapper current = new ReadOnlyIntegerWrapper(-1);
   private boolean toReveal;
+
+  /** What is to be shown once the list comes along, and how many of its rows may be seen now. */
+  private List<TurningPoint> wanted = List.of();
+
+  private int wantedCurrent = -1;
+  private boolean hindsight;
+  private final ReadOnlyIntegerWrapper seen = new ReadOnlyIntegerWrapper();
+  private final PauseTransition pace = new PauseTransition(PACE);
 
   TurningList(Workbench bench) {
     this.bench = bench;
@@ -83,6 +98,7 @@ final class TurningList {
     view.getChildren().addAll(head, list);
     view.getStyleClass().add("panel");
     view.setMinHeight(0);
+    pace.setOnFinished(e -> comeAlong());
   }
 
   VBox view() {
@@ -91,7 +107,7 @@ final class TurningList {
 
   private List<MenuItem> menu() {
     TurningPoint point = list.getSelectionModel().getSelectedItem();
-    return point == null
+    return point == null || !wanted.contains(point)
         ? List.of()
         : List.of(
             NodeMenu.item("Go to it", () -> go(point)),
@@ -99,7 +115,7 @@ final class TurningList {
   }
 
   private void go(@Nullable TurningPoint point) {
-    if (point != null) {
+    if (point != null && wanted.contains(point)) {
       bench.transport().seek(point.at());
     }
   }
@@ -120,25 +136,48 @@ final class TurningList {
         now = i;
       }
     }
-    if (!points.equals(shown)) {
-      replace(points);
+    if (!points.equals(wanted)) {
+      wanted = points;
       count.setText(
           points.isEmpty() ? "" : points.size() + (state.choices().hindsight() ? "" : " so far"));
+      // What is not known any more is hidden at once, whenever the list comes along.
+      seen.set(Math.min(seen.get(), same(points, shown)));
     }
-    if (now != current.get()) {
-      current.set(now);
-      toReveal = now >= 0;
+    wantedCurrent = now;
+    boolean switched = state.choices().hindsight() != hindsight;
+    hindsight = state.choices().hindsight();
+    if (switched || pace.getStatus() != Animation.Status.RUNNING) {
+      comeAlong();
+    }
+  }
+
+  private void comeAlong() {
+    boolean other = !wanted.equals(shown);
+    if (other) {
+      replace(wanted);
+    }
+    seen.set(shown.size());
+    if (other || wantedCurrent != current.get()) {
+      toReveal = wantedCurrent >= 0 && wantedCurrent != current.get();
+      current.set(wantedCurrent);
       list.requestLayout();
+      pace.playFromStart();
     }
+  }
+
+  /** Returns how many points at the head of two lists are the same. */
+  private static int same(List<TurningPoint> points, List<TurningPoint> others) {
+    int same = 0;
+    while (same < Math.min(points.size(), others.size())
+        && points.get(same).equals(others.get(same))) {
+      same++;
+    }
+    return same;
   }
 
   /** Takes in other points, those at the head of the list that are the same left as they are. */
   private void replace(List<TurningPoint> points) {
-    int same = 0;
-    while (same < Math.min(points.size(), shown.size())
-        && points.get(same).equals(shown.get(same))) {
-      same++;
-    }
+    int same = same(points, shown);
     if (points.size() < shown.size() && list.lookup(".virtual-flow") instanceof VirtualFlow<?> f) {
       // Before the rows at the end go, so that no room is left over below those that stay.
       comeNear(f, points.size() - 1, points.size());
@@ -192,6 +231,7 @@ final class TurningList {
     private final Text title = new Text();
     private final Text detail = new Text();
     private final HBox box = new HBox(10, time, bar, new VBox(1, title, detail));
+    private String words = "";
 
     Cell() {
       box.getStyleClass().add("turning-cell");
@@ -209,11 +249,15 @@ final class TurningList {
       detail.wrappingWidthProperty().bind(room);
       setOnMouseClicked(e -> go(getItem()));
       current.addListener(now -> mark());
+      seen.addListener(rows -> mark());
       indexProperty().addListener(index -> mark());
     }
 
     private void mark() {
-      pseudoClassStateChanged(CURRENT, !isEmpty() && getIndex() == current.get());
+      boolean known = !isEmpty() && getIndex() < seen.get();
+      box.setVisible(known);
+      setAccessibleText(known ? words : null);
+      pseudoClassStateChanged(CURRENT, known && getIndex() == current.get());
     }
 
     @Override
@@ -221,7 +265,6 @@ final class TurningList {
       super.updateItem(point, empty);
       if (empty || point == null) {
         setGraphic(null);
-        setAccessibleText(null);
         mark();
         return;
       }
@@ -236,7 +279,7 @@ final class TurningList {
         bar.of(place);
       }
       setGraphic(box);
-      setAccessibleText(time.getText() + ", " + point.title() + ", " + point.detail());
+      words = time.getText() + ", " + point.title() + ", " + point.detail();
       mark();
     }
   }

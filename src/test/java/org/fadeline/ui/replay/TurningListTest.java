@@ -2,10 +2,14 @@ package org.fadeline.ui.replay;
 
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
@@ -100,6 +104,18 @@ class TurningListTest {
         && index <= flow.getLastVisibleCell().getIndex();
   }
 
+  /** Of moves close on each other only the last is sure to be followed, a moment later. */
+  private void assertSeen(int index, int move) {
+    try {
+      WaitForAsyncUtils.waitFor(
+          10,
+          TimeUnit.SECONDS,
+          () -> WaitForAsyncUtils.waitForAsyncFx(5_000, () -> isVisible(index)));
+    } catch (TimeoutException never) {
+      throw new AssertionError("move " + move, never);
+    }
+  }
+
   private int last() {
     return bench.state().turningPoints().size() - 1;
   }
@@ -109,7 +125,7 @@ class TurningListTest {
     for (int move : new int[] {480, 3, 250, 251, 252, 253, 254, 460, 470, 499, 100, 499}) {
       seek(move);
       assertEquals(move, last() + 1);
-      assertTrue(isVisible(last()), "move " + move);
+      assertSeen(last(), move);
     }
     assertEquals(List.of(), logged);
   }
@@ -119,9 +135,35 @@ class TurningListTest {
     for (int move = 499; move > 330; move -= 7) {
       seek(move);
       assertEquals(move, last() + 1);
-      assertTrue(isVisible(last()), "move " + move);
+      assertSeen(last(), move);
     }
     assertEquals(List.of(), logged);
+  }
+
+  /** The list comes along a moment later; what is not known any more goes with the playhead. */
+  @Test
+  void aPointThatIsNotKnownAnyMoreIsHiddenAtOnce() {
+    seek(300);
+    assertSeen(299, 300);
+    robot.interact(
+        () -> {
+          for (int move : new int[] {299, 298, 297}) {
+            bench.transport().seek(bench.state().playhead().range().from() + move * STAY);
+            requireNonNull(turns).show(bench.state());
+            VirtualFlow<?> flow =
+                (VirtualFlow<?>)
+                    requireNonNull((ListView<?>) turns.view().lookup("#turning-points"))
+                        .lookup(".virtual-flow");
+            for (int i = move; i < flow.getCellCount(); i++) {
+              var cell = flow.getVisibleCell(i);
+              if (cell != null && cell.getGraphic() != null) {
+                assertFalse(cell.getGraphic().isVisible(), "row " + i + " at move " + move);
+                assertNull(cell.getAccessibleText());
+              }
+            }
+          }
+        });
+    assertSeen(296, 297);
   }
 
   @Test
@@ -130,7 +172,7 @@ class TurningListTest {
     for (int move : new int[] {400, 20, 300, 495, 10}) {
       seek(move);
       assertTrue(last() > 490);
-      assertTrue(isVisible(move - 1), "move " + move);
+      assertSeen(move - 1, move);
     }
     assertEquals(List.of(), logged);
   }
