@@ -209,6 +209,18 @@ class SeasonScreenTest extends SeasonHarness {
   }
 
   @Test
+  void aFilterByAWaterThatIsGoneFromTheFolderIsTakenAway() throws Exception {
+    @SuppressWarnings("unchecked") // the box of waters holds their names
+    CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
+    robot.interact(() -> waters.getCheckModel().check("brackwith mere"));
+    settle(() -> shows("1 of 2 sessions, 1 file with a problem"));
+    Files.delete(folder.resolve("two.session.json"));
+    settle(() -> shows("1 file changed: read again"));
+    robot.interact(() -> node("season-changed", Button.class).fire());
+    settle(() -> shows("1 session, 1 file with a problem: too few for limits"));
+  }
+
+  @Test
   void reviewsLearnFromTheOtherSessionsWhereTheAnglerLetsThem() throws Exception {
     robot.interact(() -> bench.open(folder.resolve("one.session.json")));
     settle(() -> bench.state().review().latest() != null);

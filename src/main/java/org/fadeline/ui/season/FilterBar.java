@@ -129,19 +129,27 @@ final class FilterBar {
   /** Offers what the sessions hold; what is checked and still there stays checked. */
   void offer(FilterOffers offers) {
     filling = true;
-    fill(waters, offers.waters());
-    fill(months, offers.months());
-    fill(lines, offers.lines());
+    boolean lost = fill(waters, offers.waters());
+    lost |= fill(months, offers.months());
+    lost |= fill(lines, offers.lines());
     filling = false;
+    if (lost) {
+      // What was checked is in no session any more: it must not go on filtering unseen.
+      tell();
+    }
   }
 
-  private static <T> void fill(CheckComboBox<T> box, Set<T> values) {
+  /** Returns whether something checked is gone. */
+  private static <T> boolean fill(CheckComboBox<T> box, Set<T> values) {
+    boolean lost = false;
     if (!List.copyOf(values).equals(box.getItems())) {
       Set<T> checked = new HashSet<>(box.getCheckModel().getCheckedItems());
       box.getCheckModel().clearChecks();
       box.getItems().setAll(values);
       checked.stream().filter(values::contains).forEach(box.getCheckModel()::check);
+      lost = !values.containsAll(checked);
     }
+    return lost;
   }
 
   void clear() {
