@@ -101,7 +101,7 @@ public final class CompareText {
   private void rates() {
     out.heading("An hour fished, first over second (limits at 95%)");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("line", "", "first", "second", "ratio", "on the fish alone", "days differ"));
+    rows.add(List.of("line", "", "first", "second", "ratio", "fish alone", "days differ"));
     add(rows, "all lines", comparison.lines().whole());
     for (PairedLines pair : comparison.lines().pairs()) {
       add(rows, pair.pair().name(), pair.rates());
@@ -184,7 +184,9 @@ public final class CompareText {
     if (side.rate() == null) {
       return "–";
     }
-    return weight ? first.weight(side.rate().perHour()) : SentenceText.rate(side.rate().perHour());
+    String told = weight ? first.weightRate(side.rate()) : SentenceText.rate(side.rate());
+    // The heading says that it is an hour.
+    return told.replace(" an hour", "");
   }
 
   private void side(String lead, Side side, SentenceText words) {
@@ -265,6 +267,10 @@ public final class CompareText {
         + TextOut.count(feed.feeds(), "time", "times")
         + ": "
         + String.join(", ", amounts)
+        + (feed.baits().isEmpty() ? "" : " (" + String.join(", ", feed.baits()) + ")")
+        + (feed.openPatterns() == 0
+            ? ""
+            : ", " + TextOut.count(feed.openPatterns(), "pattern", "patterns") + " without an end")
         + ".";
   }
 

@@ -1,10 +1,14 @@
 package org.fadeline.report;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.fadeline.analysis.Rate;
+import org.fadeline.analysis.SentenceText;
+import org.fadeline.analysis.compare.RatePair;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.StayOrGo;
@@ -54,6 +58,34 @@ class CompareTextTest {
       }
     }
     assertTrue(stays > 3, "stays: " + stays);
+  }
+
+  /** Every rate with its limits, and what was fed, as in the JSON and on the screen. */
+  @Test
+  void everyRateHasItsLimitsAndEveryFeedItsBaits() {
+    SentenceText words = new SentenceText(COMPARISON.first().session(), Units.LB_OZ_AND_METRES);
+    int told = 0;
+    for (PairedLines pair : COMPARISON.lines().pairs()) {
+      for (RatePair.Side side :
+          List.of(
+              pair.rates().fish().first(),
+              pair.rates().fish().second(),
+              requireNonNull(pair.rates().bites()).first())) {
+        Rate rate = requireNonNull(side.rate());
+        String expected = SentenceText.rate(rate).replace(" an hour", "");
+        assertTrue(expected.matches("[0-9.]+ \\([0-9.]+–[0-9.]+\\)"), expected);
+        assertTrue(TEXT.contains(expected), expected);
+        told++;
+      }
+      Rate weight = requireNonNull(pair.rates().weight().second().rate());
+      String expected = words.weightRate(weight).replace(" an hour", "");
+      assertTrue(expected.contains("–"), expected);
+      assertTrue(TEXT.contains(expected), expected);
+      for (Side side : List.of(pair.first(), pair.second())) {
+        side.feed().baits().forEach(bait -> assertTrue(TEXT.contains(bait), bait));
+      }
+    }
+    assertTrue(told >= 15);
   }
 
   @Test
