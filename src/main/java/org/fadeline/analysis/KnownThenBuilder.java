@@ -133,7 +133,7 @@ final class KnownThenBuilder {
     }
     Effort effort = record.effort(allOut);
     boolean turn = look.turn || crossed;
-    List<LineReview> lines = lines(effort, turn);
+    List<LineReview> lines = lines(effort, turn && grade != Grade.COUNTS);
     if (turn) {
       new TurningPoints(effort, words, nets)
           .knownThen(lines).stream()
@@ -163,8 +163,8 @@ final class KnownThenBuilder {
     }
   }
 
-  private List<LineReview> lines(Effort effort, boolean turn) {
-    FirstBites firstBites = turn ? new FirstBites(effort) : null;
+  private List<LineReview> lines(Effort effort, boolean withFirstBites) {
+    FirstBites firstBites = withFirstBites ? new FirstBites(effort) : null;
     List<LineReview> lines = new ArrayList<>();
     for (LineEffort line : effort.lines()) {
       lines.add(

@@ -323,4 +323,22 @@ class FirstBitesTest {
     assertEquals(0.5, last.bitten(), 1e-12);
     assertEquals(0.5, last.left(), 1e-12);
   }
+
+  /** Nothing finer than its reports: a count tells no first bite, then or with hindsight. */
+  @Test
+  void clickerCountsTellNoFirstBite() {
+    Log log =
+        Log.from("10:00", "15:00")
+            .fed("10:00", "short")
+            .count("10:30", "short", 5, 2000)
+            .fed("10:40", "short")
+            .count("11:00", "short", 7, 3000)
+            .count("11:30", "short", 2, 900);
+    Review review = Reviewer.review(log.session(), ReviewSettings.DEFAULT);
+    assertEquals(Grade.COUNTS, review.summary().grade());
+    assertEquals(FirstBite.NONE, review.line("short").orElseThrow().firstBite());
+    assertTrue(
+        review.course().turningPoints().stream()
+            .noneMatch(t -> t.kind() == Course.TurningKind.FIRST_BITE));
+  }
 }

@@ -110,6 +110,22 @@ class StayWordsTest {
         text.substring(text.indexOf("another"), text.indexOf(" It could")));
   }
 
+  /** None in 15 minutes: up to 14.8 an hour by the exact limits of Garwood 1936. */
+  @Test
+  void noFishIsNotToldAsARateOfNothing() {
+    Rate none = Rates.perHour(0, 0.25);
+    assertNotNull(none);
+    OtherLine other =
+        new OtherLine(
+            "short", StayOrGo.Source.LATER, true, new StayOrGo.Evidence(15, 0, none), null, null);
+    String text = say(match(), fade(0.9, "11:58", false), null, List.of(other)).text();
+    assertTrue(
+        text.endsWith(
+            "Afterwards the short line gave no fish in 15 min, up to 14.8 an hour not ruled out,"
+                + " rested and fed meanwhile."),
+        text);
+  }
+
   /** 15.5 kg is 34.17 lb, 8.48 kg 18.7 lb and 27.6 kg 60.8 lb (1 lb = 0.45359237 kg). */
   @Test
   void weightRatesAreToldNoFinerThanTheirLimitsKnowThem() {
