@@ -69,8 +69,8 @@ public final class AalenJohansen {
    */
   public static AalenJohansen of(
       double[] entry, double[] exit, int[] cause, int causes, double level, double start) {
-    Checks.sameLength(entry.length, cause.length, "entry and cause");
-    Checks.insideUnit(level, "level");
+    Guard.sameLength(entry.length, cause.length, "entry and cause");
+    Guard.insideUnit(level, "level");
     if (causes < 1 || Double.isNaN(start)) {
       throw new IllegalArgumentException(
           "there must be at least 1 cause and a start, got " + causes + " and " + start);

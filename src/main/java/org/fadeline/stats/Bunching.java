@@ -33,7 +33,7 @@ public final class Bunching {
    * @throws IllegalArgumentException if it is out of range
    */
   public Bunching(double before) {
-    Checks.positive(before, "bunching expected");
+    Guard.positive(before, "bunching expected");
     if (before < 1) {
       throw new IllegalArgumentException("a bunching factor is at least 1, got " + before);
     }
@@ -71,7 +71,7 @@ public final class Bunching {
    * @throws IllegalArgumentException if the count is out of range
    */
   public void add(double count) {
-    Checks.notNegative(count, "count of a block");
+    Guard.notNegative(count, "count of a block");
     if (previous + count > 0) {
       double difference = count - previous;
       sum += difference * difference / (count + previous);
@@ -98,8 +98,8 @@ public final class Bunching {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static double factor(double departure, int pairs) {
-    Checks.notNegative(departure, "departure");
-    Checks.notNegative(pairs, "pairs");
+    Guard.notNegative(departure, "departure");
+    Guard.notNegative(pairs, "pairs");
     return factor(departure, pairs, 1);
   }
 

@@ -37,10 +37,10 @@ public final class ChangePointBins {
    *     events has no exposure; the message names the bin, counted from 1
    */
   public static ChangePointBins of(double[] counts, double[] exposures) {
-    Checks.sameLength(counts.length, exposures.length, "counts and exposures");
+    Guard.sameLength(counts.length, exposures.length, "counts and exposures");
     for (int i = 0; i < counts.length; i++) {
-      Checks.notNegative(counts[i], "the count of bin " + (i + 1));
-      Checks.notNegative(exposures[i], "the exposure of bin " + (i + 1));
+      Guard.notNegative(counts[i], "the count of bin " + (i + 1));
+      Guard.notNegative(exposures[i], "the exposure of bin " + (i + 1));
       if (counts[i] > 0 && exposures[i] == 0) {
         throw new IllegalArgumentException(
             "bin " + (i + 1) + " has " + counts[i] + " events but no exposure");
@@ -58,7 +58,7 @@ public final class ChangePointBins {
    */
   public static ChangePointBins of(double[] counts, double exposure) {
     double[] exposures = new double[counts.length];
-    Arrays.fill(exposures, Checks.positive(exposure, "the exposure of a bin"));
+    Arrays.fill(exposures, Guard.positive(exposure, "the exposure of a bin"));
     return of(counts, exposures);
   }
 

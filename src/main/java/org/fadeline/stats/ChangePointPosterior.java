@@ -160,7 +160,7 @@ public final class ChangePointPosterior {
    */
   public double dropProbability(int i, double ratio) {
     checkBoundary(i);
-    Checks.notNegative(ratio, "ratio");
+    Guard.notNegative(ratio, "ratio");
     double sum = dropInto(i, n, lastStart[i], ratio);
     for (int e = i + 1; e < n; e++) {
       double[] row = recursion.row(e);
@@ -181,7 +181,7 @@ public final class ChangePointPosterior {
    */
   public double lastDropProbability(int i, double ratio) {
     checkBoundary(i);
-    return dropInto(i, n, lastStart[i], Checks.notNegative(ratio, "ratio"));
+    return dropInto(i, n, lastStart[i], Guard.notNegative(ratio, "ratio"));
   }
 
   /**

@@ -12,13 +12,13 @@ package org.fadeline.stats;
  */
 public record ChangePointPrior(double shape, double rate, double hazard, int minimumLength) {
   /**
-   * Checks the ranges.
+   * Guard the ranges.
    *
    * @throws IllegalArgumentException if a value is outside its range
    */
   public ChangePointPrior {
-    Checks.positive(shape, "prior shape");
-    Checks.positive(rate, "prior rate");
+    Guard.positive(shape, "prior shape");
+    Guard.positive(rate, "prior rate");
     hazard(hazard);
     if (minimumLength < 1) {
       throw new IllegalArgumentException(
@@ -29,7 +29,7 @@ public record ChangePointPrior(double shape, double rate, double hazard, int min
   /** The same prior with its mean rate at this value, in (0, ∞). */
   public ChangePointPrior withMean(double mean) {
     return new ChangePointPrior(
-        shape, shape / Checks.positive(mean, "prior mean"), hazard, minimumLength);
+        shape, shape / Guard.positive(mean, "prior mean"), hazard, minimumLength);
   }
 
   /** Returns {@code hazard} if it is in [0, 1). */

@@ -36,20 +36,20 @@ public final class ChangePointSingle {
     if (n < 2) {
       throw new IllegalArgumentException("a change needs at least 2 bins, got " + n);
     }
-    Checks.sameLength(n, weights.length, "bins and weights");
-    Checks.positive(shape, "prior shape");
-    Checks.notNegative(rate, "prior rate");
+    Guard.sameLength(n, weights.length, "bins and weights");
+    Guard.positive(shape, "prior shape");
+    Guard.notNegative(rate, "prior rate");
     double[] logs = new double[n];
     logs[0] = Double.NEGATIVE_INFINITY;
     double total = 0;
     for (int i = 1; i < n; i++) {
-      total += Checks.notNegative(weights[i], "weight of boundary " + i);
+      total += Guard.notNegative(weights[i], "weight of boundary " + i);
       logs[i] =
           Math.log(weights[i])
               + logSegment(shape, rate, bins, 0, i)
               + logSegment(shape, rate, bins, i, n);
     }
-    Checks.positive(total, "the sum of the weights");
+    Guard.positive(total, "the sum of the weights");
     double[] probabilities = new double[n];
     double logSum = ChangePointMixture.normalise(logs, probabilities);
     double before = 0;
@@ -107,7 +107,7 @@ public final class ChangePointSingle {
    * @throws IllegalArgumentException if it is not
    */
   public int quantile(double p) {
-    Checks.insideUnit(p, "p");
+    Guard.insideUnit(p, "p");
     double sum = 0;
     for (int i = 1; i < probabilities.length; i++) {
       sum += probabilities[i];

@@ -26,10 +26,10 @@ public final class CompoundSum {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public CompoundSum(double[] probabilities, double mean, double variance) {
-    Checks.notNegative(mean, "mean amount");
-    Checks.notNegative(variance, "variance of an amount");
+    Guard.notNegative(mean, "mean amount");
+    Guard.notNegative(variance, "variance of an amount");
     for (double p : probabilities) {
-      Checks.notNegative(p, "probability of a count");
+      Guard.notNegative(p, "probability of a count");
     }
     this.probabilities = probabilities.clone();
     this.mean = mean;
@@ -63,7 +63,7 @@ public final class CompoundSum {
    * @throws IllegalArgumentException if it is not
    */
   public double quantile(double p) {
-    Checks.insideUnit(p, "p");
+    Guard.insideUnit(p, "p");
     if (cumulative(0) >= p) {
       return 0;
     }

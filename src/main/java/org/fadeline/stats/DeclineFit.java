@@ -33,11 +33,11 @@ public record DeclineFit(
    *     event or no exposure at all
    */
   public static DeclineFit of(ChangePointBins bins, double[] minutes) {
-    Checks.sameLength(bins.size(), minutes.length, "bins and minutes");
+    Guard.sameLength(bins.size(), minutes.length, "bins and minutes");
     for (int i = 0; i < minutes.length; i++) {
-      Checks.notNegative(minutes[i], "middle of bin " + (i + 1));
+      Guard.notNegative(minutes[i], "middle of bin " + (i + 1));
     }
-    Checks.positive(bins.countBetween(0, bins.size()), "number of events");
+    Guard.positive(bins.countBetween(0, bins.size()), "number of events");
     Profile profile = new Profile(bins, minutes);
     double decay = profile.best();
     double top = profile.logLikelihood(decay);

@@ -24,7 +24,7 @@ public final class DeclineForecast {
    * @throws IllegalArgumentException if it is not
    */
   public DeclineForecast(double mean) {
-    this.mean = new FadeOptions.PriorMeans(new double[] {Checks.positive(mean, "mean rate")});
+    this.mean = new FadeOptions.PriorMeans(new double[] {Guard.positive(mean, "mean rate")});
     logEvidence = sums.weigh(this.mean, 1, weights);
   }
 
@@ -37,9 +37,9 @@ public final class DeclineForecast {
    * @throws IllegalArgumentException if a value is out of range
    */
   public void add(double count, double hours, double minute) {
-    Checks.notNegative(count, "count");
-    Checks.positive(hours, "exposure");
-    Checks.notNegative(minute, "middle of the bin");
+    Guard.notNegative(count, "count");
+    Guard.positive(hours, "exposure");
+    Guard.notNegative(minute, "middle of the bin");
     sums.add(count, hours, minute);
     constant += ChangePointGamma.logPoissonConstant(count, hours);
     logEvidence = sums.weigh(mean, 1, weights) + constant;
@@ -58,8 +58,8 @@ public final class DeclineForecast {
    * @throws IllegalArgumentException if a value is out of range
    */
   public PredictiveCountMixture predictive(double minute, double minutes) {
-    Checks.notNegative(minute, "minute");
-    Checks.notNegative(minutes, "minutes to come");
+    Guard.notNegative(minute, "minute");
+    Guard.notNegative(minutes, "minutes to come");
     List<NegativeBinomialPredictive> parts = new ArrayList<>(DeclineSums.GRID);
     for (int i = 0; i < DeclineSums.GRID; i++) {
       double c = sums.decay(i);

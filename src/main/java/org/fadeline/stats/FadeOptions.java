@@ -47,14 +47,14 @@ public record FadeOptions(
   public static final double FEWEST_EVENTS = 5;
 
   /**
-   * Checks the ranges.
+   * Guard the ranges.
    *
    * @throws IllegalArgumentException if a value is out of range
    */
   public FadeOptions {
-    Checks.insideUnit(share, "share of the going rate");
-    Checks.positive(hazard, "changes per bait hour");
-    Checks.insideUnit(callLevel, "call level");
+    Guard.insideUnit(share, "share of the going rate");
+    Guard.positive(hazard, "changes per bait hour");
+    Guard.insideUnit(callLevel, "call level");
     if (!(bunching >= 1 && Double.isFinite(bunching))) {
       throw new IllegalArgumentException("a bunching factor must be finite and at least 1");
     }
@@ -109,7 +109,7 @@ public record FadeOptions(
         throw new IllegalArgumentException("at least one prior mean rate is needed");
       }
       for (double value : values) {
-        Checks.positive(value, "prior mean rate");
+        Guard.positive(value, "prior mean rate");
       }
       this.values = values.clone();
     }

@@ -99,9 +99,9 @@ public final class FadeRecord {
    * @throws IllegalArgumentException if a value is out of order or out of range
    */
   public static FadeRecord ofReports(double[] edges, double[] counts, int[] spellEnds) {
-    Checks.sameLength(edges.length, counts.length + 1, "report times and counts plus 1");
+    Guard.sameLength(edges.length, counts.length + 1, "report times and counts plus 1");
     for (int i = 0; i < counts.length; i++) {
-      Checks.notNegative(counts[i], "count of report " + (i + 1));
+      Guard.notNegative(counts[i], "count of report " + (i + 1));
       if (!(edges[i + 1] > edges[i]) || !(edges[0] == 0)) {
         throw new IllegalArgumentException(
             "report times must start at 0 and ascend, got " + edges[i] + " then " + edges[i + 1]);

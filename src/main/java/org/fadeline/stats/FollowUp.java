@@ -31,8 +31,8 @@ public final class FollowUp {
    *     before its entry
    */
   public static FollowUp of(double[] entry, double[] exit, boolean[] event) {
-    Checks.sameLength(entry.length, exit.length, "entry and exit");
-    Checks.sameLength(entry.length, event.length, "entry and event");
+    Guard.sameLength(entry.length, exit.length, "entry and exit");
+    Guard.sameLength(entry.length, event.length, "entry and event");
     int rows = 0;
     int happened = 0;
     for (int i = 0; i < entry.length; i++) {
@@ -74,7 +74,7 @@ public final class FollowUp {
    * @throws IllegalArgumentException if the lengths do not add up or times are not rising numbers
    */
   public static FollowUp ofSorted(double[] entries, double[] events, double[] censorings) {
-    Checks.sameLength(entries.length, events.length + censorings.length, "entries and exits");
+    Guard.sameLength(entries.length, events.length + censorings.length, "entries and exits");
     checkRising(entries);
     checkRising(events);
     checkRising(censorings);

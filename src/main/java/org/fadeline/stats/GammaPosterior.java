@@ -17,8 +17,8 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalArgumentException if a parameter is not in [0, ∞)
    */
   public GammaPosterior {
-    Checks.notNegative(shape, "shape");
-    Checks.notNegative(rate, "rate");
+    Guard.notNegative(shape, "shape");
+    Guard.notNegative(rate, "rate");
   }
 
   /**
@@ -29,8 +29,8 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public GammaPosterior updated(double count, double exposure) {
-    Checks.notNegative(count, "count");
-    Checks.notNegative(exposure, "exposure");
+    Guard.notNegative(count, "count");
+    Guard.notNegative(exposure, "exposure");
     return new GammaPosterior(shape + count, rate + exposure);
   }
 
@@ -50,7 +50,7 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalArgumentException if x is not finite
    */
   public double probabilityAbove(double x) {
-    Checks.finite(x, "x");
+    Guard.finite(x, "x");
     proper();
     return x <= 0 ? 1 : RegularizedGamma.Q.value(shape, rate * x);
   }
@@ -62,7 +62,7 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalArgumentException if x is not finite
    */
   public double probabilityAtMost(double x) {
-    Checks.finite(x, "x");
+    Guard.finite(x, "x");
     proper();
     return x <= 0 ? 0 : RegularizedGamma.P.value(shape, rate * x);
   }
@@ -75,7 +75,7 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalStateException if the distribution is improper
    */
   public double quantile(double p) {
-    Checks.insideUnit(p, "p");
+    Guard.insideUnit(p, "p");
     proper();
     return Quantiles.gammaLower(shape, p) / rate;
   }
@@ -88,7 +88,7 @@ public record GammaPosterior(double shape, double rate) {
    * @throws IllegalStateException if the distribution is improper
    */
   public Interval interval(double level) {
-    Checks.insideUnit(level, "level");
+    Guard.insideUnit(level, "level");
     proper();
     double tail = (1 - level) / 2;
     return new Interval(

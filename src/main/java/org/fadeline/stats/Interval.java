@@ -20,7 +20,7 @@ public record Interval(double low, double high, double level) {
       throw new IllegalArgumentException(
           "the lower limit must be at most the upper limit, got " + low + " and " + high);
     }
-    Checks.insideUnit(level, "level");
+    Guard.insideUnit(level, "level");
   }
 
   /** Whether {@code value} lies in [low, high]; false for NaN. */
@@ -40,7 +40,7 @@ public record Interval(double low, double high, double level) {
    * @throws IllegalArgumentException if the factor is not finite and positive
    */
   public Interval scaledBy(double factor) {
-    Checks.positive(factor, "factor");
+    Guard.positive(factor, "factor");
     return new Interval(low * factor, high * factor, level);
   }
 }

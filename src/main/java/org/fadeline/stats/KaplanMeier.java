@@ -161,7 +161,7 @@ public final class KaplanMeier {
    * @throws IllegalArgumentException if the level is not in (0, 1)
    */
   public KaplanMeier withBand(SurvivalBand band, double level) {
-    Checks.insideUnit(level, "level");
+    Guard.insideUnit(level, "level");
     return new KaplanMeier(rows, start, times, atRisk, events, band, level);
   }
 
@@ -184,8 +184,8 @@ public final class KaplanMeier {
     if (least < 1) {
       throw new IllegalArgumentException("least must be at least 1, got " + least);
     }
-    Checks.finite(first, "first");
-    Checks.positive(spacing, "spacing");
+    Guard.finite(first, "first");
+    Guard.positive(spacing, "spacing");
     double last = rows.lastExit();
     double t = first;
     for (long i = 0; t <= last; t = first + ++i * spacing) {

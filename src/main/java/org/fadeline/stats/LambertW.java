@@ -42,7 +42,7 @@ final class LambertW {
    * @throws IllegalArgumentException if s is outside its range
    */
   static double excess(double s) {
-    Checks.notNegative(s, "s");
+    Guard.notNegative(s, "s");
     if (s == 0) {
       return 0;
     }

@@ -11,7 +11,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 public record LogNormalRate(double logMean, double logSd) {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-  /** Checks the ranges. */
+  /** Guard the ranges. */
   public LogNormalRate {
     if (!(Math.abs(logMean) < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("mean of the log must be finite, got " + logMean);
@@ -42,7 +42,7 @@ public record LogNormalRate(double logMean, double logSd) {
    * @throws IllegalArgumentException if the level is not in (0, 1)
    */
   public Interval interval(double level) {
-    Checks.insideUnit(level, "level");
+    Guard.insideUnit(level, "level");
     double z = NORMAL.inverseSurvivalProbability((1 - level) / 2);
     return new Interval(Math.exp(logMean - z * logSd), Math.exp(logMean + z * logSd), level);
   }

@@ -20,9 +20,9 @@ public record MarginalValue(double leaveAfter, double rate) {
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public static MarginalValue exponential(double gain, double decay, double moving) {
-    Checks.positive(gain, "gain");
-    Checks.positive(decay, "decay");
-    Checks.notNegative(moving, "moving");
+    Guard.positive(gain, "gain");
+    Guard.positive(decay, "decay");
+    Guard.notNegative(moving, "moving");
     double u = LambertW.excess(decay * moving);
     return new MarginalValue(u / decay, gain * decay * Math.exp(-u));
   }
@@ -36,9 +36,9 @@ public record MarginalValue(double leaveAfter, double rate) {
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public static MarginalValue saturating(double gain, double half, double moving) {
-    Checks.positive(gain, "gain");
-    Checks.positive(half, "half");
-    Checks.notNegative(moving, "moving");
+    Guard.positive(gain, "gain");
+    Guard.positive(half, "half");
+    Guard.notNegative(moving, "moving");
     double roots = Math.sqrt(half) + Math.sqrt(moving);
     return new MarginalValue(Math.sqrt(half) * Math.sqrt(moving), gain / roots / roots);
   }

@@ -27,9 +27,9 @@ public final class NegativeBinomialPredictive implements PredictiveCount {
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public static NegativeBinomialPredictive of(double shape, double rate, double exposure) {
-    Checks.positive(shape, "shape");
-    Checks.positive(rate, "rate");
-    Checks.notNegative(exposure, "exposure");
+    Guard.positive(shape, "shape");
+    Guard.positive(rate, "rate");
+    Guard.notNegative(exposure, "exposure");
     double total = rate + exposure;
     return new NegativeBinomialPredictive(shape, rate / total, exposure / total);
   }

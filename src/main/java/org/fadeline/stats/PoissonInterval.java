@@ -37,7 +37,7 @@ public final class PoissonInterval {
    * @throws IllegalArgumentException if the level is not in (0, 1)
    */
   public static PoissonInterval atLevel(double level) {
-    Checks.insideUnit(level, "level");
+    Guard.insideUnit(level, "level");
     return level == USUAL.level ? USUAL : new PoissonInterval(level);
   }
 
@@ -59,7 +59,7 @@ public final class PoissonInterval {
    * @throws IllegalArgumentException if the count is not in [0, ∞) or the exposure not in (0, ∞)
    */
   public Interval ofRate(double count, double exposure) {
-    Checks.positive(exposure, "exposure");
+    Guard.positive(exposure, "exposure");
     return new Interval(lower(count) / exposure, upper(count) / exposure, level);
   }
 
@@ -70,7 +70,7 @@ public final class PoissonInterval {
    * @throws IllegalArgumentException if the count is negative, infinite or NaN
    */
   public double lower(double count) {
-    Checks.notNegative(count, "count");
+    Guard.notNegative(count, "count");
     if (count == 0) {
       return 0;
     }
@@ -93,7 +93,7 @@ public final class PoissonInterval {
    * @throws IllegalArgumentException if the count is negative, infinite or NaN
    */
   public double upper(double count) {
-    Checks.notNegative(count, "count");
+    Guard.notNegative(count, "count");
     int whole = (int) count;
     if (whole != count || whole >= KEPT) {
       return Quantiles.gammaUpper(count + 1, tail);

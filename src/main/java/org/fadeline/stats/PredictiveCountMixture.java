@@ -34,12 +34,12 @@ public final class PredictiveCountMixture implements PredictiveCount {
    */
   public static PredictiveCountMixture of(
       double[] weights, List<NegativeBinomialPredictive> parts) {
-    Checks.sameLength(weights.length, parts.size(), "weights and parts");
+    Guard.sameLength(weights.length, parts.size(), "weights and parts");
     double sum = 0;
     for (double weight : weights) {
-      sum += Checks.notNegative(weight, "weight");
+      sum += Guard.notNegative(weight, "weight");
     }
-    Checks.positive(sum, "sum of the weights");
+    Guard.positive(sum, "sum of the weights");
     double[] shares = new double[weights.length];
     for (int i = 0; i < shares.length; i++) {
       shares[i] = weights[i] / sum;
@@ -71,7 +71,7 @@ public final class PredictiveCountMixture implements PredictiveCount {
    * @throws IllegalArgumentException if it is not
    */
   public PredictiveCountMixture mixedWith(PredictiveCountMixture other, double share) {
-    Checks.probability(share, "share");
+    Guard.probability(share, "share");
     double[] all = new double[weights.length + other.weights.length];
     for (int i = 0; i < all.length; i++) {
       all[i] =
@@ -101,7 +101,7 @@ public final class PredictiveCountMixture implements PredictiveCount {
    * @throws IllegalArgumentException if it is not
    */
   public double[] probabilities(double coverage) {
-    Checks.insideUnit(coverage, "coverage");
+    Guard.insideUnit(coverage, "coverage");
     double[] logs = new double[weights.length];
     double[] terms = new double[weights.length];
     for (int i = 0; i < terms.length; i++) {

@@ -39,11 +39,11 @@ public record RateRatio(
    */
   public static RateRatio of(
       double count1, double exposure1, double count2, double exposure2, double level) {
-    Checks.notNegative(count1, "first count");
-    Checks.positive(exposure1, "first exposure");
-    Checks.notNegative(count2, "second count");
-    Checks.positive(exposure2, "second exposure");
-    Checks.insideUnit(level, "level");
+    Guard.notNegative(count1, "first count");
+    Guard.positive(exposure1, "first exposure");
+    Guard.notNegative(count2, "second count");
+    Guard.positive(exposure2, "second exposure");
+    Guard.insideUnit(level, "level");
     double tail = (1 - level) / 2;
     double scale = exposure2 / exposure1;
     double low = count1 == 0 ? 0 : scale * Quantiles.betaOddsLower(count1, count2 + 1, tail);
@@ -80,7 +80,7 @@ public record RateRatio(
    * @throws IllegalArgumentException if sigmaDay is not in [0, ∞)
    */
   public Interval widened(double sigmaDay) {
-    Checks.notNegative(sigmaDay, "sigmaDay");
+    Guard.notNegative(sigmaDay, "sigmaDay");
     double z = Quantiles.normalHalfWidth(limits.level());
     Double estimate = ratio;
     if (estimate == null || count1 == 0 || count2 == 0) {

@@ -31,8 +31,8 @@ public record RatioBootstrap(
    */
   public static RatioBootstrap of(
       double[] numerators, double[] denominators, double level, int resamples, long seed) {
-    Checks.sameLength(numerators.length, denominators.length, "numerators and denominators");
-    Checks.insideUnit(level, "level");
+    Guard.sameLength(numerators.length, denominators.length, "numerators and denominators");
+    Guard.insideUnit(level, "level");
     if (numerators.length < 2 || resamples < 100) {
       throw new IllegalArgumentException(
           "at least 2 units and 100 resamples are needed, got "
@@ -43,8 +43,8 @@ public record RatioBootstrap(
     double y = 0;
     double x = 0;
     for (int i = 0; i < numerators.length; i++) {
-      y += Checks.finite(numerators[i], "numerator");
-      x += Checks.positive(denominators[i], "denominator");
+      y += Guard.finite(numerators[i], "numerator");
+      x += Guard.positive(denominators[i], "denominator");
     }
     double[] ratios = draw(numerators, denominators, resamples, new SplittableRandom(seed));
     double tail = (1 - level) / 2;

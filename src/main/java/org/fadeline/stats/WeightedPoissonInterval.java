@@ -49,9 +49,9 @@ public final class WeightedPoissonInterval {
       double[] weights, double largestKnown, double exposure, double level) {
     double sum = 0;
     double squares = 0;
-    double largest = Checks.notNegative(largestKnown, "largest known weight");
+    double largest = Guard.notNegative(largestKnown, "largest known weight");
     for (double weight : weights) {
-      Checks.positive(weight, "weight");
+      Guard.positive(weight, "weight");
       sum += weight;
       squares += weight * weight;
       largest = Math.max(largest, weight);
@@ -73,11 +73,11 @@ public final class WeightedPoissonInterval {
    */
   public static Optional<Interval> ofSums(
       double sum, double squares, double largest, double exposure, double level) {
-    Checks.notNegative(sum, "sum of weights");
-    Checks.notNegative(squares, "sum of squared weights");
-    Checks.notNegative(largest, "largest weight");
-    Checks.positive(exposure, "exposure");
-    Checks.insideUnit(level, "level");
+    Guard.notNegative(sum, "sum of weights");
+    Guard.notNegative(squares, "sum of squared weights");
+    Guard.notNegative(largest, "largest weight");
+    Guard.positive(exposure, "exposure");
+    Guard.insideUnit(level, "level");
     if (sum > 0 != squares > 0 || (sum > 0 && largest == 0)) {
       throw new IllegalArgumentException(
           "the sum, the sum of squares and the largest weight must be above 0 together, got "

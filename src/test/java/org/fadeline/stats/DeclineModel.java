@@ -33,11 +33,11 @@ final class DeclineModel {
    * @throws IllegalArgumentException if a value is out of range or lengths differ
    */
   static DeclineModel of(ChangePointBins bins, double[] minutes, double... means) {
-    Checks.sameLength(bins.size(), minutes.length, "bins and minutes");
+    Guard.sameLength(bins.size(), minutes.length, "bins and minutes");
     DeclineSums sums = new DeclineSums();
     double constant = 0;
     for (int i = 0; i < minutes.length; i++) {
-      Checks.notNegative(minutes[i], "middle of bin " + (i + 1));
+      Guard.notNegative(minutes[i], "middle of bin " + (i + 1));
       double y = bins.count(i);
       sums.add(y, bins.exposure(i), minutes[i]);
       constant += ChangePointGamma.logPoissonConstant(y, bins.exposure(i));

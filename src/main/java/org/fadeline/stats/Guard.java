@@ -3,8 +3,8 @@ package org.fadeline.stats;
 /**
  * Argument guards that state what is allowed, so that NaN, which no comparison allows, is refused.
  */
-final class Checks {
-  private Checks() {}
+final class Guard {
+  private Guard() {}
 
   /** Returns {@code value} if it is a finite number. */
   static double finite(double value, String name) {
