@@ -28,7 +28,6 @@ import org.fadeline.ui.control.form.Segments;
 import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 
 /** What the screen shows: the invitation, or both matches side by side. */
@@ -186,8 +185,7 @@ final class CompareBody implements ScreenWithBody.Body {
   }
 
   private FigureStyle style() {
-    Preferences now = preferences.get();
-    return Looks.style(now.look(), now.units(), now.textPercent());
+    return Looks.onScreen(preferences.get());
   }
 
   private void show(CompareState state) {

@@ -76,8 +76,7 @@ final class CompareSaves {
     }
     Path file = PictureSave.ask(paths, owner, kind.label());
     if (file != null) {
-      FigureStyle style =
-          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      FigureStyle style = Looks.saved(preferences.get());
       PictureSave.write(
           bench,
           file,

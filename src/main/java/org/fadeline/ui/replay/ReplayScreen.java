@@ -32,7 +32,6 @@ import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.control.picture.PictureMenu;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -213,8 +212,7 @@ public final class ReplayScreen implements Screen {
   }
 
   private FigureStyle style() {
-    Preferences now = preferences.get();
-    return Looks.style(now.look(), now.units(), now.textPercent());
+    return Looks.onScreen(preferences.get());
   }
 
   private void restyle() {

@@ -28,7 +28,6 @@ import org.fadeline.ui.control.form.Segments;
 import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.control.picture.PictureMenu;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
@@ -148,8 +147,7 @@ final class ReviewBody implements ScreenWithBody.Body {
   }
 
   private FigureStyle style() {
-    Preferences now = preferences.get();
-    return Looks.style(now.look(), now.units(), now.textPercent());
+    return Looks.onScreen(preferences.get());
   }
 
   private void restyle() {

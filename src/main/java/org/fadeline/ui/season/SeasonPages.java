@@ -29,7 +29,6 @@ import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.control.table.DataTable;
 import org.fadeline.ui.state.PreferenceStore;
-import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
@@ -186,8 +185,7 @@ final class SeasonPages {
   }
 
   private FigureStyle style() {
-    Preferences now = preferences.get();
-    return Looks.style(now.look(), now.units(), now.textPercent());
+    return Looks.onScreen(preferences.get());
   }
 
   private void fill(String name) {

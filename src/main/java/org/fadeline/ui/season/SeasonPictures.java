@@ -94,8 +94,7 @@ final class SeasonPictures {
     Path file = PictureSave.ask(paths, owner, kind.label());
     if (file != null) {
       Season season = desk.state().season();
-      FigureStyle style =
-          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      FigureStyle style = Looks.saved(preferences.get());
       PictureSave.write(
           bench,
           file,

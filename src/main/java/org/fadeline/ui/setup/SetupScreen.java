@@ -152,7 +152,7 @@ public final class SetupScreen implements Screen {
     Preferences now = preferences.get();
     match.show(session, now.units(), editable);
     lines.show(session, now.units(), editable);
-    swim.show(session, Looks.style(now.look(), now.units(), now.textPercent()), editable);
+    swim.show(session, Looks.onScreen(now), editable);
     take.setDisable(!editable);
   }
 

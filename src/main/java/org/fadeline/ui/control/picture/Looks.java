@@ -2,24 +2,29 @@ package org.fadeline.ui.control.picture;
 
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
-import org.fadeline.model.Units;
+import org.fadeline.ui.state.Preferences;
 
-/** How figures look on screen. */
+/** How figures look, by what the user prefers. */
 public final class Looks {
   private Looks() {}
 
-  /** Returns the theme of the same name as a look, such as {@code DARK}. */
-  public static Theme theme(Enum<?> look) {
-    return Theme.valueOf(look.name());
+  /** Returns the theme of a look. */
+  public static Theme theme(Preferences.Look look) {
+    return switch (look) {
+      case LIGHT -> Theme.LIGHT;
+      case DARK -> Theme.DARK;
+      case HIGH_CONTRAST -> Theme.HIGH_CONTRAST;
+    };
   }
 
-  /**
-   * Returns the style of figures on screen.
-   *
-   * @param look named like its theme
-   * @param textPercent size of all text, percent of the normal size
-   */
-  public static FigureStyle style(Enum<?> look, Units units, int textPercent) {
-    return new FigureStyle(theme(look), units, textPercent / 100.0);
+  /** Returns the style of figures on screen, their text as large as all text there. */
+  public static FigureStyle onScreen(Preferences preferences) {
+    return new FigureStyle(
+        theme(preferences.look()), preferences.units(), preferences.textPercent() / 100.0);
+  }
+
+  /** Returns the style of a figure that is saved as it is seen, its text of the usual size. */
+  public static FigureStyle saved(Preferences preferences) {
+    return FigureStyle.of(theme(preferences.look()), preferences.units());
   }
 }

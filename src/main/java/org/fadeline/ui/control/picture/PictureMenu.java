@@ -91,8 +91,7 @@ public final class PictureMenu {
     }
     Path chosen = PictureSave.ask(paths, owner, shown.kind().label());
     if (chosen != null) {
-      FigureStyle style =
-          FigureStyle.of(Looks.theme(preferences.get().look()), preferences.get().units());
+      FigureStyle style = Looks.saved(preferences.get());
       PictureSave.write(bench, chosen, () -> sheet(review, shown, style));
     }
   }
