@@ -29,6 +29,7 @@ import org.fadeline.ui.state.WorkbenchState;
 
 /** Play, step, seek, loop, speed. */
 final class TransportBar {
+  private static final PseudoClass ERROR = PseudoClass.getPseudoClass("error");
   private static final String CAUTION =
       "Keep 30 m from power lines.\nYour water's rules and the organiser decide.";
 
@@ -77,6 +78,7 @@ final class TransportBar {
     time.setAccessibleText("Go to a clock time; type hours and minutes, then Enter");
     time.setTooltip(new Tooltip("Go to a time: 12:48, Enter  (G)"));
     time.setOnAction(e -> typed());
+    time.textProperty().addListener((p, before, now) -> time.pseudoClassStateChanged(ERROR, false));
     HBox buttons =
         new HBox(
             4,
@@ -147,7 +149,7 @@ final class TransportBar {
     var at =
         Say.typedTime(
             time.getText(), bench.state().playhead().at(), open.session().occasion().zone());
-    time.pseudoClassStateChanged(PseudoClass.getPseudoClass("error"), at.isEmpty());
+    time.pseudoClassStateChanged(ERROR, at.isEmpty());
     if (at.isPresent()) {
       bench.transport().seek(at.get());
       time.clear();

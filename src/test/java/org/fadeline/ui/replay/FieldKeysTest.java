@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead;
@@ -97,6 +99,33 @@ class FieldKeysTest extends WindowHarness {
   void inTheTypedTime() {
     robot.push(KeyCode.G);
     typeEverything();
+  }
+
+  /** A key held a little long repeats itself; the field it led into is still empty. */
+  @Test
+  void theKeyThatLeadsIntoAFieldIsNotTypedThere() {
+    TextField time = node("typed-time", TextField.class);
+    Node timeline = node("timeline", Node.class);
+    robot.interact(timeline::requestFocus);
+    for (int i = 0; i < 3; i++) {
+      robot.interact(
+          () -> {
+            Node focus = timeline.getScene().getFocusOwner();
+            Event.fireEvent(
+                focus,
+                new KeyEvent(KeyEvent.KEY_PRESSED, "g", "g", KeyCode.G, false, false, false, false));
+            Node then = timeline.getScene().getFocusOwner();
+            Event.fireEvent(
+                then,
+                new KeyEvent(
+                    KeyEvent.KEY_TYPED, "g", "", KeyCode.UNDEFINED, false, false, false, false));
+          });
+    }
+    assertTrue(time.isFocused());
+    assertEquals("", time.getText());
+    robot.push(KeyCode.DIGIT1);
+    robot.write("1:00");
+    assertTrue(time.getText().endsWith("1:00"), "typing goes on after the key was let go");
   }
 
   @Test

@@ -102,10 +102,17 @@ public final class KeyDesk {
   }
 
   private void take(KeyEvent event, EventTarget focus) {
-    taken = false;
     boolean held = event.getCode() == down;
+    boolean repeats = held && taken;
+    taken = false;
     down = event.getCode();
     if (covered.getAsBoolean() || menuOpen()) {
+      return;
+    }
+    if (repeats && isText(focus)) {
+      // Held a little long, the key that led into the field must not be typed there.
+      taken = true;
+      event.consume();
       return;
     }
     boolean own = focus instanceof OwnKeys control && control.uses(event);
