@@ -113,7 +113,8 @@ class FieldKeysTest extends WindowHarness {
             Node focus = timeline.getScene().getFocusOwner();
             Event.fireEvent(
                 focus,
-                new KeyEvent(KeyEvent.KEY_PRESSED, "g", "g", KeyCode.G, false, false, false, false));
+                new KeyEvent(
+                    KeyEvent.KEY_PRESSED, "g", "g", KeyCode.G, false, false, false, false));
             Node then = timeline.getScene().getFocusOwner();
             Event.fireEvent(
                 then,
