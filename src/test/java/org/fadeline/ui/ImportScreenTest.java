@@ -327,6 +327,15 @@ class ImportScreenTest extends WindowHarness {
   }
 
   @Test
+  void clocksThatAgreeAreSaidToAgree() {
+    open("Import");
+    desk.with("friend.session.json", session());
+    take(Path.of("friend.session.json"));
+    assertTrue(shows("Their clock agrees with yours, by"));
+    assertTrue(shows("and nothing differs."));
+  }
+
+  @Test
   void aSecondRecordIsSetBesideAndPutInAsOneStep() {
     open("Import");
     Session before = session();

@@ -158,13 +158,17 @@ final class SecondRecordPane {
   /** Says what both tell, what one tells alone, and how far the clocks are apart. */
   static String summary(Merge merge) {
     ClockOffset offset = merge.offset();
+    double seconds = Math.abs(offset.millis()) / 1000.0;
+    String apart =
+        seconds < 0.05
+            ? "agrees with yours"
+            : String.format(
+                Locale.UK,
+                "is %.1f s %s yours",
+                seconds,
+                offset.millis() < 0 ? "behind" : "ahead of");
     String ahead =
-        String.format(
-            Locale.UK,
-            "Their clock is %.1f s %s yours, by %s in step. ",
-            Math.abs(offset.millis()) / 1000.0,
-            offset.millis() < 0 ? "behind" : "ahead of",
-            Say.count(offset.inStep(), "event"));
+        "Their clock " + apart + ", by " + Say.count(offset.inStep(), "event") + " in step. ";
     return (offset.inStep() == 0 ? "" : ahead)
         + Say.count(merge.same(), "event")
         + (merge.same() == 1 ? " is" : " are")
