@@ -260,16 +260,18 @@ final class LogDesk {
     if (folder.isEmpty()) {
       return "Save the match first: the film is kept by its place beside the match's file.";
     }
-    try {
-      String path =
-          folder.get().relativize(film.toAbsolutePath().normalize()).toString().replace('\\', '/');
-      bench
-          .editing()
-          .edit("Put a film beside", s -> withMedia(s, List.of(lies.media(path, s.match()))));
-      return null;
-    } catch (IllegalArgumentException elsewhere) {
-      return "The film lies on another drive than the match; put it beside the match's file.";
+    Path where = film.toAbsolutePath().normalize();
+    if (!where.startsWith(folder.get().normalize())) {
+      // A session names no file outside its folder: it could not be passed on with its film.
+      return "The film lies elsewhere: copy it beside the match's file, into "
+          + folder.get()
+          + " or a folder in it, and choose it there.";
     }
+    String path = folder.get().normalize().relativize(where).toString().replace('\\', '/');
+    bench
+        .editing()
+        .edit("Put a film beside", s -> withMedia(s, List.of(lies.media(path, s.match()))));
+    return null;
   }
 
   private static Session withMedia(Session session, List<Outcome.Media> media) {

@@ -122,6 +122,16 @@ class FootagePaneTest {
     assertEquals(List.of("open peg.mp4", "close"), told);
   }
 
+  /** The format names no file outside the match's folder. */
+  @Test
+  void aFilmFromElsewhereIsNotTakenAndTheAnglerToldWhereToPutIt() {
+    pane.take(folder.resolveSibling("elsewhere").resolve("peg.mp4"));
+    assertTrue(session().outcome().media().isEmpty());
+    assertTrue(words().contains("copy it beside the match's file"), words());
+    assertTrue(words().contains(folder.toString()), words());
+    assertEquals(List.of(), told);
+  }
+
   @Test
   void theFilmIsTheOneChosenAndGivingUpChangesNothing() throws Exception {
     Button choose = (Button) requireNonNull(pane.view().lookup("#log-film"));
