@@ -72,11 +72,13 @@ class SeasonScreenTest extends SeasonHarness {
     assertEquals(2, waters.getItems().size());
     robot.interact(() -> waters.getCheckModel().check(0));
     settle(() -> shows("1 of 2 sessions"));
+    assertEquals("Water", waters.getTitle());
     ComboBox<?> warmth = node("season-warmth", ComboBox.class);
     robot.interact(() -> warmth.getSelectionModel().selectLast());
     settle(() -> shows("0 of 2 sessions"));
     press("season-everything");
     settle(() -> shows("2 sessions, 1 file"));
+    assertEquals("Any water", waters.getTitle());
   }
 
   @Test

@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The choice of sessions and lines; offers only what the folder holds. */
 final class FilterBar {
-  private final CheckComboBox<String> waters = box("season-waters", "Any water");
-  private final CheckComboBox<Integer> months = box("season-months", "Any month");
-  private final CheckComboBox<String> lines = box("season-lines", "Any line");
+  private final CheckComboBox<String> waters = box("season-waters", "water");
+  private final CheckComboBox<Integer> months = box("season-months", "month");
+  private final CheckComboBox<String> lines = box("season-lines", "line");
   private final ComboBox<Warmth> warmth = new ComboBox<>();
   private final ComboBox<Wind> wind = new ComboBox<>();
   private final FlowPane view = new FlowPane(8, 6);
@@ -37,9 +37,9 @@ final class FilterBar {
     waters.setConverter(new Worded<>(Say::capital));
     months.setConverter(new Worded<>(m -> Month.of(m).getDisplayName(TextStyle.FULL, Locale.UK)));
     lines.setConverter(new Worded<>(Say::capital));
-    follow(waters);
-    follow(months);
-    follow(lines);
+    follow(waters, "water");
+    follow(months, "month");
+    follow(lines, "line");
     warmth.getItems().setAll(Warmth.values());
     warmth.setValue(Warmth.ANY);
     warmth.setConverter(new Worded<>(w -> w.label));
@@ -117,11 +117,11 @@ final class FilterBar {
     return view;
   }
 
-  private static <T> CheckComboBox<T> box(String id, String title) {
+  private static <T> CheckComboBox<T> box(String id, String what) {
     CheckComboBox<T> box = new CheckComboBox<>();
     box.setId(id);
-    box.setTitle(title);
-    box.setAccessibleText(title);
+    box.setTitle("Any " + what);
+    box.setAccessibleText(Say.capital(what));
     box.setStyle("-fx-pref-width: 10.8em;");
     return box;
   }
@@ -163,10 +163,12 @@ final class FilterBar {
     tell();
   }
 
-  private <T> void follow(CheckComboBox<T> box) {
+  private <T> void follow(CheckComboBox<T> box, String what) {
     ListChangeListener<T> listener =
         change -> {
-          box.setShowCheckedCount(!box.getCheckModel().isEmpty());
+          boolean any = box.getCheckModel().isEmpty();
+          box.setTitle(any ? "Any " + what : Say.capital(what));
+          box.setShowCheckedCount(!any);
           tell();
         };
     box.getCheckModel().getCheckedItems().addListener(listener);
