@@ -52,7 +52,7 @@ final class FirstBiteText {
             TextOut.minutesOrNotReached(times.median().low()),
             TextOut.minutesOrNotReached(times.median().high()));
     Double from = times.fromMinute();
-    return from != null && from > 0
+    return from != null && from >= 0.5
         ? text + String.format(Locale.ROOT, ", given none before %.0f min", from)
         : text;
   }
