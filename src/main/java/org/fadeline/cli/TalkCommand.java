@@ -44,9 +44,9 @@ import picocli.CommandLine.Spec;
     name = "talk",
     mixinStandardHelpOptions = true,
     description =
-        "Writes a club talk by file ending: .pptx, .pdf, .gif (the match replayed), .talk.json (to"
-            + " go on with); a folder for .png and .svg pictures. Given sessions, writes a first"
-            + " draft on the first of them, with the others beside it.")
+        "Writes a club talk by the ending of its file (.pptx, .pdf, .gif for the match replayed,"
+            + " .talk.json to go on with); a folder for .png and .svg pictures. Given sessions,"
+            + " writes a first draft on the first of them, with the others beside it.")
 final class TalkCommand implements Callable<Integer> {
   private final Console console;
 
