@@ -51,7 +51,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
     for (FeedGroup group : groups) {
       text.append(FigureText.capital(group.group())).append(": ").append(sessions(group));
       for (Share share : shares(group)) {
-        text.append("; fed ").append(times(share)).append(' ').append(rate(share));
+        text.append("; fed ").append(share.feeds()).append("× ").append(rate(share));
       }
       text.append(". ");
     }
@@ -68,12 +68,6 @@ public final class SeasonFeedFigure extends SeasonFigure {
         .filter(Objects::nonNull)
         .map(Objects::requireNonNull)
         .toList();
-  }
-
-  private static String times(Share share) {
-    return share.fewest() == share.most()
-        ? share.most() + "×"
-        : share.fewest() + "–" + share.most() + "×";
   }
 
   private Season.PerHour perHour(Share share) {

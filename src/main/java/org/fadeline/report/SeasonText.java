@@ -242,9 +242,7 @@ public final class SeasonText {
       rows.add(
           List.of(
               name,
-              share.fewest() == share.most()
-                  ? Integer.toString(share.most())
-                  : share.fewest() + "–" + share.most(),
+              share.feeds(),
               Integer.toString(share.sessions().size()),
               rate(share.weight(), this::weight),
               limits(share.weight(), this::weight),

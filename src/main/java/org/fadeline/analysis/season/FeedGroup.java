@@ -62,6 +62,11 @@ public record FeedGroup(
     public Share {
       sessions = SessionIndices.copyOf(sessions);
     }
+
+    /** Returns how often they were fed: "3", "2–5". */
+    public String feeds() {
+      return fewest == most ? Integer.toString(most) : fewest + "–" + most;
+    }
   }
 
   /** Returns every kind of line held that was fed, in alphabetical order. */

@@ -197,7 +197,7 @@ final class KindTables {
 
   private void columnsOfFed() {
     fed.words("Line", 140, r -> Say.capital(r.line()))
-        .words("Fed", 90, r -> times(r.share()))
+        .words("Fed", 90, r -> r.share().feeds() + "×")
         .numbers(
             "Sessions",
             80,
@@ -209,10 +209,6 @@ final class KindTables {
             r -> r.share().weight().perHour(),
             r -> weight(r.share().weight()))
         .numbers("Fish an hour", 150, r -> r.share().fish().perHour(), r -> fish(r.share().fish()));
-  }
-
-  private static String times(FeedGroup.Share share) {
-    return (share.fewest() == share.most() ? "" : share.fewest() + "–") + share.most() + "×";
   }
 
   private String weight(PerHour rate) {
