@@ -84,7 +84,7 @@ public class CompareBenchmark {
   /** Draws both running catches. */
   @Benchmark
   public void drawCatch() {
-    draw(new CompareCatchFigure(comparison, style, null));
+    draw(new CompareCatchFigure(comparison, style));
   }
 
   /** Draws rates and first bites. */

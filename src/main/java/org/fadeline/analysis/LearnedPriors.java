@@ -76,11 +76,11 @@ public record LearnedPriors(
         "Rests on what %d other %s taught, beside its own record: rates change %.2f times a bait"
             + " hour (%.2f unless learned), and how bites of each kind of line bunch%s.",
         sessions,
-        sessions == 1 ? "session" : "sessions",
+        sessions == 1 ? "match" : "matches",
         changeHazard,
         ReviewSettings.DEFAULT.changeHazard(),
         pooled.isEmpty()
-            ? "; too few sessions to say what a line pays"
+            ? "; too few matches to say what a line pays"
             : ", and what these pay where this match does not say: " + String.join(", ", pooled));
   }
 

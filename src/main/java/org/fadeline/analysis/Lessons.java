@@ -191,8 +191,8 @@ final class Lessons {
     return new Lesson(
         stays.get(0).spell().span().from(),
         null,
-        "This record cannot tell more than its totals: it is a record of "
+        "This record cannot tell more than its totals: no line gave enough fish to judge ("
             + grade.label()
-            + " with too few fish on any one line.");
+            + ").");
   }
 }

@@ -72,7 +72,7 @@ final class SeasonReading {
           .err()
           .println(
               copy.file()
-                  + ":1:1: warning: the same session as "
+                  + ":1:1: warning: the same match as "
                   + copy.used()
                   + ", which was used; keep one of them in the folder");
     }

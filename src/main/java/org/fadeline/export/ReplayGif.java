@@ -22,7 +22,6 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.PegFigure;
 import org.fadeline.figure.PegLayout;
 import org.fadeline.figure.TimelineFigure;
-import org.fadeline.figure.TimelineView;
 import org.fadeline.figure.Type;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.WeightText;
@@ -40,6 +39,7 @@ public final class ReplayGif {
   private final Film film;
   private final ReplayTrack track;
   private final KnownThen known;
+  private final TimelineFigure timeline;
 
   /**
    * What is filmed.
@@ -100,6 +100,7 @@ public final class ReplayGif {
             style.units(),
             share -> monitor.step(KNOWING * share),
             monitor::isCancelled);
+    this.timeline = new TimelineFigure(review, style);
   }
 
   /**
@@ -151,8 +152,9 @@ public final class ReplayGif {
     layout.paintBase(g);
     layout.paintState(g, track.frameAt(at));
     g.translate(peg, 0);
-    TimelineView view = TimelineView.whole(review.session());
-    new TimelineFigure(known.at(at), style, view, Knowledge.asKnownAt(at))
+    timeline
+        .as(known.at(at))
+        .with(Knowledge.asKnownAt(at))
         .paint(g, film.width() - peg, film.height() - top);
     g.dispose();
     return image;

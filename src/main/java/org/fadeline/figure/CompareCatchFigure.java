@@ -10,6 +10,7 @@ import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.analysis.compare.RunningCatch.SoFar;
+import org.fadeline.model.Match;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,26 +25,41 @@ public final class CompareCatchFigure extends StyledFigure {
 
   /** Makes the figure, in weight where both sessions carry weights, else in fish. */
   public CompareCatchFigure(Comparison comparison, FigureStyle style) {
-    this(comparison, style, null);
+    this(
+        comparison,
+        style,
+        comparison.running().points(),
+        comparison.running().points().stream().anyMatch(p -> p.gramsDifference() != null)
+            && comparison.running().firstWithoutWeight() == 0
+            && comparison.running().secondWithoutWeight() == 0);
+  }
+
+  private CompareCatchFigure(
+      Comparison comparison, FigureStyle style, List<Point> known, boolean weights) {
+    super(style, 1.5);
+    this.comparison = comparison;
+    this.known = known;
+    this.words = new FigureText(comparison.first().session(), style.units());
+    this.weights = weights;
   }
 
   /**
-   * Makes the figure as it was known at a place of the axis.
+   * Returns the figure as it was known at a place of the axis: in weight as long as every fish so
+   * far has one.
    *
-   * @param until the place, minutes on the axis; null with hindsight
+   * @param known the points told by then
    */
-  public CompareCatchFigure(Comparison comparison, FigureStyle style, @Nullable Double until) {
-    super(style, 1.5);
-    this.comparison = comparison;
-    this.known =
-        comparison.running().points().stream()
-            .filter(p -> until == null || p.minutes() <= until)
-            .toList();
-    this.words = new FigureText(comparison.first().session(), style.units());
-    this.weights =
-        comparison.running().points().stream().anyMatch(p -> p.gramsDifference() != null)
-            && comparison.running().firstWithoutWeight() == 0
-            && comparison.running().secondWithoutWeight() == 0;
+  public static CompareCatchFigure asKnownThen(
+      Comparison comparison, FigureStyle style, List<Point> known) {
+    return new CompareCatchFigure(
+        comparison,
+        style,
+        known,
+        known.stream().noneMatch(p -> isWithoutWeight(p.first()) || isWithoutWeight(p.second())));
+  }
+
+  private static boolean isWithoutWeight(@Nullable SoFar soFar) {
+    return soFar != null && soFar.grams() == null;
   }
 
   @Override
@@ -54,9 +70,9 @@ public final class CompareCatchFigure extends StyledFigure {
   @Override
   public String description() {
     return comparison.setup().alignment().stated()
-        + " First session, whole stroke: "
+        + " First match, whole stroke: "
         + total(true)
-        + ". Second session, dashed stroke: "
+        + ". Second match, dashed stroke: "
         + total(false)
         + ". Below, the first less the second.";
   }
@@ -94,7 +110,6 @@ public final class CompareCatchFigure extends StyledFigure {
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.panel(), 0, 0, width, height);
-    List<Point> points = comparison.running().points();
     double top = pen.smallRow() * 1.7;
     Rectangle2D whole = Plot.area(pen, top, width, height, 0.4);
     double gap = pen.smallRow() * 2.2;
@@ -106,8 +121,18 @@ public final class CompareCatchFigure extends StyledFigure {
             above.getMaxY() + gap,
             whole.getWidth(),
             whole.getMaxY() - above.getMaxY() - gap);
-    double low = points.isEmpty() ? 0 : points.get(0).minutes();
-    double high = points.isEmpty() ? 1 : points.get(points.size() - 1).minutes();
+    Alignment alignment = comparison.setup().alignment();
+    Match one = comparison.first().session().match();
+    Match other = comparison.second().session().match();
+    double low =
+        Math.min(alignment.firstMinutes(one.allIn()), alignment.secondMinutes(other.allIn()));
+    double high =
+        Math.max(alignment.firstMinutes(one.allOut()), alignment.secondMinutes(other.allOut()));
+    if (!known.isEmpty()) {
+      // Fish may have come before all in, or after all out.
+      low = Math.min(low, known.get(0).minutes());
+      high = Math.max(high, known.get(known.size() - 1).minutes());
+    }
     paintCurves(new Plot(pen, above, low, high, most(known) * 1.08), known);
     paintDifference(new Plot(pen, below, low, high, 1), known);
   }

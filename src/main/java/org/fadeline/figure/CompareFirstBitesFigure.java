@@ -52,7 +52,7 @@ public final class CompareFirstBitesFigure extends StyledFigure {
     }
     StringBuilder text =
         new StringBuilder(
-            "Share of feeds that had brought a bite, by minutes since the feed; the first session"
+            "Share of feeds that had brought a bite, by minutes since the feed; the first match"
                 + " in whole strokes, the second dashed. ");
     for (PairedLines pair : shown) {
       text.append(FigureText.capital(pair.pair().name()))
@@ -175,16 +175,16 @@ public final class CompareFirstBitesFigure extends StyledFigure {
             width - 16,
             left > 0
                 ? List.of(
-                    "First session whole, second dashed. No room for " + left + " more",
+                    "First match whole, second dashed. No room for " + left + " more",
                     "First whole, second dashed; " + left + " more")
                 : List.of(
-                    "First session whole, second dashed. All pairs: "
+                    "First match whole, second dashed. All pairs: "
                         + test(comparison.lines().firstBites())
                         + ". Leaving a line because it is dead makes the times look shorter than"
                         + " they are.",
-                    "First session whole, second dashed. All pairs: "
+                    "First match whole, second dashed. All pairs: "
                         + test(comparison.lines().firstBites()),
-                    "First session whole, second dashed")),
+                    "First match whole, second dashed")),
         8,
         pen.smallRow() * 2,
         pen.small,

@@ -57,9 +57,9 @@ public final class ComparePegsFigure extends StyledFigure {
 
   @Override
   public String description() {
-    return "Left, first session: "
+    return "Left, first match: "
         + new PegFigure(comparison.first().session(), first, style).description()
-        + " Right, second session, catches outlined: "
+        + " Right, second match, catches outlined: "
         + new PegFigure(comparison.second().session(), second, style).description();
   }
 

@@ -32,13 +32,16 @@ public final class CompareTimelinesFigure extends StyledFigure {
         Math.min(alignment.firstMinutes(one.from()), alignment.secondMinutes(other.from()));
     double high = Math.max(alignment.firstMinutes(one.to()), alignment.secondMinutes(other.to()));
     PairedHues hues = PairedHues.of(comparison);
+    List<String> names = new ArrayList<>();
+    comparison.first().session().lines().forEach(line -> names.add(line.name()));
+    comparison.second().session().lines().forEach(line -> names.add(line.name()));
     TimelineFigure above =
         TimelineFigure.ofTwo(
             comparison.first(),
             style,
             one.withRange(alignment.firstInstant(low), alignment.firstInstant(high))
                 .withLanes(order(comparison, true)),
-            hues.first(),
+            new TimelineFigure.Beside(hues.first(), names),
             SessionStroke.FIRST);
     TimelineFigure below =
         TimelineFigure.ofTwo(
@@ -47,10 +50,10 @@ public final class CompareTimelinesFigure extends StyledFigure {
             other
                 .withRange(alignment.secondInstant(low), alignment.secondInstant(high))
                 .withLanes(order(comparison, false)),
-            hues.second(),
+            new TimelineFigure.Beside(hues.second(), names),
             SessionStroke.SECOND);
     double top =
-        Math.max(above.highest(Knowledge.hindsight()), below.highest(Knowledge.hindsight()));
+        Math.max(above.scaleTop(Knowledge.hindsight()), below.scaleTop(Knowledge.hindsight()));
     this.first = above.withScaleTo(top);
     this.second = below.withScaleTo(top);
   }

@@ -57,9 +57,9 @@ public final class FigureSheet implements Figure {
     return List.of(
         sourceOf(season.sessions())
             + (season.filter().equals(SeasonFilter.ALL) ? "" : ", chosen by a filter")
-            + "  ·  limits at 95% from drawing whole sessions; none below "
+            + "  ·  limits at 95% from drawing whole matches; none below "
             + Season.FEWEST_FOR_LIMITS
-            + " sessions",
+            + " matches",
         // Seasons are reviewed at the usual settings alone.
         about(ReviewSettings.DEFAULT, style));
   }
@@ -67,7 +67,7 @@ public final class FigureSheet implements Figure {
   private static String sourceOf(List<SessionSummary> sessions) {
     int n = sessions.size();
     if (n == 0) {
-      return "no session";
+      return "no match";
     }
     List<SessionSummary> dated = sessions.stream().filter(s -> s.about().dated()).toList();
     if (dated.isEmpty()) {
@@ -99,7 +99,7 @@ public final class FigureSheet implements Figure {
     String source =
         named
             ? session.occasion().title() + ", " + DayAxis.say(session.occasion().date())
-            : "one session";
+            : "one match";
     String rests =
         review.summary().grade().label()
             + ", "

@@ -99,7 +99,7 @@ final class FigureText {
   }
 
   static String sessions(int count) {
-    return count == 1 ? "1 session" : count + " sessions";
+    return count == 1 ? "1 match" : count + " matches";
   }
 
   static String fish(int count) {

@@ -31,6 +31,7 @@ final class PegState {
   private final Pen pen;
   private final PegWeather weather;
   private final List<Rectangle2D> taken = new ArrayList<>();
+  private final List<Line2D> leaders = new ArrayList<>();
 
   PegState(PegLayout layout, ReplayFrame frame, Pen pen, PegWeather weather) {
     this.layout = layout;
@@ -229,33 +230,56 @@ final class PegState {
 
   /** Ties a name that had to stand further off to its spot. */
   private void paintLeader(Point2D at, Rectangle2D place, double gap) {
+    Line2D leader = leader(at, place, gap);
+    if (leader != null) {
+      leaders.add(leader);
+      pen.line(
+          pen.theme.secondInk(), 1, leader.getX1(), leader.getY1(), leader.getX2(), leader.getY2());
+    }
+  }
+
+  /** The line from a mark to its name, or null where the name stands beside it. */
+  private static @Nullable Line2D leader(Point2D at, Rectangle2D place, double gap) {
     double x = Math.max(place.getMinX(), Math.min(place.getMaxX(), at.getX()));
     double y = Math.max(place.getMinY(), Math.min(place.getMaxY(), at.getY()));
     double whole = at.distance(x, y);
-    if (whole > gap + 4) {
-      double share = (gap - 3) / whole;
-      pen.line(
-          pen.theme.secondInk(),
-          1,
-          at.getX() + (x - at.getX()) * share,
-          at.getY() + (y - at.getY()) * share,
-          x,
-          y);
+    if (whole <= gap + 4) {
+      return null;
     }
+    double share = (gap - 3) / whole;
+    return new Line2D.Double(
+        at.getX() + (x - at.getX()) * share, at.getY() + (y - at.getY()) * share, x, y);
+  }
+
+  /** Whether a name may stand in a box: over nothing, and tied to its spot across nothing. */
+  private boolean isClear(Point2D at, Rectangle2D box, double gap) {
+    Line2D leader = leader(at, box, gap);
+    return taken.stream()
+            .noneMatch(
+                t ->
+                    t.intersects(box)
+                        || (leader != null && !t.contains(at) && leader.intersects(t)))
+        && leaders.stream().noneMatch(l -> l.intersects(box));
   }
 
   /** Returns a free place beside a spot, else a little further off, or null where there is none. */
   private @Nullable Rectangle2D place(Point2D at, double gap, double width, double height) {
     for (double further : new double[] {0, 14, 28, 44}) {
-      Rectangle2D free = free(at, gap + further, width, height);
-      if (free != null) {
-        return free;
+      for (Rectangle2D box : boxes(at, gap + further, width, height)) {
+        boolean inside =
+            box.getX() >= 4
+                && box.getMaxX() <= layout.width - 4
+                && box.getY() >= 4
+                && box.getMaxY() <= layout.bankTop() + 2;
+        if (inside && isClear(at, box, gap)) {
+          return box;
+        }
       }
     }
     return null;
   }
 
-  private @Nullable Rectangle2D free(Point2D at, double gap, double width, double height) {
+  private List<Rectangle2D> boxes(Point2D at, double gap, double width, double height) {
     double x = at.getX();
     double y = at.getY();
     boolean rightFirst = x >= layout.width / 2;
@@ -275,17 +299,10 @@ final class PegState {
       {x, y - gap - height},
       {x - width, y - gap - height},
     };
+    List<Rectangle2D> boxes = new ArrayList<>();
     for (double[] corner : corners) {
-      Rectangle2D box = new Rectangle2D.Double(corner[0], corner[1], width, height);
-      boolean inside =
-          box.getX() >= 4
-              && box.getMaxX() <= layout.width - 4
-              && box.getY() >= 4
-              && box.getMaxY() <= layout.bankTop() + 2;
-      if (inside && taken.stream().noneMatch(t -> t.intersects(box))) {
-        return box;
-      }
+      boxes.add(new Rectangle2D.Double(corner[0], corner[1], width, height));
     }
-    return null;
+    return boxes;
   }
 }

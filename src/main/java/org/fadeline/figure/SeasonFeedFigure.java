@@ -39,7 +39,7 @@ public final class SeasonFeedFigure extends SeasonFigure {
 
   @Override
   public String title() {
-    return "Feed given against what came, each session";
+    return "Feed given against what came, each match";
   }
 
   @Override

@@ -96,7 +96,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
     Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (season.lines().isEmpty()) {
-      String none = season.sessions().isEmpty() ? "No session." : "Nothing was fished.";
+      String none = season.sessions().isEmpty() ? "No match." : "Nothing was fished.";
       pen.text(none, 14, 30, pen.body, pen.theme.secondInk());
       return;
     }
@@ -181,7 +181,7 @@ public final class SeasonHoursFigure extends SeasonFigure {
               box.getWidth() - 4,
               i == 0
                   ? values(cell)
-                  : List.of(rows.get(i), rows.get(i).replaceAll(" sessions?$", "×"))),
+                  : List.of(rows.get(i), rows.get(i).replaceAll(" match(es)?$", "×"))),
           box.getCenterX(),
           top + i * row,
           i == 0 ? pen.smallStrong : pen.small,

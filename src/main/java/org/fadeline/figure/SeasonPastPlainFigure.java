@@ -23,13 +23,13 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
 
   @Override
   public String title() {
-    return "Minutes stayed past plain, each session";
+    return "Minutes stayed past plain, each match";
   }
 
   @Override
   public String description() {
     if (judged.isEmpty()) {
-      return title() + ": no session with its fades worked out.";
+      return title() + ": no match with its fades worked out.";
     }
     List<PastPlainTally> stayed =
         judged.stream().map(season::pastPlain).filter(tally -> tally.stays() > 0).toList();
@@ -62,7 +62,7 @@ public final class SeasonPastPlainFigure extends SeasonFigure {
     pen.fill(pen.theme.panel(), 0, 0, width, height);
     if (judged.isEmpty()) {
       pen.text(
-          Pen.shortened(pen.body, width - 28, "No session with its fades worked out."),
+          Pen.shortened(pen.body, width - 28, "No match with its fades worked out."),
           14,
           30,
           pen.body,

@@ -21,7 +21,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
 
   @Override
   public String title() {
-    return weights ? "Weight of each session" : "Fish of each session";
+    return weights ? "Weight of each match" : "Fish of each match";
   }
 
   @Override
@@ -49,7 +49,7 @@ public final class SeasonResultsFigure extends SeasonFigure {
   }
 
   private String nothing() {
-    return undatedLeftOut().isEmpty() ? "No session." : "No session with a date.";
+    return undatedLeftOut().isEmpty() ? "No match." : "No match with a date.";
   }
 
   private String say(double value) {

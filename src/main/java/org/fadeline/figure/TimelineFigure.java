@@ -33,7 +33,18 @@ public final class TimelineFigure implements Figure {
   private final FigureText words;
 
   /** What does not depend on view, style or knowledge, worked out once for a review. */
-  record Shared(LaneRecord.Lanes lanes, ReplayTrack track, SessionStroke session) {}
+  record Shared(LaneRecord.Lanes lanes, ReplayTrack track, SessionStroke session, Beside beside) {}
+
+  /**
+   * What a timeline shares with one it is set beside, so that both read alike.
+   *
+   * @param hues by line id; a line not named has its place in the review
+   * @param names of the lines of both, for which there is room left of the axis: what lies at the
+   *     same x happened at the same place; empty for a timeline that stands alone
+   */
+  record Beside(Map<String, Integer> hues, List<String> names) {
+    static final Beside NOTHING = new Beside(Map.of(), List.of());
+  }
 
   /** Makes the timeline of a whole match as it looks afterwards. */
   public TimelineFigure(Review review, FigureStyle style) {
@@ -42,22 +53,19 @@ public final class TimelineFigure implements Figure {
 
   /** Makes a timeline. */
   public TimelineFigure(Review review, FigureStyle style, TimelineView view, Knowledge knowledge) {
-    this(review, style, view, knowledge, shared(review, Map.of(), SessionStroke.FIRST), 0);
+    this(review, style, view, knowledge, shared(review, Beside.NOTHING, SessionStroke.FIRST), 0);
   }
 
-  /** Makes one of two timelines set side by side, with hues by line id, as it looks afterwards. */
+  /** Makes one of two timelines set side by side, as it looks afterwards. */
   static TimelineFigure ofTwo(
-      Review review,
-      FigureStyle style,
-      TimelineView view,
-      Map<String, Integer> hues,
-      SessionStroke session) {
+      Review review, FigureStyle style, TimelineView view, Beside beside, SessionStroke session) {
     return new TimelineFigure(
-        review, style, view, Knowledge.hindsight(), shared(review, hues, session), 0);
+        review, style, view, Knowledge.hindsight(), shared(review, beside, session), 0);
   }
 
-  private static Shared shared(Review review, Map<String, Integer> hues, SessionStroke session) {
-    return new Shared(LaneRecord.of(review, hues), ReplayTrack.of(review.session()), session);
+  private static Shared shared(Review review, Beside beside, SessionStroke session) {
+    return new Shared(
+        LaneRecord.of(review, beside.hues), ReplayTrack.of(review.session()), session, beside);
   }
 
   private TimelineFigure(
@@ -74,6 +82,21 @@ public final class TimelineFigure implements Figure {
     this.view = view;
     this.knowledge = knowledge;
     this.shared = shared;
+  }
+
+  /**
+   * Returns this timeline as another review tells it, such as that of an earlier moment.
+   *
+   * @param told a review of the same session
+   */
+  public TimelineFigure as(Review told) {
+    if (!told.session().equals(review.session())) {
+      throw new IllegalArgumentException("the review is of another session");
+    }
+    Shared same =
+        new Shared(
+            LaneRecord.of(told, shared.beside.hues), shared.track, shared.session, shared.beside);
+    return new TimelineFigure(told, style, view, knowledge, same, leastScaleTop);
   }
 
   /** Returns this timeline over another view; the session is not read again. */
@@ -95,7 +118,7 @@ public final class TimelineFigure implements Figure {
    * Returns this timeline with curves on a scale that reaches at least so high, for drawing beside
    * another; the session is not read again.
    *
-   * @param perHour {@link #highest} of the other, 0 or more
+   * @param perHour {@link #scaleTop} of the other, 0 or more
    */
   public TimelineFigure withScaleTo(double perHour) {
     return new TimelineFigure(review, style, view, knowledge, shared, perHour);
@@ -195,13 +218,13 @@ public final class TimelineFigure implements Figure {
     return all;
   }
 
-  /** Returns the top of the curve's even scale as far as it is known. */
-  double scaleTop(Knowledge seen) {
+  /** Returns the top of the curve's even scale as far as it is known, in the scale's unit. */
+  public double scaleTop(Knowledge seen) {
     return RateScale.ladder(Math.max(leastScaleTop, highest(seen)));
   }
 
   /** Returns the highest rate of any lane as far as it is known, in the unit of the scale. */
-  public double highest(Knowledge seen) {
+  private double highest(Knowledge seen) {
     double highest = 0;
     for (LaneRecord lane : shared.lanes().byLine().values()) {
       LaneSight sight = lane.sight(seen);

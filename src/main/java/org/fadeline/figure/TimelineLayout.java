@@ -68,10 +68,14 @@ public final class TimelineLayout {
   private double gutter(double scale) {
     double unit = Type.width(Type.regular(11 * scale), "an hour") + 14 * scale;
     int lanes = Math.max(1, figure.lanes().size());
-    boolean compact = (height - 40 * scale) / lanes < COMPACT_BELOW * scale;
+    List<String> beside = figure.shared().beside().names();
+    boolean compact = !beside.isEmpty() || (height - 40 * scale) / lanes < COMPACT_BELOW * scale;
     double names = 0;
-    for (LaneRecord lane : figure.lanes()) {
-      names = Math.max(names, Type.width(Type.regular(11 * scale), lane.review.line().name()));
+    for (String name :
+        beside.isEmpty()
+            ? figure.lanes().stream().map(lane -> lane.review.line().name()).toList()
+            : beside) {
+      names = Math.max(names, Type.width(Type.regular(11 * scale), name));
     }
     return compact ? Math.max(unit, Math.min(width * 0.3, names + 34 * scale)) : unit;
   }

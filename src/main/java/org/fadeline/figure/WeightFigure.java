@@ -75,7 +75,9 @@ public final class WeightFigure extends StyledFigure {
         new TimeAxis(allIn, end, area.getX(), area.getMaxX(), review.session().occasion().zone());
     List<Pace> pace = review.course().pace().stream().filter(p -> knowledge.knows(p.at())).toList();
     double total = value(totals(), words);
-    Plot plot = new Plot(pen, area, 0, 1, top(pace, total, words));
+    // Above the end of the curve there is room for what it came to.
+    double room = area.getHeight() / Math.max(1, area.getHeight() - pen.bodyRow() * 1.3);
+    Plot plot = new Plot(pen, area, 0, 1, Math.max(top(pace, total, words), total * room));
     plot.paintY(weights ? words.axisUnit() : "fish");
     plot.paintClock(axis);
     paintPace(plot, axis, pace, words);

@@ -68,8 +68,8 @@ public final class CompareText {
       side("second  ", pair.second(), second);
       firstBites(pair.firstBites());
     }
-    alone("Only in the first session: ", comparison.lines().onlyFirst(), first);
-    alone("Only in the second session: ", comparison.lines().onlySecond(), second);
+    alone("Only in the first match: ", comparison.lines().onlyFirst(), first);
+    alone("Only in the second match: ", comparison.lines().onlySecond(), second);
     out.heading("First bites after feeding, all paired lines");
     firstBites(comparison.lines().firstBites());
     out.paragraph("  ", SentenceText.LEAVING_SHORTENS);
@@ -298,7 +298,7 @@ public final class CompareText {
         "  ",
         String.format(
             Locale.ROOT,
-            "First bites, first session: %.0f where equal days would give %.1f; second: %.0f where"
+            "First bites, first match: %.0f where equal days would give %.1f; second: %.0f where"
                 + " they would give %.1f (log-rank χ² %.2f, p %s).",
             test.observed(),
             test.expected(),

@@ -41,10 +41,10 @@ public final class SeasonText {
   private void write() {
     int n = season.sessions().size();
     if (n == 0) {
-      out.line("No session here.");
+      out.line("No match here.");
       return;
     }
-    out.line(n == 1 ? "1 session." : n + " sessions.");
+    out.line(n == 1 ? "1 match." : n + " matches.");
     results();
     standingOut();
     lines();
@@ -94,9 +94,9 @@ public final class SeasonText {
     if (found.isEmpty()) {
       return;
     }
-    out.heading("Sessions that stand out from the rest");
+    out.heading("Matches that stand out from the rest");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("date", "water", "in", "value", "half of the sessions"));
+    rows.add(List.of("date", "water", "in", "value", "half of the matches"));
     for (StandingOut one : found) {
       SessionSummary.About about = season.sessions().get(one.session()).about();
       rows.add(
@@ -125,7 +125,7 @@ public final class SeasonText {
   private void lines() {
     out.heading("What each kind of line gave by hour of the match, an hour fished");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("line", "hour", "sessions", "fished", "weight", "limits", "fish", "limits"));
+    rows.add(List.of("line", "hour", "matches", "fished", "weight", "limits", "fish", "limits"));
     for (Season.LineHours line : season.lines()) {
       rows.add(row(line.group(), line.whole()));
       line.hours().forEach(cell -> rows.add(row("", cell)));
@@ -133,9 +133,9 @@ public final class SeasonText {
     out.table(rows);
     out.paragraph(
         "  ",
-        "Limits at 95%, from drawing whole sessions; none with fewer than "
+        "Limits at 95%, from drawing whole matches; none with fewer than "
             + Season.FEWEST_FOR_LIMITS
-            + " sessions.");
+            + " matches.");
   }
 
   private List<String> row(String name, Season.Cell cell) {
@@ -162,7 +162,7 @@ public final class SeasonText {
   private void firstBites() {
     out.heading("First bite after feeding");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "by", "sessions", "feeds", "bites", "half within", "limits", "p"));
+    rows.add(List.of("", "by", "matches", "feeds", "bites", "half within", "limits", "p"));
     for (Season.FirstBiteGroup group : season.firstBites()) {
       Season.Curve curve = group.curve();
       Double median = curve == null ? null : curve.medianMinutes();
@@ -183,7 +183,7 @@ public final class SeasonText {
     out.table(rows);
     out.paragraph(
         "  ",
-        "p: against all others of its sort within the same sessions (log-rank). "
+        "p: against all others of its sort within the same matches (log-rank). "
             + SentenceText.LEAVING_SHORTENS);
   }
 
@@ -195,7 +195,7 @@ public final class SeasonText {
     out.heading("Fades");
     List<List<String>> rows = new ArrayList<>();
     rows.add(
-        List.of("line", "sessions", "spells", "faded", "in the middle at", "past plain", "gave"));
+        List.of("line", "matches", "spells", "faded", "in the middle at", "past plain", "gave"));
     for (Season.FadeGroup group : season.fades()) {
       Double middle = group.medianMinute();
       rows.add(
@@ -220,7 +220,7 @@ public final class SeasonText {
     }
     out.heading("Feed given and what came, an hour fished");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("line", "feeds", "sessions", "weight", "limits", "fish", "limits"));
+    rows.add(List.of("line", "feeds", "matches", "weight", "limits", "fish", "limits"));
     for (FeedGroup group : groups) {
       share(rows, group.group(), group.fewer());
       share(rows, group.fewer() == null ? group.group() : "", group.more());
@@ -232,7 +232,7 @@ public final class SeasonText {
     out.table(rows);
     out.paragraph(
         "  ",
-        "Each line's sessions in two: fed at most as often as the middle one, and more often. A"
+        "Each line's matches in two: fed at most as often as the middle one, and more often. A"
             + " line is fed more because fish come, too: a difference is no proof that feed made"
             + " it.");
   }
@@ -272,17 +272,17 @@ public final class SeasonText {
         days == null
             ? String.format(
                 Locale.ROOT,
-                "How much days differ by themselves: too few sessions to tell; %.2f is used.",
+                "How much days differ by themselves: too few matches to tell; %.2f is used.",
                 DayToDay.USUAL.sigma())
             : String.format(
                 Locale.ROOT,
-                "How much days differ by themselves: %.2f of the log rate (%.2f from these sessions"
+                "How much days differ by themselves: %.2f of the log rate (%.2f from these matches"
                     + " alone; %.2f is used otherwise).",
                 days.sigma(),
                 days.raw(),
                 DayToDay.USUAL.sigma()));
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("line", "sessions", "bunching", "fish an hour, another day"));
+    rows.add(List.of("line", "matches", "bunching", "fish an hour, another day"));
     for (Learned.GroupLearned group : learned.groups()) {
       GammaPosterior pool = group.pool();
       rows.add(
@@ -291,7 +291,7 @@ public final class SeasonText {
               Integer.toString(group.sessions()),
               String.format(Locale.ROOT, "×%.1f", group.bunching()),
               pool == null
-                  ? "too few sessions"
+                  ? "too few matches"
                   : String.format(
                       Locale.ROOT,
                       "%s (%s–%s for nine days in ten)",

@@ -106,12 +106,12 @@ class LearnedPriorsTest {
     Review review =
         Reviewer.review(MATCH, ReviewSettings.DEFAULT.withLearned(learned(0.31, "margin", 1)));
     String said = review.course().warnings().get(0).text();
-    assertTrue(said.contains("7 other sessions"), said);
+    assertTrue(said.contains("7 other matches"), said);
     assertTrue(said.contains("0.31 times a bait hour"), said);
     assertTrue(said.endsWith("margin."), said);
     assertFalse(
         Reviewer.review(MATCH, ReviewSettings.DEFAULT).course().warnings().stream()
-            .anyMatch(w -> w.text().contains("other session")));
+            .anyMatch(w -> w.text().contains("other match")));
   }
 
   @Test

@@ -136,7 +136,7 @@ class SeasonCommandTest extends CommandHarness {
       "season", folder.toString(), "--json", json.toString(), "--index", index.toString()
     };
     assertEquals(0, run(args), err());
-    assertTrue(out().contains("1 session."), out());
+    assertTrue(out().contains("1 match."), out());
     assertFalse(out().contains("Exception"));
     String first = Files.readString(json);
     assertTrue(Files.size(index) > 500);
@@ -147,7 +147,7 @@ class SeasonCommandTest extends CommandHarness {
   @Test
   void anEmptyFolderIsDoneAndAMissingOneIsAFault() throws IOException {
     assertEquals(0, run("season", folder.toString()));
-    assertEquals("No session here.\n", out());
+    assertEquals("No match here.\n", out());
     assertEquals(1, run("season", folder.resolve("none").toString()));
     assertTrue(err().contains("no such folder"), err());
     assertEquals(2, run("season"));
@@ -165,7 +165,7 @@ class SeasonCommandTest extends CommandHarness {
     JsonNode review = JsonMapper.builder().build().readTree(out());
     assertEquals(1, review.get("parameters").get("learned").get("sessions").asInt());
     assertEquals(0, run("review", file, "--season", folder.toString()));
-    assertTrue(out().contains("1 other session taught"), out());
+    assertTrue(out().contains("1 other match taught"), out());
   }
 
   @Test

@@ -75,7 +75,7 @@ class TalkCommandTest extends CommandHarness {
     assertTrue(err().contains("of the season's 2 matches"), err());
     try (PDDocument pages = Loader.loadPDF(folder.resolve("t.pdf").toFile())) {
       String text = new PDFTextStripper().getText(pages);
-      assertTrue(text.contains("2 sessions, day 1 to day 15  ·  limits at 95%"), text);
+      assertTrue(text.contains("2 matches, day 1 to day 15  ·  limits at 95%"), text);
       assertFalse(text.contains("Quillthorn"), text);
     }
     assertEquals(

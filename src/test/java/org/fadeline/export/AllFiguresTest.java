@@ -149,8 +149,8 @@ class AllFiguresTest {
       wanted.add(ProgramVersion.NAME);
       wanted.add("window " + (int) first.settings().windowMinutes() + " min, call level ");
       if (kind.ofSeason()) {
-        wanted.add("2 sessions, ");
-        wanted.add("limits at 95% from drawing whole sessions");
+        wanted.add("2 matches, ");
+        wanted.add("limits at 95% from drawing whole matches");
       } else {
         wanted.add(first.session().occasion().title());
         wanted.add(DAY.format(first.session().occasion().date()));

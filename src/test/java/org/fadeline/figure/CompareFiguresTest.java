@@ -149,8 +149,8 @@ class CompareFiguresTest {
   @Test
   void pegsHaveOneScaleAndSayWhichIsWhich() {
     ComparePegsFigure figure = new ComparePegsFigure(compare(A, B, Alignment.byAllIn(A, B)), STYLE);
-    assertTrue(figure.description().startsWith("Left, first session: "), figure.description());
-    assertTrue(figure.description().contains("Right, second session"), figure.description());
+    assertTrue(figure.description().startsWith("Left, first match: "), figure.description());
+    assertTrue(figure.description().contains("Right, second match"), figure.description());
     PegLayout wide = new PegLayout(A, STYLE, PegLook.ALONE, 400, 400);
     PegLook half = PegLook.ALONE.withMostPixelsPerMetre(wide.pixelsPerMetre() / 2);
     assertEquals(

@@ -84,10 +84,10 @@ class UndatedSessionTest {
     assertEquals(2, season.fades().get(0).sessions().size());
     FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
     String results = new SeasonResultsFigure(season, style).description();
-    assertTrue(results.contains("8 May 2026: 1 session"), results);
-    assertTrue(results.endsWith("Undated, not shown: 1 session."), results);
+    assertTrue(results.contains("8 May 2026: 1 match"), results);
+    assertTrue(results.endsWith("Undated, not shown: 1 match."), results);
     String stayed = new SeasonPastPlainFigure(season, style).description();
-    assertTrue(stayed.endsWith("Undated, not shown: 1 session."), stayed);
+    assertTrue(stayed.endsWith("Undated, not shown: 1 match."), stayed);
     String text = SeasonText.toText(season, Units.LB_OZ_AND_METRES);
     assertTrue(text.contains("undated"), text);
   }

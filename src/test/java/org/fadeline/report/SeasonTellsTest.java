@@ -98,7 +98,7 @@ class SeasonTellsTest {
   void textTellsBoth() {
     String text =
         SeasonText.toText(SeasonBuilder.build(sessions(11), SeasonFilter.ALL), Units.KG_AND_METRES);
-    assertTrue(text.contains("Sessions that stand out from the rest"), text);
+    assertTrue(text.contains("Matches that stand out from the rest"), text);
     assertTrue(
         text.lines().anyMatch(l -> l.matches(" *11 May 2026 +Alder +fish an hour +196 .*36")),
         text);

@@ -149,7 +149,7 @@ class CompareFilesTest extends WindowHarness {
     Path words = folder.resolve("out.txt");
     paths.answer(words);
     save("In words…");
-    assertTrue(Files.readString(words).contains("One session of each cannot tell"));
+    assertTrue(Files.readString(words).contains("One match of each cannot tell"));
     Path figures = folder.resolve("figures");
     paths.answer(figures);
     save("Figures as PNG and SVG…");

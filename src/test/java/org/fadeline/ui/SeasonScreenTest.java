@@ -94,8 +94,8 @@ class SeasonScreenTest extends SeasonHarness {
     robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
     assertTrue(shows("On the talk: Season: each match"));
     robot.interact(() -> window.showScreen("Talk"));
-    settle(() -> slide().contains(": 1 session, least "));
-    assertTrue(slide().contains(": 1 session, least "), slide());
+    settle(() -> slide().contains(": 1 match, least "));
+    assertTrue(slide().contains(": 1 match, least "), slide());
     assertEquals(1, node("slides", ListView.class).getItems().size());
   }
 
@@ -110,14 +110,14 @@ class SeasonScreenTest extends SeasonHarness {
   @Test
   void aPageNotInViewIsMadeOfWhatIsChosenOnceItIsShown() throws Exception {
     robot.push(KeyCode.ALT, KeyCode.DIGIT4);
-    settle(() -> pastPlain().contains(" of 2 sessions stayed"));
+    settle(() -> pastPlain().contains(" of 2 matches stayed"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT1);
     @SuppressWarnings("unchecked") // the box of waters holds their names
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
     robot.interact(() -> waters.getCheckModel().check(0));
     settle(() -> shows("1 of 2 sessions"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT4);
-    assertTrue(pastPlain().contains(" of 1 session stayed"), pastPlain());
+    assertTrue(pastPlain().contains(" of 1 match stayed"), pastPlain());
     assertEquals(1, sessionsOfTheFirstRow());
   }
 
@@ -234,7 +234,7 @@ class SeasonScreenTest extends SeasonHarness {
     assertEquals(1, requireNonNull(learned()).sessions(), "not from the match itself");
     robot.interact(() -> window.showScreen("Review"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT9);
-    assertTrue(shows("Learns from the other sessions of"));
+    assertTrue(shows("Learns from the other matches of"));
     robot.interact(() -> node("learn-from-none", Button.class).fire());
     settle(() -> learned() == null);
     robot.interact(() -> window.showScreen("Season"));

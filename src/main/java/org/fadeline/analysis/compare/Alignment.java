@@ -73,8 +73,8 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
     if (one.isEmpty() || other.isEmpty()) {
       String which =
           one.isEmpty() && other.isEmpty()
-              ? "neither session logs a feed"
-              : (one.isEmpty() ? "the first" : "the second") + " session logs no feed";
+              ? "neither match logs a feed"
+              : (one.isEmpty() ? "the first" : "the second") + " match logs no feed";
       return new Alignment(
           Mode.ALL_IN,
           first.match().allIn(),
@@ -109,7 +109,7 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
         other.at(),
         "Laid on each other by a chosen event: "
             + said(one)
-            + " in the first session, "
+            + " in the first match, "
             + said(other)
             + " in the second.");
   }
@@ -140,7 +140,7 @@ public record Alignment(Mode mode, long firstOrigin, long secondOrigin, String s
         Mode.BY_HAND,
         first.match().allIn(),
         second.match().allIn() - Math.round(minutes * TimeSpan.MILLIS_PER_MINUTE),
-        "Laid on each other by hand: the second session's all in " + shifted(minutes) + ".");
+        "Laid on each other by hand: the second match's all in " + shifted(minutes) + ".");
   }
 
   private static String shifted(double minutes) {

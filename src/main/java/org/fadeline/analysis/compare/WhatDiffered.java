@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 final class WhatDiffered {
   static final String CAUTION =
       "Two days differ in more than what is set side by side here: weather, peg, fish and company."
-          + " One session of each cannot tell which of them made the difference.";
+          + " One match of each cannot tell which of them made the difference.";
 
   private static final int MOST = 3;
   private static final double FIRST_BITES_BELOW_P = 0.05;
@@ -60,8 +60,8 @@ final class WhatDiffered {
     LocalDate day2 = second.session().occasion().date();
     DateTimeFormatter format = day1.getYear() == day2.getYear() ? DAY : DAY_AND_YEAR;
     boolean apart = !day1.equals(day2);
-    this.one = apart ? format.format(day1) : "the first session";
-    this.other = apart ? format.format(day2) : "the second session";
+    this.one = apart ? format.format(day1) : "the first match";
+    this.other = apart ? format.format(day2) : "the second match";
     this.in = apart ? "on " : "in ";
   }
 

@@ -28,7 +28,7 @@ final class StoreOpener {
       }
       String reason = read.readOnlyReason().orElse(null);
       if (lock == null) {
-        reason = "This session is open elsewhere. It opens here for reading only.";
+        reason = "This match is open elsewhere. It opens here for reading only.";
       }
       byte[] journal = settings.storage().read(files.journal());
       if (reason == null && journal != null && JournalContent.isNewer(journal)) {

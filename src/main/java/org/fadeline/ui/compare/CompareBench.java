@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class CompareBench {
   private static final String READING = "compare-read";
   private static final String COMPARING = "compare";
+  private static final String TELLING = "compare-known";
 
   private final Workbench bench;
   private final ReadOnlyObjectWrapper<CompareState> state =
@@ -101,6 +103,7 @@ final class CompareBench {
   }
 
   private void install(CompareState.Second second) {
+    bench.tasks().cancel(TELLING);
     change(s -> s.withSecond(second));
     compare();
   }
@@ -122,6 +125,7 @@ final class CompareBench {
   void close() {
     bench.tasks().cancel(READING);
     bench.tasks().cancel(COMPARING);
+    bench.tasks().cancel(TELLING);
     change(s -> s.withSecond(null));
   }
 
@@ -201,7 +205,35 @@ final class CompareBench {
               return Comparer.compare(first, other, withDays(setup, teaching, first, other), units);
             },
             new TaskService.Answer<>(
-                comparison -> change(s -> s.withWork(comparison, null)), this::notCompared));
+                comparison -> {
+                  change(s -> s.withWork(comparison, null));
+                  tellAsKnownThen(comparison.second(), units);
+                },
+                this::notCompared));
+  }
+
+  /** Works out what could be told of the second match at each of its moments, unless it is done. */
+  private void tellAsKnownThen(Review second, Units units) {
+    if (state().work().secondKnown() == null) {
+      bench
+          .tasks()
+          .submit(
+              TELLING,
+              "Working out what was known then",
+              progress ->
+                  KnownThen.of(second.session(), second.settings(), units, progress::cancelled),
+              new TaskService.Answer<>(
+                  known -> change(s -> s.withSecondKnown(known)), this::notTold));
+    }
+  }
+
+  private void notTold(Exception failure) {
+    bench.report(
+        Activity.Trouble.of(
+            "What was known then of the second match could not be worked out",
+            "Something went wrong that Fadeline did not foresee ("
+                + failure.getClass().getSimpleName()
+                + "). With hindsight the two can be seen."));
   }
 
   /** How much days differ by themselves, from the other sessions where reviews learn from them. */

@@ -1,13 +1,13 @@
 package org.fadeline.ui.compare;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.ProgressIndicator;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,7 +19,6 @@ import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead;
-import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.ScreenWithBody;
 import org.fadeline.ui.control.Watch;
@@ -41,7 +40,7 @@ final class CompareBody implements ScreenWithBody.Body {
   private final ComparePages pages;
   private final CompareTransport transport;
   private final Segments<String> choice;
-  private final VBox findings = new VBox(10);
+  private final FindingsPane findings = new FindingsPane();
   private final StackPane page = new StackPane();
   private final BorderPane beside = new BorderPane();
   private final StackPane invitation = new StackPane();
@@ -66,7 +65,8 @@ final class CompareBody implements ScreenWithBody.Body {
             at -> {
               bench.transport().pause();
               bench.transport().seek(at);
-            });
+            },
+            () -> bench.hindsight(true));
     transport = new CompareTransport(bench);
     choice = new Segments<>("Show", ComparePages.NAMES, name -> name, this::open);
     choice.getStyleClass().add("tabs");
@@ -84,7 +84,12 @@ final class CompareBody implements ScreenWithBody.Body {
         p -> show(compare.state()));
     Watch.part(
         bench.stateProperty(),
-        s -> List.of(s.playhead().at(), s.choices().hindsight()),
+        s ->
+            List.of(
+                s.playhead().at(),
+                s.playhead().motion().playing(),
+                s.choices().hindsight(),
+                Optional.ofNullable(s.review().known())),
         s -> follow());
   }
 
@@ -116,11 +121,7 @@ final class CompareBody implements ScreenWithBody.Body {
     page.setAccessibleText("The comparison; Space plays both matches");
     page.setAlignment(Pos.TOP_LEFT);
     HBox.setHgrow(right, Priority.ALWAYS);
-    ScrollPane told = Nodes.scroll(findings);
-    VBox left = new VBox(told);
-    VBox.setVgrow(told, Priority.ALWAYS);
-    left.getStyleClass().add("panel");
-    left.setStyle("-fx-padding: 0.8em;");
+    Region left = findings.view();
     left.setMinWidth(230);
     left.prefWidthProperty().bind(beside.widthProperty().multiply(0.2));
     left.setMaxWidth(340);
@@ -209,7 +210,7 @@ final class CompareBody implements ScreenWithBody.Body {
     laying.show(state.laying(), comparison);
     pages.show(comparison, style());
     transport.show(comparison);
-    showFindings(comparison);
+    findings.show(comparison);
     follow();
   }
 
@@ -223,25 +224,13 @@ final class CompareBody implements ScreenWithBody.Body {
         alignment.firstInstant(alignment.secondMinutes(range.to())));
   }
 
-  private void showFindings(Comparison comparison) {
-    Label heading = Labels.line("What differed most", "strong");
-    Label hindsight =
-        Labels.wrapped("With hindsight, as are rates, first bites and tables.", "quiet");
-    findings.getChildren().setAll(heading, hindsight);
-    comparison
-        .findings()
-        .sentences()
-        .forEach(f -> findings.getChildren().add(Labels.wrapped(f.text())));
-    findings.getChildren().add(Labels.wrapped(comparison.findings().caution(), "quiet"));
-    String withheld = comparison.lines().bitesWithheld();
-    if (withheld != null) {
-      findings.getChildren().add(Labels.wrapped(withheld, "quiet"));
-    }
-  }
-
   private void follow() {
-    if (visible && bench.state().open() != null) {
-      pages.follow(bench.state().playhead().at(), bench.state().choices().hindsight());
+    Comparison comparison = compare.state().work().comparison();
+    if (visible && comparison != null && bench.state().open() != null) {
+      Moment moment = Moment.of(bench.state(), comparison, compare.state().work().secondKnown());
+      pages.follow(moment);
+      laying.follow(moment);
+      findings.follow(moment.hindsight() ? null : pages.soFar(moment), preferences.get().units());
     }
   }
 }

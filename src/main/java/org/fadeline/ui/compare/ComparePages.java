@@ -6,20 +6,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.LongConsumer;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.analysis.compare.RunningCatch;
+import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.figure.CompareCatchFigure;
 import org.fadeline.figure.CompareFirstBitesFigure;
 import org.fadeline.figure.ComparePegsFigure;
 import org.fadeline.figure.CompareRatesFigure;
-import org.fadeline.figure.CompareTimelinesFigure;
-import org.fadeline.figure.DayAxis;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.replay.ReplayFrame;
@@ -43,10 +45,7 @@ final class ComparePages {
   /** Events of both matches that are drawn within a frame; more are drawn off this thread. */
   private static final int MOST_AT_ONCE = 1_000;
 
-  private final TimelineStrip first = new TimelineStrip("first-timeline");
-  private final TimelineStrip second = new TimelineStrip("second-timeline");
-  private final Label firstName = new Label();
-  private final Label secondName = new Label();
+  private final ComparedTimelines timelines = new ComparedTimelines();
   private final FigureCanvas pegs = canvas("pegs");
   private final FigureCanvas running = canvas("running");
   private final FigureCanvas rates = canvas("rates");
@@ -56,26 +55,37 @@ final class ComparePages {
   private final PairingPane pairing;
   private final TaskService tasks;
   private final Map<String, Node> nodes = new LinkedHashMap<>();
+  private final List<Node> laterPages = new ArrayList<>();
+  private final List<Node> insteads = new ArrayList<>();
+  private final Runnable toHindsight;
   private @Nullable Shown shown;
   private @Nullable PegKey pegsShown;
-  private @Nullable Double catchShown;
-  private boolean catchHindsight;
+  private @Nullable RunningCatch then;
+  private @Nullable CatchKey catchShown;
+  private int catchRows;
   private boolean large;
 
   /** The comparison shown, prepared for replay. */
   private record Shown(
       Comparison comparison, FigureStyle style, ReplayTrack first, ReplayTrack second) {}
 
+  /** How much of the catch is shown: the points known then, or all with hindsight. */
+  private record CatchKey(boolean hindsight, int known) {}
+
   /** What the picture of the pegs depends on. */
   private record PegKey(List<Integer> fish, List<String> fishing, long step) {}
 
-  ComparePages(CompareBench bench, LayingBar laying, TaskService tasks, LongConsumer seek) {
+  ComparePages(
+      CompareBench bench,
+      LayingBar laying,
+      TaskService tasks,
+      LongConsumer seek,
+      Runnable toHindsight) {
     this.tasks = tasks;
+    this.toHindsight = toHindsight;
     pairing = new PairingPane(bench);
-    firstName.getStyleClass().add("strong");
-    secondName.getStyleClass().add("strong");
-    first.onSeek(seek);
-    second.onShift(
+    timelines.onSeek(seek);
+    timelines.onShift(
         minutes -> {
           Shown now = shown;
           if (now != null) {
@@ -83,18 +93,33 @@ final class ComparePages {
           }
         },
         bench::shift);
-    VBox timelines = new VBox(4, firstName, first, secondName, second);
-    VBox.setVgrow(first, Priority.ALWAYS);
-    VBox.setVgrow(second, Priority.ALWAYS);
-    first.setPrefHeight(100);
-    second.setPrefHeight(100);
-    nodes.put(NAMES.get(0), timelines);
+    nodes.put(NAMES.get(0), timelines.view());
     nodes.put(NAMES.get(1), pegs);
     nodes.put(NAMES.get(2), page(running, tables.running));
-    nodes.put(NAMES.get(3), page(rates, days, tables.rates));
-    nodes.put(NAMES.get(4), page(bites, tables.tests, tables.steps));
-    nodes.put(NAMES.get(5), page(tables.sides));
+    nodes.put(NAMES.get(3), afterwards(page(rates, days, tables.rates)));
+    nodes.put(NAMES.get(4), afterwards(page(bites, tables.tests, tables.steps)));
+    nodes.put(NAMES.get(5), afterwards(page(tables.sides)));
     nodes.put(NAMES.get(6), pairing.view());
+  }
+
+  /** A page that can only be told with hindsight; otherwise it says so, and offers that. */
+  private Node afterwards(Node page) {
+    Label words =
+        new Label(
+            "What the two paid, and how sure that is, can only be told with hindsight. As known"
+                + " then, Timelines, Pegs and Catch show both matches up to the playhead.");
+    words.setWrapText(true);
+    words.setMaxWidth(460);
+    words.getStyleClass().add("quiet");
+    Button show = new Button("Show with hindsight");
+    show.getStyleClass().add("show-hindsight");
+    show.setOnAction(e -> toHindsight.run());
+    VBox instead = new VBox(14, words, show);
+    instead.setAlignment(Pos.CENTER);
+    instead.setVisible(false);
+    laterPages.add(page);
+    insteads.add(instead);
+    return new StackPane(page, instead);
   }
 
   private static FigureCanvas canvas(String id) {
@@ -138,17 +163,14 @@ final class ComparePages {
             style,
             same && before != null ? before.first : ReplayTrack.of(comparison.first().session()),
             same && before != null ? before.second : ReplayTrack.of(comparison.second().session()));
+    then = null;
     pegsShown = null;
     catchShown = null;
-    catchHindsight = false;
-    CompareTimelinesFigure timelines = new CompareTimelinesFigure(comparison, style);
+    catchRows = -1;
     large =
         comparison.first().session().events().size() + comparison.second().session().events().size()
             > MOST_AT_ONCE;
-    first.show(timelines.first(), large ? tasks : null);
-    second.show(timelines.second(), large ? tasks : null);
-    firstName.setText("First, whole stroke: " + name(comparison, true));
-    secondName.setText("Second, dashed stroke (drag to move it): " + name(comparison, false));
+    timelines.show(comparison, style, large ? tasks : null);
     show(rates, new CompareRatesFigure(comparison, style));
     show(bites, new CompareFirstBitesFigure(comparison, style));
     days.setText(CompareWords.days(comparison));
@@ -156,56 +178,74 @@ final class ComparePages {
     pairing.show(comparison, style.units());
   }
 
-  private static String name(Comparison comparison, boolean ofFirst) {
-    var occasion = (ofFirst ? comparison.first() : comparison.second()).session().occasion();
-    return occasion.title() + ", " + DayAxis.say(occasion.date());
-  }
-
   private static void show(FigureCanvas canvas, Figure figure) {
     canvas.show(figure::paint, figure.description());
   }
 
-  /** Stands at an instant of the first session, as known then or with hindsight. */
-  void follow(long at, boolean hindsight) {
+  /** Stands at a moment. */
+  void follow(Moment moment) {
     Shown now = shown;
     if (now == null) {
       return;
     }
-    Alignment alignment = now.comparison.setup().alignment();
-    double place = alignment.firstMinutes(at);
-    long other = alignment.secondInstant(place);
-    first.follow(at, hindsight);
-    second.follow(other, hindsight);
-    followPegs(now, now.first.frameAt(at), now.second.frameAt(other));
-    // With hindsight the curves stand still.
-    double known = known(now.comparison, place);
-    if (hindsight != catchHindsight || catchShown == null || (!hindsight && known != catchShown)) {
-      boolean asMuchKnown = catchShown != null && !catchHindsight && known >= catchShown;
-      catchHindsight = hindsight;
-      catchShown = known;
+    timelines.follow(moment);
+    followPegs(now, now.first.frameAt(moment.at()), now.second.frameAt(moment.other()));
+    followCatch(now, moment);
+    laterPages.forEach(page -> page.setVisible(moment.hindsight()));
+    insteads.forEach(instead -> instead.setVisible(!moment.hindsight()));
+  }
+
+  /** Returns what both had given by a moment. */
+  Point soFar(Moment moment) {
+    return then().at(moment.place());
+  }
+
+  /** Both catches as they were told while they grew. */
+  private RunningCatch then() {
+    RunningCatch before = then;
+    if (before != null) {
+      return before;
+    }
+    Comparison comparison = Objects.requireNonNull(shown).comparison;
+    RunningCatch made =
+        RunningCatch.asKnownThen(
+            comparison.first().session(),
+            comparison.second().session(),
+            comparison.setup().alignment());
+    then = made;
+    return made;
+  }
+
+  /** The catch as known then grows with the playhead; with hindsight it stands still. */
+  private void followCatch(Shown now, Moment moment) {
+    boolean hindsight = moment.hindsight();
+    List<Point> known = hindsight ? now.comparison.running().points() : then().upTo(moment.place());
+    // A long table is not filled anew for every fish while it plays; it never tells more than
+    // known.
+    boolean rest = large && moment.playing() && known.size() >= catchRows;
+    if (!rest && known.size() != catchRows) {
+      catchRows = known.size();
+      tables.running.show(known);
+    }
+    CatchKey key = new CatchKey(hindsight, known.size());
+    CatchKey before = catchShown;
+    if (!key.equals(before)) {
+      catchShown = key;
+      boolean growing =
+          before != null && hindsight == before.hindsight && key.known >= before.known;
       CompareCatchFigure figure =
-          new CompareCatchFigure(now.comparison, now.style, hindsight ? null : (Double) known);
+          hindsight
+              ? new CompareCatchFigure(now.comparison, now.style)
+              : CompareCatchFigure.asKnownThen(now.comparison, now.style, known);
       if (large) {
         running.showAhead(
             figure::paint,
             figure.description(),
-            new FigureCanvas.Ahead(tasks, hindsight || asMuchKnown));
+            new FigureCanvas.Ahead(tasks, hindsight || growing));
       } else {
         show(running, figure);
       }
     }
-  }
-
-  /** Returns the last place of the axis at or before one at which a curve steps. */
-  private static double known(Comparison comparison, double place) {
-    double last = Double.NEGATIVE_INFINITY;
-    for (var point : comparison.running().points()) {
-      if (point.minutes() > place) {
-        break;
-      }
-      last = point.minutes();
-    }
-    return last;
   }
 
   private void followPegs(Shown now, ReplayFrame one, ReplayFrame other) {

@@ -3,6 +3,7 @@ package org.fadeline.ui.compare;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.fadeline.analysis.KnownThen;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.analysis.compare.ComparisonSetup;
@@ -44,10 +45,23 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
    * What came of comparing.
    *
    * @param comparison the comparison shown, or null while there is none
+   * @param secondKnown what could be told of its second match at each moment of that, or null
+   *     before it is worked out
    * @param doing what is being done, in words, or null
    */
-  record Work(@Nullable Comparison comparison, @Nullable String doing) {
-    static final Work NONE = new Work(null, null);
+  record Work(
+      @Nullable Comparison comparison, @Nullable KnownThen secondKnown, @Nullable String doing) {
+    static final Work NONE = new Work(null, null, null);
+
+    /** What was known of a match stays as long as the match and its settings do. */
+    private @Nullable KnownThen knownOf(@Nullable Comparison other) {
+      return comparison != null
+              && other != null
+              && comparison.second().settings().equals(other.second().settings())
+              && comparison.second().session().equals(other.second().session())
+          ? secondKnown
+          : null;
+    }
   }
 
   CompareState withSecond(@Nullable Second newSecond) {
@@ -60,7 +74,12 @@ record CompareState(@Nullable Second second, Laying laying, List<Choice> choices
   }
 
   CompareState withWork(@Nullable Comparison comparison, @Nullable String doing) {
-    return new CompareState(second, laying, choices, new Work(comparison, doing));
+    return new CompareState(
+        second, laying, choices, new Work(comparison, work.knownOf(comparison), doing));
+  }
+
+  CompareState withSecondKnown(KnownThen known) {
+    return new CompareState(second, laying, choices, new Work(work.comparison, known, work.doing));
   }
 
   /**

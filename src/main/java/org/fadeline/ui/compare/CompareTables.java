@@ -179,7 +179,7 @@ final class CompareTables {
     return first == null ? "" : CompareWords.half(first);
   }
 
-  /** Shows a comparison, or nothing. */
+  /** Shows a comparison, or nothing; its running catch is shown as far as it may be told. */
   void show(@Nullable Comparison comparison, Units newUnits) {
     units = newUnits;
     if (comparison == null) {
@@ -208,7 +208,6 @@ final class CompareTables {
     comparison.lines().onlyFirst().forEach(s -> sideRows.add(new SideRow("first", s, zone)));
     comparison.lines().onlySecond().forEach(s -> sideRows.add(new SideRow("second", s, otherZone)));
     rates.show(rateRows);
-    running.show(comparison.running().points());
     tests.show(testRows);
     steps.show(stepRows);
     sides.show(sideRows);

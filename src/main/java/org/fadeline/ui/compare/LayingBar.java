@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
+import org.fadeline.figure.Knowledge;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Nodes;
@@ -30,6 +31,8 @@ final class LayingBar {
   private final Label stated = new Label();
   private final HBox view;
   private boolean showing;
+  private @Nullable Comparison comparison;
+  private @Nullable Moment moment;
 
   LayingBar(CompareBench bench) {
     this.bench = bench;
@@ -105,29 +108,66 @@ final class LayingBar {
             + " of the first's.");
   }
 
-  void show(Laying laying, Comparison comparison) {
+  void show(Laying laying, Comparison newComparison) {
     showing = true;
+    comparison = newComparison;
     modes.choose(laying.mode());
     Nodes.show(shift, laying.mode() == Alignment.Mode.BY_HAND);
     shift.setText(CompareWords.shift(laying.minutes()).replace(" min", ""));
     boolean events = laying.mode() == Alignment.Mode.EVENT;
     Nodes.show(first, events);
     Nodes.show(second, events);
-    if (events) {
-      fill(first, comparison.first().session(), laying.firstEvent());
-      fill(second, comparison.second().session(), laying.secondEvent());
-    }
-    stated.setText(comparison.setup().alignment().stated());
+    offer();
+    stated.setText(newComparison.setup().alignment().stated());
     showing = false;
   }
 
-  private static void fill(ComboBox<SessionEvent> box, Session session, @Nullable String chosen) {
-    if (!List.copyOf(box.getItems()).equals(session.events())) {
-      box.setConverter(new Worded<>(event -> words(event, session)));
-      box.getItems().setAll(session.events());
+  /** Stands at a moment: as known then no later event is offered. */
+  void follow(Moment newMoment) {
+    Moment before = moment;
+    moment = newMoment;
+    boolean moved =
+        before == null
+            || before.hindsight() != newMoment.hindsight()
+            || (!newMoment.hindsight() && !newMoment.playing());
+    if (moved) {
+      showing = true;
+      offer();
+      showing = false;
     }
+  }
+
+  private void offer() {
+    Comparison now = comparison;
+    if (now != null && first.isVisible()) {
+      Laying laying = bench.state().laying();
+      Moment seen = moment;
+      fill(
+          first,
+          now.first().session(),
+          seen == null ? Knowledge.hindsight() : seen.first(),
+          laying.firstEvent());
+      fill(
+          second,
+          now.second().session(),
+          seen == null ? Knowledge.hindsight() : seen.second(),
+          laying.secondEvent());
+    }
+  }
+
+  /** Offers the events known; the one chosen stays, wherever it is. */
+  private static void fill(
+      ComboBox<SessionEvent> box, Session session, Knowledge knowledge, @Nullable String chosen) {
     String id = Laying.chosen(session, chosen);
-    session.events().stream().filter(e -> e.id().equals(id)).findFirst().ifPresent(box::setValue);
+    List<SessionEvent> offered =
+        session.events().stream()
+            .filter(e -> knowledge.knows(e.at()) || e.id().equals(id))
+            .toList();
+    if (!List.copyOf(box.getItems()).equals(offered)) {
+      box.setConverter(new Worded<>(event -> words(event, session)));
+      box.getItems().setAll(offered);
+    }
+    offered.stream().filter(e -> e.id().equals(id)).findFirst().ifPresent(box::setValue);
   }
 
   private static String words(SessionEvent event, Session session) {

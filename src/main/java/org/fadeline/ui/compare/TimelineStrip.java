@@ -1,7 +1,6 @@
 package org.fadeline.ui.compare;
 
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleConsumer;
@@ -17,6 +16,7 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.picture.FutureCover;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class TimelineStrip extends Pane {
   private final FigureCanvas base = new FigureCanvas();
   private final FigureCanvas figures = new FigureCanvas();
-  private final Pane covers = new Pane();
+  private final FutureCover cover = new FutureCover();
   private final Line playhead = new Line();
   private @Nullable TimelineFigure figure;
   private @Nullable TimelineLayout layout;
@@ -36,6 +36,7 @@ final class TimelineStrip extends Pane {
   private long knownUntil = Long.MIN_VALUE;
   private List<List<String>> figuresShown = List.of();
   private long at;
+  private long told;
   private boolean hindsight = true;
   private double pressedX;
 
@@ -46,14 +47,14 @@ final class TimelineStrip extends Pane {
     setId(id);
     setMinSize(0, 90);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    for (Pane layer : List.of(base, figures, covers)) {
+    for (Pane layer : List.of(base, figures)) {
       layer.setMouseTransparent(true);
       layer.setManaged(false);
     }
     playhead.getStyleClass().add("playhead-line");
     playhead.setManaged(false);
     playhead.setMouseTransparent(true);
-    getChildren().addAll(base, covers, figures, playhead);
+    getChildren().addAll(base, cover, figures, playhead);
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
@@ -61,14 +62,13 @@ final class TimelineStrip extends Pane {
   }
 
   /**
-   * Shows another timeline.
+   * Shows another timeline, or none while it may not be told yet.
    *
    * @param newDrawing draws it off the window's thread where it is too large for a frame, or null
    */
-  void show(TimelineFigure newFigure, @Nullable TaskService newDrawing) {
+  void show(@Nullable TimelineFigure newFigure, @Nullable TaskService newDrawing) {
     figure = newFigure;
     drawing = newDrawing;
-    knownUntil = Long.MIN_VALUE;
     layout = null;
     requestLayout();
   }
@@ -128,28 +128,39 @@ final class TimelineStrip extends Pane {
       shown = null;
       figuresShown = List.of();
     }
-    for (Pane layer : List.of(base, figures, covers)) {
+    for (Pane layer : List.of(base, figures, cover)) {
       layer.resizeRelocate(0, 0, w, h);
     }
-    follow(at, hindsight);
+    follow(at, hindsight, false);
   }
 
-  /** Stands at an instant of its session, as known then or with hindsight. */
-  void follow(long newAt, boolean newHindsight) {
+  /**
+   * Stands at an instant of its session.
+   *
+   * @param newHindsight whether everything is shown, or what was known then
+   * @param playing whether the playhead moves by itself
+   */
+  void follow(long newAt, boolean newHindsight, boolean playing) {
     at = newAt;
     hindsight = newHindsight;
     TimelineLayout now = layout;
     TimelineFigure drawn = figure;
     if (now == null || drawn == null) {
       playhead.setVisible(false);
+      cover.setVisible(false);
       return;
     }
     Knowledge knowledge = hindsight ? Knowledge.hindsight() : Knowledge.asKnownAt(at);
     Version version = new Version(now.baseVersion(knowledge), now.fadesVersion(knowledge));
+    long minute = hindsight ? 0 : Math.floorDiv(at, 60_000L);
+    // The words are long; while it plays they are made when it is drawn, not for every frame.
+    if (!Objects.equals(version, shown) || (!playing && minute != told)) {
+      told = minute;
+      setAccessibleText(drawn.with(knowledge).description());
+    }
     if (!Objects.equals(version, shown)) {
       shown = version;
       paintBelow(now, knowledge);
-      setAccessibleText(drawn.with(knowledge).description());
     }
     List<List<String>> told = now.figures(knowledge);
     if (!told.equals(figuresShown)) {
@@ -163,7 +174,7 @@ final class TimelineStrip extends Pane {
     playhead.setEndX(x);
     playhead.setStartY(area.getMinY() - 4);
     playhead.setEndY(area.getMaxY());
-    cover(now, x);
+    cover.follow(now, knowledge);
   }
 
   private void paintBelow(TimelineLayout now, Knowledge knowledge) {
@@ -181,30 +192,5 @@ final class TimelineStrip extends Pane {
       base.showAhead(painter, "", new FigureCanvas.Ahead(ahead, until >= knownUntil));
     }
     knownUntil = until;
-  }
-
-  private void cover(TimelineLayout now, double x) {
-    covers.setVisible(!hindsight);
-    if (hindsight) {
-      return;
-    }
-    double from = Math.max(now.plotArea().getMinX(), x);
-    List<Rectangle> needed = new ArrayList<>();
-    for (TimelineLayout.Lane lane : now.lanes()) {
-      Rectangle2D plot = lane.plot();
-      needed.add(cover("future-margin", from, getWidth(), plot.getMinY() - 1, plot.getMaxY() + 2));
-      needed.add(cover("future", from, plot.getMaxX(), plot.getMinY(), plot.getMaxY()));
-    }
-    Rectangle2D strip = now.aroundStrip();
-    needed.add(cover("future-margin", from, getWidth(), strip.getMinY(), strip.getMaxY()));
-    covers.getChildren().setAll(needed);
-  }
-
-  private static Rectangle cover(
-      String style, double left, double right, double top, double bottom) {
-    Rectangle cover =
-        new Rectangle(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
-    cover.getStyleClass().add(style);
-    return cover;
   }
 }

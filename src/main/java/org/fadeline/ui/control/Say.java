@@ -101,7 +101,7 @@ public final class Say {
 
   /** Returns a count with its noun: "1 bite", "3 bites". */
   public static String count(int n, String noun) {
-    return n == 1 ? "1 " + noun : n + " " + noun + "s";
+    return n == 1 ? "1 " + noun : n + " " + noun + (noun.endsWith("ch") ? "es" : "s");
   }
 
   /** Returns a line's name with how far it lies: "Shallow, 14.5 m". */

@@ -79,13 +79,18 @@ final class RowsTable {
   private static TableColumn<Row, String> column(
       String title, double width, @Nullable ComboBox<String> box, Function<Row, String> text) {
     TableColumn<Row, String> column = new TableColumn<>();
-    VBox head = new VBox(4, new Label(title));
+    Label name = new Label(title);
+    VBox head = new VBox(4, name);
     if (box != null) {
       head.getChildren().add(box);
     }
     column.setGraphic(head);
     column.setSortable(false);
     column.setPrefWidth(width);
+    // Larger text needs wider columns.
+    name.fontProperty()
+        .addListener(
+            (p, before, font) -> column.setPrefWidth(width * Math.max(1, font.getSize() / 13)));
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(text.apply(row.getValue())));
     return column;
   }

@@ -68,7 +68,7 @@ final class TableChoices {
             named("Dates like", order),
             named("Date of all in", date),
             named("Time zone", zone),
-            named("Times a clock change brought twice or never", clock),
+            named("Times made twice or skipped by a clock change", clock),
             named("Rows that cannot be used", bad));
     delimiter.setOnAction(
         e -> mapping(m -> of(m, DELIMITERS.get(index(delimiter)).charAt(0), m.decimalComma())));

@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -25,6 +26,7 @@ import org.fadeline.io.ReadOptions;
 import org.fadeline.io.ReadResult;
 import org.fadeline.io.WholeFile;
 import org.fadeline.model.Session;
+import org.fadeline.ui.control.Invitation;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.file.PathChooser.Kind;
@@ -55,6 +57,14 @@ final class TablePane {
           .words("What is wrong", 430, Problem::what)
           .words("What to do", 600, Problem::whatToDo);
   private final Label summary = new Label("No table yet.");
+  private final Invitation invitation =
+      new Invitation(
+          "A table of catches or events",
+          "From a spreadsheet or another program. You say what each of its columns is; everything"
+              + " wrong is listed with its row, and nothing is taken before you say so.");
+  private final VBox read = new VBox(10);
+  private final ScrollPane scroll = Nodes.scrollFilled(read);
+  private final HBox foot;
   private final HBox busy = new HBox(8);
   private final ProgressIndicator turning = new ProgressIndicator();
   private final LayoutBar layout;
@@ -90,7 +100,7 @@ final class TablePane {
     for (Button button : List.of(saveRejects, add, begin)) {
       button.setMinWidth(Region.USE_PREF_SIZE);
     }
-    HBox foot = new HBox(10, summary, gap, busy, saveRejects, add, begin);
+    foot = new HBox(10, summary, gap, busy, saveRejects, add, begin);
     foot.setAlignment(Pos.CENTER_LEFT);
     problems.table().setId("import-problems");
     problems
@@ -98,13 +108,17 @@ final class TablePane {
         .getSelectionModel()
         .selectedItemProperty()
         .addListener((p, before, problem) -> goTo(problem));
-    problems.setPrefHeight(220);
-    problems.setMinHeight(120);
+    problems.setPrefHeight(200);
     VBox.setVgrow(problems, Priority.SOMETIMES);
+    rows.view().setPrefHeight(190);
     VBox.setVgrow(rows.view(), Priority.ALWAYS);
-    view.getChildren().addAll(choices.view(), layout.view(), rows.view(), problems, foot);
+    read.getChildren().addAll(choices.view(), layout.view(), rows.view(), problems);
+    // With large text there may be no room for all of it at once.
+    read.setMinHeight(Region.USE_PREF_SIZE);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    VBox.setVgrow(invitation, Priority.ALWAYS);
+    view.getChildren().addAll(invitation, scroll, foot);
     working(false);
-    showResult(false);
     landing.watch(can -> offer());
   }
 
@@ -180,15 +194,15 @@ final class TablePane {
     rows.show(loaded.preview, mapping);
     layout.show(loaded.preview, mapping);
     problems.show(loaded.result.report().problems());
-    showResult(true);
     offer();
   }
 
-  /** Before a table is read there is nothing to say of it. */
-  private void showResult(boolean read) {
-    for (Node part : List.of(layout.view(), problems)) {
-      Nodes.show(part, read);
-    }
+  /** Before a table is read there is nothing to choose and nothing to say of it. */
+  private void showParts() {
+    boolean known = result != null;
+    Nodes.show(invitation, !known && !busy.isVisible());
+    Nodes.show(scroll, known);
+    Nodes.show(foot, known || busy.isVisible());
   }
 
   private void failed(Exception failure) {
@@ -212,6 +226,7 @@ final class TablePane {
   }
 
   private void offer() {
+    showParts();
     boolean usable = !busy.isVisible() && session().isPresent();
     begin.setDisable(!usable);
     add.setDisable(!usable || !landing.canAdd());

@@ -16,11 +16,9 @@ import org.jspecify.annotations.Nullable;
 /** What each line is doing at the playhead, at the end of its lane. */
 final class LaneCards extends Pane {
   private static final PseudoClass FISHING = PseudoClass.getPseudoClass("fishing");
-  private static final double ROOM_FOR_THREE = 58;
-  private static final double ROOM_FOR_TWO = 40;
 
   private final List<CardView> views = new ArrayList<>();
-  private List<Boolean> rowsShown = List.of();
+  private List<Integer> lengthsShown = List.of();
   private @Nullable TimelineLayout layout;
 
   LaneCards() {
@@ -44,22 +42,22 @@ final class LaneCards extends Pane {
       boolean used = i < cards.size();
       views.get(i).show(used ? cards.get(i) : null);
     }
-    List<Boolean> rows = rows(cards);
-    if (!rows.equals(rowsShown)) {
-      // A row that comes or goes changes what fits.
-      rowsShown = rows;
+    List<Integer> lengths = lengths(cards);
+    if (!lengths.equals(lengthsShown)) {
+      // Longer words, or a row that comes or goes, change what fits.
+      lengthsShown = lengths;
       requestLayout();
     }
   }
 
-  private static List<Boolean> rows(List<Card> cards) {
-    List<Boolean> rows = new ArrayList<>();
+  private static List<Integer> lengths(List<Card> cards) {
+    List<Integer> lengths = new ArrayList<>();
     for (Card card : cards) {
-      rows.add(card.now().isEmpty());
-      rows.add(card.rests().isEmpty());
-      rows.add(card.since().isEmpty());
+      lengths.add(card.now().length());
+      lengths.add(card.rests().length());
+      lengths.add(card.since().length());
     }
-    return rows;
+    return lengths;
   }
 
   @Override
@@ -74,11 +72,7 @@ final class LaneCards extends Pane {
       if (lane.isPresent()) {
         double top = lane.get().header().getMinY() + 2;
         double height = lane.get().plot().getMaxY() - top;
-        double em = view.now.getFont().getSize() / 13;
-        view.rests.setManaged(height >= ROOM_FOR_TWO * em && !view.rests.getText().isEmpty());
-        view.rests.setVisible(view.rests.isManaged());
-        view.since.setManaged(height >= ROOM_FOR_THREE * em && !view.since.getText().isEmpty());
-        view.since.setVisible(view.since.isManaged());
+        view.fit(getWidth(), height);
         view.box.resizeRelocate(0, top, getWidth(), height);
       }
     }
@@ -101,6 +95,20 @@ final class LaneCards extends Pane {
       box.getStyleClass().add("lane-card");
       box.setAlignment(Pos.CENTER_LEFT);
       box.setAccessibleRole(AccessibleRole.TEXT);
+    }
+
+    /** Shows as many rows as there is room for, the first ones first: none is cut short. */
+    void fit(double width, double height) {
+      double inside = width - box.snappedLeftInset() - box.snappedRightInset();
+      double left = height - box.snappedTopInset() - box.snappedBottomInset();
+      for (Label row : List.of(now, rests, since)) {
+        double needed = row.prefHeight(inside);
+        // A hair more would be rounding.
+        boolean fits = row == now || (!row.getText().isEmpty() && needed <= left + 2);
+        row.setManaged(fits);
+        row.setVisible(fits);
+        left -= fits ? needed + box.getSpacing() : height;
+      }
     }
 
     void show(@Nullable Card card) {

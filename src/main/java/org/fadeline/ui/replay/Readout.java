@@ -335,12 +335,12 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
     private String since(LineState state) {
       List<String> parts = new ArrayList<>();
       if (state.lastFed() != null) {
-        parts.add("fed " + Say.span(at - state.lastFed()) + " ago");
+        parts.add("fed " + Say.span(at - state.lastFed()));
       }
       if (state.lastBite() != null) {
-        parts.add("bite " + Say.span(at - state.lastBite()) + " ago");
+        parts.add("bite " + Say.span(at - state.lastBite()));
       }
-      return String.join(" · ", parts);
+      return parts.isEmpty() ? "" : String.join(", ", parts) + " ago";
     }
   }
 }

@@ -50,8 +50,9 @@ final class ReplayHead {
             new LinesMenu(bench).view(),
             gap(),
             knowledge);
+    view.getStyleClass().add("replay-head");
     view.setAlignment(Pos.CENTER_LEFT);
-    view.setStyle("-fx-padding: 0.1em 0.9em 0.1em 0.9em;");
+    view.setStyle("-fx-padding: 0.4em 0.9em 0.1em 0.9em;");
   }
 
   /** A gap that large text may squeeze. */

@@ -198,9 +198,17 @@ public final class ReplayScreen implements Screen {
     Review now = toDraw(s);
     if (now != drawn) {
       drawn = now;
-      figure = now == null ? null : new TimelineFigure(now, style());
+      figure = now == null ? null : of(now);
       redraw();
     }
+  }
+
+  /** Of another moment of the same match much is the same, and is not worked out again. */
+  private TimelineFigure of(Review told) {
+    TimelineFigure before = figure;
+    return before != null && before.review().session().equals(told.session())
+        ? before.as(told)
+        : new TimelineFigure(told, style());
   }
 
   private static @Nullable Review toDraw(WorkbenchState s) {

@@ -23,6 +23,7 @@ import org.fadeline.figure.TimelineLayout;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.control.command.OwnKeys;
 import org.fadeline.ui.control.picture.FigureCanvas;
+import org.fadeline.ui.control.picture.FutureCover;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
 
@@ -40,9 +41,8 @@ final class TimelinePane extends Pane implements OwnKeys {
 
   private final FigureCanvas base = new FigureCanvas();
   private final FigureCanvas fades = new FigureCanvas();
-  private final FigureCanvas edge = new FigureCanvas();
   private final FigureCanvas picked = new FigureCanvas();
-  private final Pane covers = new Pane();
+  private final FutureCover cover = new FutureCover();
   private final LaneHeaders headers = new LaneHeaders();
   private final Rectangle loop = new Rectangle();
   private final Rectangle band = new Rectangle();
@@ -72,7 +72,7 @@ final class TimelinePane extends Pane implements OwnKeys {
     setId("timeline");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    for (Pane layer : List.of(base, fades, edge, picked, covers, headers)) {
+    for (Pane layer : List.of(base, fades, picked, headers)) {
       layer.setMouseTransparent(true);
       // Each is a layout root: what moves inside it does not lay out the window again.
       layer.setManaged(false);
@@ -88,9 +88,7 @@ final class TimelinePane extends Pane implements OwnKeys {
       node.setManaged(false);
     }
     getChildren()
-        .addAll(
-            base, fades, loop, covers, edge, picked, mark, playhead, headers, band, handle,
-            readout);
+        .addAll(base, fades, loop, cover, picked, mark, playhead, headers, band, handle, readout);
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
@@ -136,7 +134,7 @@ final class TimelinePane extends Pane implements OwnKeys {
       layout.set(now.layout(w, h));
       baseVersion = null;
     }
-    for (Pane layer : List.of(base, fades, picked, covers, headers)) {
+    for (Pane layer : List.of(base, fades, cover, picked, headers)) {
       layer.resizeRelocate(0, 0, w, h);
     }
     if (layout.get() != null && layout.get() != old) {
@@ -182,7 +180,7 @@ final class TimelinePane extends Pane implements OwnKeys {
     fadesVersion = newFades;
     double x = now.xOf(state.playhead().at());
     movePlayhead(now, x);
-    cover(now, x, knowledge);
+    cover.follow(now, knowledge);
     headers.show(now, knowledge);
     showLoop(now);
     if (hovered != null) {
@@ -225,53 +223,6 @@ final class TimelinePane extends Pane implements OwnKeys {
       mark.setStartY(area.getMinY() - 4);
       mark.setEndY(area.getMaxY());
     }
-  }
-
-  private void cover(TimelineLayout now, double x, Knowledge knowledge) {
-    boolean covering = !knowledge.isHindsight();
-    covers.setVisible(covering);
-    edge.setVisible(covering);
-    if (!covering) {
-      return;
-    }
-    double from = Math.max(now.plotArea().getMinX(), x);
-    List<TimelineLayout.Lane> lanes = now.lanes();
-    while (covers.getChildren().size() < 2 * lanes.size() + 1) {
-      Rectangle rectangle = new Rectangle();
-      rectangle
-          .getStyleClass()
-          .add(covers.getChildren().size() % 2 == 0 ? "future-margin" : "future");
-      covers.getChildren().add(rectangle);
-      // Made while laying out, after this frame's styles: unstyled it would flash black.
-      rectangle.applyCss();
-    }
-    for (int i = 0; i < covers.getChildren().size(); i++) {
-      covers.getChildren().get(i).setVisible(i < 2 * lanes.size() + 1);
-    }
-    for (int i = 0; i < lanes.size(); i++) {
-      Rectangle2D plot = lanes.get(i).plot();
-      place(2 * i, from, plot.getMinY() - 1, getWidth() - from, plot.getHeight() + 3);
-      place(2 * i + 1, from, plot.getMinY(), plot.getMaxX() - from, plot.getHeight());
-    }
-    Rectangle2D strip = now.aroundStrip();
-    place(2 * lanes.size(), from, strip.getMinY(), getWidth() - from, strip.getHeight());
-    // Marks at the playhead stand half on its right; a narrow strip draws them over the cover.
-    double left = Math.max(0, Math.floor(x) - 1);
-    edge.resizeRelocate(left, 0, 24, getHeight());
-    edge.show(
-        (g, w, h) -> {
-          g.translate(-left, 0);
-          now.paintEdge(g, knowledge);
-        },
-        "");
-  }
-
-  private void place(int index, double x, double y, double w, double h) {
-    Rectangle rectangle = (Rectangle) covers.getChildren().get(index);
-    rectangle.setX(x);
-    rectangle.setY(y);
-    rectangle.setWidth(Math.max(0, w));
-    rectangle.setHeight(Math.max(0, h));
   }
 
   private void showLoop(TimelineLayout now) {

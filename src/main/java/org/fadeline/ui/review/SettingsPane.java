@@ -99,7 +99,7 @@ final class SettingsPane {
           words.setText(
               teaching == null
                   ? ""
-                  : "Learns from the other sessions of “"
+                  : "Learns from the other matches of “"
                       + teaching.name()
                       + "”: they set how often the rate changes.");
         });

@@ -47,6 +47,8 @@ final class StayList {
     Label title = Labels.line("Stay or go", "title");
     title.setMinWidth(Region.USE_PREF_SIZE);
     Label note = Labels.line("what each paid, when it faded, when it was left", "quiet");
+    note.setWrapText(true);
+    note.maxWidthProperty().bind(view.widthProperty().subtract(40));
     FlowPane head = new FlowPane(10, 0, title, note);
     head.setRowValignment(VPos.BASELINE);
     head.setStyle("-fx-padding: 0.8em 1em 0.4em 1em;");
@@ -104,7 +106,7 @@ final class StayList {
     bar.setMinHeight(18);
     String from = Say.shortClock(stay.spell().span().from(), zone);
     String to = Say.shortClock(stay.spell().span().to(), zone);
-    Label name = Labels.line(from + "–" + to + "  " + Say.capital(line.name()), "strong");
+    Label name = Labels.wrapped(from + "–" + to + "  " + Say.capital(line.name()), "strong");
     Label paid =
         Labels.line(
             stay.paid().weight() == null
@@ -113,6 +115,7 @@ final class StayList {
                     : Say.number(stay.paid().fish().perHour()) + " fish an hour"
                 : Say.roughWeight(stay.paid().weight().perHour(), units) + " an hour",
             "strong");
+    paid.setMinWidth(Region.USE_PREF_SIZE);
     Region space = Nodes.gap();
     HBox first = new HBox(8, bar, name, space, paid);
     first.setAlignment(Pos.CENTER_LEFT);

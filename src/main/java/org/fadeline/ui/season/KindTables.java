@@ -21,14 +21,14 @@ import org.jspecify.annotations.Nullable;
 /** The tables of a season that go by kind of line, bait or water. */
 final class KindTables {
   final DataTable<HourRow> hours =
-      new DataTable<>("Line by hour of the match, an hour fished", "No session.");
+      new DataTable<>("Line by hour of the match, an hour fished", "No match.");
   final DataTable<FirstBiteGroup> firstBites =
-      new DataTable<>("First bite after feeding", "No session.");
-  final DataTable<FadeGroup> fades = new DataTable<>("Fades by kind of line", "No session.");
+      new DataTable<>("First bite after feeding", "No match.");
+  final DataTable<FadeGroup> fades = new DataTable<>("Fades by kind of line", "No match.");
   final DataTable<FedRow> fed =
-      new DataTable<>("Fed less and fed more, an hour fished", "No session.");
+      new DataTable<>("Fed less and fed more, an hour fished", "No match.");
   final DataTable<GroupLearned> learned =
-      new DataTable<>("What each kind of line pays", "No session.");
+      new DataTable<>("What each kind of line pays", "No match.");
 
   private Units units = Units.LB_OZ_AND_METRES;
   private Season season = SeasonState.EMPTY.season();
@@ -48,7 +48,7 @@ final class KindTables {
     columnsOfFed();
     learned
         .words("Line", 160, g -> Say.capital(g.group()))
-        .numbers("Sessions", 90, g -> (double) g.sessions(), g -> String.valueOf(g.sessions()))
+        .numbers("Matches", 90, g -> (double) g.sessions(), g -> String.valueOf(g.sessions()))
         .numbers("Bunching", 95, GroupLearned::bunching, g -> "×" + Say.number(g.bunching()))
         .words("Fish an hour, another day", 260, KindTables::pool);
     SeasonTables.on(hours, r -> r.cell().sessions(), behind);
@@ -71,7 +71,7 @@ final class KindTables {
         .words("Line", 150, r -> Say.capital(r.line()))
         .words("Hour", 95, r -> hour(r.cell()))
         .numbers(
-            "Sessions",
+            "Matches",
             90,
             r -> (double) r.cell().sessions().size(),
             r -> String.valueOf(r.cell().sessions().size()))
@@ -119,7 +119,7 @@ final class KindTables {
         .words("Name", 160, g -> Say.capital(g.name()))
         .words("By", 80, g -> g.by().word())
         .numbers(
-            "Sessions",
+            "Matches",
             90,
             g -> (double) g.sessions().size(),
             g -> String.valueOf(g.sessions().size()))
@@ -167,7 +167,7 @@ final class KindTables {
     fades
         .words("Line", 160, g -> Say.capital(g.group()))
         .numbers(
-            "Sessions",
+            "Matches",
             90,
             g -> (double) g.sessions().size(),
             g -> String.valueOf(g.sessions().size()))
@@ -199,7 +199,7 @@ final class KindTables {
     fed.words("Line", 140, r -> Say.capital(r.line()))
         .words("Fed", 90, r -> r.share().feeds() + "×")
         .numbers(
-            "Sessions",
+            "Matches",
             80,
             r -> (double) r.share().sessions().size(),
             r -> String.valueOf(r.share().sessions().size()))
@@ -222,7 +222,7 @@ final class KindTables {
   private static String pool(GroupLearned group) {
     var pool = group.pool();
     return pool == null
-        ? "too few sessions"
+        ? "too few matches"
         : Say.number(pool.mean())
             + " ("
             + Say.number(pool.quantile(0.05))

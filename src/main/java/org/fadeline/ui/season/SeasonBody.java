@@ -3,6 +3,7 @@ package org.fadeline.ui.season;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -42,18 +43,20 @@ final class SeasonBody implements ScreenWithBody.Body {
   private final SessionsBehind behind;
   private final SeasonPages pages;
   private final Label waiting = new Label(SeasonWords.READING);
+  private final Button begin = new Button("Choose the folder…");
   private final Invitation invitation =
       new Invitation(
           "A season as one",
           "Choose the folder your matches are kept in. You then see which line paid in which hour"
               + " of the match, how soon first bites came, which lines faded and when, and what"
-              + " differed from match to match.");
+              + " differed from match to match.",
+          begin);
   private final Label foot =
       new Label(
-          "Limits at 95%, from drawing whole sessions; none below "
+          "Limits at 95%, from drawing whole matches; none below "
               + Season.FEWEST_FOR_LIMITS
-              + " sessions");
-  private final CheckBox teach = new CheckBox("Let reviews learn from these sessions");
+              + " matches");
+  private final CheckBox teach = new CheckBox("Let reviews learn from these matches");
   private final StackPane page = new StackPane();
   private final Segments<String> pageChoice;
   private SeasonState drawn = SeasonState.EMPTY;
@@ -91,6 +94,9 @@ final class SeasonBody implements ScreenWithBody.Body {
         });
     pages = new SeasonPages(preferences, bench.tasks(), teach, this::showBehind);
     pages.offer(pictures);
+    begin.setId("season-begin");
+    begin.getStyleClass().add("main-button");
+    begin.setOnAction(e -> choose());
     teach.setId("season-teach");
     teach.setOnAction(e -> teach(desk.state()));
     Watch.part(bench.stateProperty(), s -> s.choices().teaching() != null, teach::setSelected);
@@ -164,13 +170,17 @@ final class SeasonBody implements ScreenWithBody.Body {
 
   @Override
   public void takeFocus() {
-    head.takeFocus();
+    if (desk.state().folder() == null) {
+      begin.requestFocus();
+    } else {
+      head.takeFocus();
+    }
   }
 
   void choose() {
     Path chosen =
         paths.folder(
-            Question.of("A folder of sessions", view).near(preferences.get().recentFolder()));
+            Question.of("A folder of matches", view).near(preferences.get().recentFolder()));
     if (chosen != null) {
       open(chosen);
     }

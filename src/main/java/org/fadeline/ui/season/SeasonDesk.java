@@ -98,7 +98,7 @@ final class SeasonDesk {
             sessions.load(folder.resolve(KEPT));
           }
           SeasonFolder found =
-              pass(sessions, Depth.WITHOUT_FADES, "Reading sessions", wanted, progress);
+              pass(sessions, Depth.WITHOUT_FADES, "Reading matches", wanted, progress);
           if (!found.summaries().stream().allMatch(SessionSummary::hasFades)) {
             keep(sessions, folder);
             found = pass(sessions, Depth.WITH_FADES, "Working out fades", wanted, progress);

@@ -74,6 +74,10 @@ final class SeasonHead {
 
   void show(SeasonState state) {
     Path chosen = state.folder();
+    // With nothing chosen the page itself says how to begin, and there is nothing to export.
+    for (Node node : new Node[] {export, choose}) {
+      node.setVisible(chosen != null);
+    }
     folder.setText(chosen == null ? "Season" : String.valueOf(chosen.getFileName()));
     counts.setText(chosen == null ? "" : counts(state));
     export.setDisable(chosen == null);

@@ -27,7 +27,7 @@ final class SeasonTables {
   /** Problems told of one file: one bad file must not hide the next. */
   private static final int MOST_PROBLEMS = 4;
 
-  final DataTable<SessionSummary> results = new DataTable<>("Session by session", "No session.");
+  final DataTable<SessionSummary> results = new DataTable<>("Match by match", "No match.");
   final DataTable<FeedRow> feed =
       new DataTable<>("Feed given and what came", "No feeding is logged.");
   final DataTable<FileRow> files =
@@ -193,7 +193,7 @@ final class SeasonTables {
 
   /** While the folder is read nothing is said to be missing. */
   void reading(boolean reading) {
-    results.whenEmpty(reading ? SeasonWords.READING : "No session.");
+    results.whenEmpty(reading ? SeasonWords.READING : "No match.");
     feed.whenEmpty(reading ? SeasonWords.READING : "No feeding is logged.");
     files.whenEmpty(reading ? SeasonWords.READING : "Every file of the folder is in use.");
   }
@@ -230,7 +230,7 @@ final class SeasonTables {
           new FileRow(
               copy.file(),
               "",
-              "the same session as " + copy.used().getFileName() + ", which is used",
+              "the same match as " + copy.used().getFileName() + ", which is used",
               "keep one of them in the folder"));
     }
     files.show(fileRows);

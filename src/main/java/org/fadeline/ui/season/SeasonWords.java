@@ -21,7 +21,7 @@ final class SeasonWords {
         }
         + "; half of "
         + one.sessions()
-        + " sessions: "
+        + " matches: "
         + switch (one.measure()) {
           case WEIGHT -> Say.roughWeights(one.low(), one.high(), units);
           case FISH -> Say.number(one.low()) + "–" + Say.number(one.high());
@@ -41,7 +41,7 @@ final class SeasonWords {
             learned.hazard().interval().high(),
             Say.count(learned.hazard().records(), "record"))
         + (days == null
-            ? "How much days differ by themselves: too few sessions to tell."
+            ? "How much days differ by themselves: too few matches to tell."
             : String.format(
                 Locale.ROOT,
                 "Days differ by themselves by %.2f of the log rate; 0.50 is used otherwise.",

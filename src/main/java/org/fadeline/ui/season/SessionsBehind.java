@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The sessions that a figure rests on; each opens. */
 final class SessionsBehind {
-  private final Label heading = new Label("Sessions behind it");
+  private final Label heading = new Label("Matches behind it");
   private final ListView<Row> list = new ListView<>();
   private final VBox view;
 
@@ -27,9 +27,9 @@ final class SessionsBehind {
   SessionsBehind(Consumer<Path> open) {
     heading.getStyleClass().add("strong");
     list.setId("season-behind");
-    list.setAccessibleText("Sessions behind the figure chosen; Enter opens one");
+    list.setAccessibleText("Matches behind the figure chosen; Enter opens one");
     list.setCellFactory(l -> new Cell());
-    Label none = new Label("Choose a row or a cell to see the sessions it rests on.");
+    Label none = new Label("Choose a row or a cell to see the matches it rests on.");
     none.setWrapText(true);
     none.getStyleClass().add("quiet");
     list.setPlaceholder(none);
@@ -81,7 +81,7 @@ final class SessionsBehind {
                 .map(s -> new Row(s, Objects.requireNonNull(shown.files().get(s))))
                 .toList());
     int n = list.getItems().size();
-    heading.setText(n == 0 ? "Sessions behind it" : Say.count(n, "session") + " behind it");
+    heading.setText(n == 0 ? "Matches behind it" : Say.count(n, "session") + " behind it");
   }
 
   /** A session in two rows. */

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.model.talk.Look;
@@ -54,6 +55,8 @@ final class SlideEditor {
     notes.setAccessibleText("What you say at this slide; not shown on it");
     notes.setPrefRowCount(4);
     notes.setWrapText(true);
+    VBox.setVgrow(notes, Priority.ALWAYS);
+    notesField.setMinHeight(Region.USE_PREF_SIZE);
     notes
         .textProperty()
         .addListener(

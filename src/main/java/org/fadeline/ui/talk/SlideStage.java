@@ -22,19 +22,32 @@ import org.jspecify.annotations.Nullable;
 /** The slide as it will be, what is to be said against it, and how far a writing is. */
 final class SlideStage {
   private final FigureCanvas canvas = new FigureCanvas();
-  private final Invitation invitation =
-      new Invitation(
-          "A talk from this match",
-          "Draft from the review makes slides with pictures and words, to change and put in your own"
-              + " order. Or add slides one by one.");
-  private final Frame frame = new Frame(canvas, invitation);
+  private final Invitation invitation;
+  private final Frame frame;
   private final VBox remarks = new VBox(3);
   private final ProgressBar bar = new ProgressBar();
   private final Label doing = new Label();
   private final HBox writing;
   private final VBox view;
 
-  SlideStage(Runnable giveUp) {
+  /**
+   * Makes the stage.
+   *
+   * @param giveUp ends a writing
+   * @param draft makes slides from the review
+   */
+  SlideStage(Runnable giveUp, Runnable draft) {
+    Button drafting = new Button("Draft the slides");
+    drafting.setId("draft-first");
+    drafting.getStyleClass().add("main-button");
+    drafting.setOnAction(e -> draft.run());
+    invitation =
+        new Invitation(
+            "A talk from this match",
+            "From the review come slides with pictures and words, to change and put in your own"
+                + " order. Or add slides one by one.",
+            drafting);
+    frame = new Frame(canvas, invitation);
     canvas.setId("slide");
     canvas.getStyleClass().add("slide");
     Button stop = new Button("Give up");
@@ -56,8 +69,9 @@ final class SlideStage {
     return view;
   }
 
-  /** Puts something below the slide. */
+  /** Puts something below the slide, which takes the room the slide leaves. */
   void below(Node node) {
+    VBox.setVgrow(node, Priority.ALWAYS);
     view.getChildren().add(node);
   }
 

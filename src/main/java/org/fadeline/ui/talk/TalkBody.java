@@ -44,7 +44,7 @@ final class TalkBody implements ScreenWithBody.Body {
     this.model = model;
     this.desk = desk;
     slides = new SlideList(model);
-    stage = new SlideStage(desk.writing()::giveUp);
+    stage = new SlideStage(desk.writing()::giveUp, desk::draft);
     editor = new SlideEditor(model, desk::withOpen);
     settings = new TalkSettings(model, desk::addSession);
     writePane = new WritePane(desk::write);

@@ -39,6 +39,8 @@ public final class MainWindow {
   /** Percent of the usual size from which on what can be narrower is. */
   private static final int LARGE_TEXT = 130;
 
+  private static final int HUGE_TEXT = 170;
+
   private final Stage stage;
   private final WindowPlace place;
   private final Workbench bench;
@@ -162,6 +164,8 @@ public final class MainWindow {
         PseudoClass.getPseudoClass("high-contrast"), now.look() == Preferences.Look.HIGH_CONTRAST);
     root.pseudoClassStateChanged(
         PseudoClass.getPseudoClass("large-text"), now.textPercent() >= LARGE_TEXT);
+    root.pseudoClassStateChanged(
+        PseudoClass.getPseudoClass("huge-text"), now.textPercent() >= HUGE_TEXT);
   }
 
   /** Goes to a match that was opened from the first screen, and back where it was closed. */

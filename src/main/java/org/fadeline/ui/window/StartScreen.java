@@ -33,6 +33,7 @@ final class StartScreen {
   private final StackPane view = new StackPane();
   private final VBox recent = new VBox(2);
   private final VBox samples = new VBox(2);
+  private final VBox sampleColumn;
   private final Button openButton = new Button("Open a match…");
   private final FlowPane offers = new FlowPane(12, 8);
   private final Consumer<Path> open;
@@ -47,10 +48,13 @@ final class StartScreen {
     openButton.getStyleClass().add("main-button");
     openButton.setDefaultButton(true);
     openButton.setOnAction(e -> choose.run());
-    Label drop = Labels.line("or drop a session or an event CSV on this window", "quiet");
+    Label drop =
+        Labels.line("or drop its file, or a table of events (CSV), on this window", "quiet");
     HBox first = new HBox(12, openButton, drop);
     first.setAlignment(Pos.CENTER_LEFT);
-    HBox columns = new HBox(28, column("Opened lately", recent), column("Samples", samples));
+    sampleColumn = column("Samples", samples);
+    HBox columns = new HBox(28, column("Opened lately", recent), sampleColumn);
+    showSamples(List.of());
     Label caution =
         Labels.wrapped(
             "Carbon poles conduct: keep 30 m from power lines. Your water's rules and the match"
@@ -91,6 +95,7 @@ final class StartScreen {
 
   void showSamples(List<Path> found) {
     samples.getChildren().setAll(rows(found));
+    Nodes.show(sampleColumn, !found.isEmpty());
   }
 
   private List<Button> rows(List<Path> found) {

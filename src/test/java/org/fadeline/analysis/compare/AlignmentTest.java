@@ -46,7 +46,7 @@ class AlignmentTest {
 
   @Test
   void theModeIsStatedAsItIsSaid() {
-    String byHand = "Laid on each other by hand: the second session's all in ";
+    String byHand = "Laid on each other by hand: the second match's all in ";
     assertEquals(byHand + "34 min after the first's.", Alignment.byHand(TEN, ELEVEN, 34).stated());
     assertEquals(
         byHand + "2.5 min before the first's.", Alignment.byHand(TEN, ELEVEN, -2.5).stated());
@@ -59,7 +59,7 @@ class AlignmentTest {
             .orElseThrow()
             .id();
     assertEquals(
-        "Laid on each other by a chosen event: all in in the first session, all in in the second.",
+        "Laid on each other by a chosen event: all in in the first match, all in in the second.",
         Alignment.byEvents(match, allIn, match, allIn).stated());
   }
 
@@ -77,7 +77,7 @@ class AlignmentTest {
         SmallMatch.from("10:00", "15:00").fish("short", "10:00", "11:00", 1, 500).session();
     Alignment alignment = Alignment.byFirstFed(TEN, unfed);
     assertEquals(Alignment.Mode.ALL_IN, alignment.mode());
-    assertTrue(alignment.stated().contains("the second session logs no feed"), alignment.stated());
+    assertTrue(alignment.stated().contains("the second match logs no feed"), alignment.stated());
   }
 
   @Test

@@ -67,7 +67,7 @@ class ReadoutTest {
     // 2000 g in the 24 min from 10:01 are 5000 g an hour: 11 lb.
     assertEquals("gave 11 lb an hour", left.rests());
     // The last bite was missed at minute 18, before the line was left at 25.
-    assertEquals("fed 60 min ago · bite 42 min ago", left.since());
+    assertEquals("fed 60 min, bite 42 min ago", left.since());
   }
 
   @Test

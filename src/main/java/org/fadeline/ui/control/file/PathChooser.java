@@ -51,11 +51,11 @@ public interface PathChooser {
    */
   record Kind(String label, List<String> patterns) {
     /** Sessions in the program's own format. */
-    public static final Kind SESSIONS = of("Sessions", "*" + SessionNames.ENDING);
+    public static final Kind SESSIONS = of("Matches", "*" + SessionNames.ENDING);
 
     /** Everything that holds a session by itself. */
     public static final Kind SESSIONS_AND_TABLES =
-        of("Sessions and event tables", "*" + SessionNames.ENDING, "*.csv");
+        of("Matches and event tables", "*" + SessionNames.ENDING, "*.csv");
 
     /** Every file. */
     public static final Kind ALL = of("All files", "*");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.text.Font;
@@ -12,8 +13,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Shares the width of a table among its columns. Where there is room, each has what its heading and
  * its longest texts need in one row; where there is less, headings stand in two rows, and then
- * texts too, so that as long as it can be done nothing is cut short and nothing has to be scrolled
- * sideways. A column whose width was changed by hand keeps it.
+ * texts too; where even that is too wide each row becomes a card, which names what it holds. So
+ * nothing is cut short and nothing has to be scrolled sideways. A column whose width was changed by
+ * hand keeps it.
  *
  * @param <R> type of the rows
  */
@@ -21,13 +23,15 @@ final class ColumnFit<R> {
   /** Rows looked at; of longer tables an even sample, and no column gets less than it asked for. */
   private static final int MOST_ROWS = 100;
 
-  /** Longer tables have rows of one height, so that they scroll well. */
-  private static final int MOST_WRAPPED_ROWS = 60;
+  /** Rows whose height is worked out; more than that never fit on a page. */
+  private static final int MOST_HIGH_ROWS = 60;
 
   /** Texts of a column that are measured: the longest by their letters. */
   private static final int MEASURED = 3;
 
-  private static final double WIDEST_EMS = 44;
+  /** A column of exactly so many pixels JavaFX would size anew by itself. */
+  private static final double OWN_SIZING = 80;
+
   private static final double PADDING_EMS = 1.7;
 
   /** In a tight table padding and arrows are smaller, as in the style sheet. */
@@ -40,6 +44,7 @@ final class ColumnFit<R> {
 
   private static final String TIGHT = "tight";
   private static final String WRAPPED = "wrapped";
+  private static final String CARDS = "cards";
 
   private final TableView<R> table;
   private final List<Function<R, String>> texts;
@@ -47,7 +52,20 @@ final class ColumnFit<R> {
   private final List<Double> given = new ArrayList<>();
   private List<Needs> needs = List.of();
   private @Nullable Font font;
-  private boolean wrapped;
+  private Way way = Way.WIDE;
+  private final Runnable changed;
+
+  /** How the rows are laid out. */
+  enum Way {
+    /** Everything in one row. */
+    WIDE,
+    /** Headings in two rows, less room between the columns. */
+    TIGHT,
+    /** Texts in several rows too. */
+    WRAPPED,
+    /** Each row a card in the first column, the others put away. */
+    CARDS
+  }
 
   /**
    * What a column needs, in pixels without padding.
@@ -63,16 +81,18 @@ final class ColumnFit<R> {
    * Makes the fit of a table.
    *
    * @param texts what each column says of a row; may still grow with the columns
+   * @param changed is told when rows are laid out in another way
    */
-  ColumnFit(TableView<R> table, List<Function<R, String>> texts) {
+  ColumnFit(TableView<R> table, List<Function<R, String>> texts, Runnable changed) {
     this.table = table;
     this.texts = texts;
+    this.changed = changed;
     table.widthProperty().addListener((p, before, width) -> share());
   }
 
-  /** Whether texts stand in several rows. */
-  boolean isWrapped() {
-    return wrapped;
+  /** Returns how the rows are laid out. */
+  Way way() {
+    return way;
   }
 
   /** Sets the widths for the rows shown, written in a font. */
@@ -129,7 +149,7 @@ final class ColumnFit<R> {
     return new Needs(
         rows.width(heading) + rows.em(),
         rows.width(TextRows.halved(heading)) + TIGHT_ARROW_EMS * rows.em(),
-        Math.min(widest, WIDEST_EMS * rows.em()),
+        widest,
         Math.min(widest, narrowest));
   }
 
@@ -137,7 +157,7 @@ final class ColumnFit<R> {
     return column.getStyleClass().contains("number-column");
   }
 
-  /** Takes the first way in which everything fits; where none does, the last that is allowed. */
+  /** Takes the first way in which everything fits. */
   private void share() {
     Font now = font;
     if (now == null || needs.size() != table.getColumns().size()) {
@@ -147,30 +167,50 @@ final class ColumnFit<R> {
     double room = table.getWidth() <= 0 ? Double.MAX_VALUE : table.getWidth() - BAR;
     double[] wide = widths(PADDING_EMS * em, n -> Math.max(n.heading, n.text));
     double[] tight = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.text));
-    boolean isTight = sum(wide) > room;
-    boolean isWrapped =
-        isTight && sum(tight) > room && table.getItems().size() <= MOST_WRAPPED_ROWS;
-    double[] widths = isTight ? tight : wide;
-    if (isWrapped) {
-      double[] least = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.wrappedText));
+    double[] least = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.wrappedText));
+    if (sum(wide) <= room) {
+      take(Way.WIDE, wide);
+    } else if (sum(tight) <= room) {
+      take(Way.TIGHT, tight);
+    } else if (sum(least) <= room) {
       // Without rows there is nothing to wrap, and nothing between the two to share.
       double share = Math.max(0, room - sum(least)) / Math.max(1, sum(tight) - sum(least));
-      for (int i = 0; i < widths.length; i++) {
-        widths[i] = Math.floor(least[i] + share * (tight[i] - least[i]));
+      for (int i = 0; i < least.length; i++) {
+        least[i] = Math.floor(least[i] + share * (tight[i] - least[i]));
       }
+      take(Way.WRAPPED, least);
+    } else if (table.getItems().isEmpty()) {
+      take(Way.TIGHT, tight);
+    } else {
+      least[0] = room;
+      take(Way.CARDS, least);
     }
+  }
+
+  private void take(Way newWay, double[] widths) {
     for (int i = 0; i < widths.length; i++) {
-      if (isUntouched(i)) {
-        given.set(i, widths[i]);
-        table.getColumns().get(i).setPrefWidth(widths[i]);
+      if (isUntouched(i) || newWay == Way.CARDS) {
+        double width = widths[i] == OWN_SIZING ? OWN_SIZING + 1 : widths[i];
+        given.set(i, width);
+        table.getColumns().get(i).setPrefWidth(width);
       }
     }
-    style(TIGHT, isTight);
-    style(WRAPPED, isWrapped);
-    if (isWrapped != wrapped) {
-      wrapped = isWrapped;
-      table.refresh();
+    style(TIGHT, newWay == Way.TIGHT || newWay == Way.WRAPPED);
+    style(WRAPPED, newWay == Way.WRAPPED || newWay == Way.CARDS);
+    style(CARDS, newWay == Way.CARDS);
+    if (newWay != way) {
+      way = newWay;
+      // Columns may not come or go while the table is being laid out.
+      Platform.runLater(this::showColumns);
     }
+  }
+
+  private void showColumns() {
+    for (int i = 1; i < table.getColumns().size(); i++) {
+      table.getColumns().get(i).setVisible(way != Way.CARDS);
+    }
+    table.refresh();
+    changed.run();
   }
 
   private void style(String name, boolean on) {
@@ -208,21 +248,29 @@ final class ColumnFit<R> {
   /** Returns the height of all rows, pixels, where one of a single line has a height. */
   double rowsHeight(double row) {
     Font now = font;
-    if (!wrapped || now == null) {
-      return row * table.getItems().size();
+    List<R> items = table.getItems();
+    if (way == Way.WIDE || way == Way.TIGHT || now == null || items.size() > MOST_HIGH_ROWS) {
+      return row * items.size();
     }
     TextRows rows = new TextRows(now);
     double height = 0;
-    for (R item : table.getItems()) {
-      int most = 1;
-      for (int i = 0; i < given.size(); i++) {
-        String text = texts.get(i).apply(item);
-        double room = given.get(i) - TIGHT_PADDING_EMS * now.getSize();
-        boolean number = isNumber(table.getColumns().get(i));
-        most = Math.max(most, rows.count(text, room, number));
-      }
-      height += row + (most - 1) * rows.lineHeight();
+    for (R item : items) {
+      height += row + (lines(item, rows) - 1) * rows.lineHeight();
     }
     return height;
+  }
+
+  private int lines(R item, TextRows rows) {
+    double padding = TIGHT_PADDING_EMS * rows.em();
+    if (way == Way.CARDS) {
+      String all = CardText.of(table.getColumns(), texts, item).all();
+      return 1 + rows.count(all, table.getColumns().get(0).getWidth() - 2 * padding, false);
+    }
+    int most = 1;
+    for (int i = 0; i < given.size(); i++) {
+      boolean number = isNumber(table.getColumns().get(i));
+      most = Math.max(most, rows.count(texts.get(i).apply(item), given.get(i) - padding, number));
+    }
+    return most;
   }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -17,6 +17,7 @@ import javafx.collections.transformation.SortedList;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.IndexedCell;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
@@ -36,6 +37,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.fadeline.ui.control.NodeMenu;
+import org.fadeline.ui.control.Nodes;
+import org.fadeline.ui.control.table.ColumnFit.Way;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,7 +63,8 @@ public final class DataTable<R> extends VBox {
   private final ObservableList<R> rows = FXCollections.observableArrayList();
   private final FilteredList<R> filtered = new FilteredList<>(rows);
   private final List<Function<R, String>> texts = new ArrayList<>();
-  private final ColumnFit<R> columns = new ColumnFit<>(table, texts);
+  private final ColumnFit<R> columns = new ColumnFit<>(table, texts, this::laidOut);
+  private final ComboBox<String> sort = new ComboBox<>();
   private final List<RowDetail<R>> details = new ArrayList<>();
   private final List<String> detailHeadings = new ArrayList<>();
   private final Button copy = new Button("Copy");
@@ -89,7 +93,10 @@ public final class DataTable<R> extends VBox {
     copy.getStyleClass().add("flat");
     copy.setMinWidth(USE_PREF_SIZE);
     copy.setOnAction(e -> copy(List.copyOf(table.getItems())));
-    HBox head = new HBox(8, title, new Spring(), filter, copy);
+    sort.setPromptText("Sort by");
+    sort.setAccessibleText("Sort the cards by");
+    sort.setOnAction(e -> sortBy(sort.getSelectionModel().getSelectedIndex()));
+    HBox head = new HBox(8, title, new Spring(), sort, filter, copy);
     head.setAlignment(Pos.CENTER_LEFT);
     SortedList<R> sorted = new SortedList<>(filtered);
     sorted.comparatorProperty().bind(table.comparatorProperty());
@@ -116,10 +123,32 @@ public final class DataTable<R> extends VBox {
     // The rows may have become higher, or lower: not while the table is being laid out.
     table.widthProperty().addListener((p, before, width) -> Platform.runLater(this::hugRows));
     NodeMenu.on(table, asked -> menu(), this::menuPlace);
+    laidOut();
     setVgrow(table, Priority.ALWAYS);
     setSpacing(6);
     setMinHeight(0);
     getChildren().addAll(head, table);
+  }
+
+  /** Cards have no headings to click: what they are sorted by is chosen beside the filter. */
+  private void laidOut() {
+    boolean cards = columns.way() == Way.CARDS;
+    Nodes.show(sort, cards);
+    List<String> headings = table.getColumns().stream().map(TableColumn::getText).toList();
+    if (cards && !sort.getItems().equals(headings)) {
+      sort.getItems().setAll(headings);
+    }
+    hugRows();
+  }
+
+  private void sortBy(int index) {
+    if (index >= 0) {
+      table.getSortOrder().setAll(List.of(table.getColumns().get(index)));
+    }
+  }
+
+  private CardText card(R row) {
+    return CardText.of(table.getColumns(), texts, row);
   }
 
   /** A gap that takes the room left over. */
@@ -153,7 +182,7 @@ public final class DataTable<R> extends VBox {
   /** Adds a column of words. */
   public DataTable<R> words(String heading, double width, Function<R, String> text) {
     TableColumn<R, String> column = new TableColumn<>(heading);
-    column.setCellFactory(c -> new WordCell<>(c, columns::isWrapped));
+    column.setCellFactory(c -> new WordCell<>(c, columns::way, this::card));
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(text.apply(row.getValue())));
     column.setPrefWidth(width);
     table.getColumns().add(column);
@@ -172,7 +201,7 @@ public final class DataTable<R> extends VBox {
     TableColumn<R, Double> column = new TableColumn<>(heading);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(value.apply(row.getValue())));
     column.setComparator(Comparator.nullsFirst(Comparator.naturalOrder()));
-    column.setCellFactory(c -> new NumberCell<>(c, text, columns::isWrapped));
+    column.setCellFactory(c -> new NumberCell<>(c, text, columns::way, this::card));
     column.setPrefWidth(width);
     column.getStyleClass().add("number-column");
     table.getColumns().add(column);
@@ -183,10 +212,10 @@ public final class DataTable<R> extends VBox {
   /** Words; long ones, which may be cut short, are a hover away. */
   private static final class WordCell<R> extends TableCell<R, String> {
     private static final int LONG = 36;
-    private final CellText content;
+    private final CellText<R> content;
 
-    WordCell(TableColumn<R, ?> column, BooleanSupplier wrapped) {
-      content = new CellText(this, column, wrapped);
+    WordCell(TableColumn<R, ?> column, Supplier<Way> way, Function<R, CardText> cards) {
+      content = new CellText<>(this, column, way, cards);
     }
 
     @Override
@@ -201,12 +230,16 @@ public final class DataTable<R> extends VBox {
   /** A number at the right edge. */
   private static final class NumberCell<R> extends TableCell<R, Double> {
     private final Function<R, String> text;
-    private final CellText content;
+    private final CellText<R> content;
 
-    NumberCell(TableColumn<R, ?> column, Function<R, String> text, BooleanSupplier wrapped) {
+    NumberCell(
+        TableColumn<R, ?> column,
+        Function<R, String> text,
+        Supplier<Way> way,
+        Function<R, CardText> cards) {
       this.text = text;
       getStyleClass().add("number-cell");
-      content = new CellText(this, column, wrapped);
+      content = new CellText<>(this, column, way, cards);
     }
 
     @Override

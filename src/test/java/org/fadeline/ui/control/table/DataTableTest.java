@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.IndexedCell;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
@@ -93,6 +98,52 @@ class DataTableTest {
     robot.interact(() -> rates.setMaxWidth(700));
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(isWrapped(rates), "there is room again");
+  }
+
+  @Test
+  void whereNoColumnsFitEachRowIsACardThatNamesWhatItHolds(FxRobot robot) {
+    DataTable<Row> rates =
+        new DataTable<Row>("Rates", "None")
+            .words("Line", 100, Row::name)
+            .numbers("Weight an hour", 100, Row::value, r -> r.value() + " lb (12.5–163.5 lb)")
+            .numbers("Bites an hour", 100, r -> -r.value(), r -> r.value() + " (1.25–2.75)");
+    robot.interact(
+        () -> {
+          rates.setMaxWidth(200);
+          window.getScene().setRoot(new StackPane(rates));
+          rates.show(List.of(new Row("left edge", 18), new Row("short", 2)));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(rates.table().getStyleClass().contains("cards"));
+    double columns =
+        rates.table().getVisibleLeafColumns().stream().mapToDouble(c -> c.getWidth()).sum();
+    assertTrue(columns <= rates.table().getWidth(), columns + " of " + rates.table().getWidth());
+    assertEquals(
+        List.of(
+            "left edge. Weight an hour 18.0 lb (12.5–163.5 lb)   Bites an hour 18.0 (1.25–2.75)",
+            "short. Weight an hour 2.0 lb (12.5–163.5 lb)   Bites an hour 2.0 (1.25–2.75)"),
+        cards(rates));
+    for (Node flow : rates.table().lookupAll(".card-heading")) {
+      Bounds place = rates.table().sceneToLocal(flow.localToScene(flow.getBoundsInLocal()));
+      assertTrue(place.getMaxX() <= rates.table().getWidth(), "within the table: " + place);
+    }
+    ComboBox<String> sort = robot.lookup(".combo-box").queryComboBox();
+    robot.interact(() -> sort.getSelectionModel().select("Weight an hour"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(cards(rates).get(0).startsWith("short."), "sorted without headings to click");
+    robot.interact(() -> rates.setMaxWidth(700));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(3, rates.table().getVisibleLeafColumns().size(), "there is room for columns");
+    assertFalse(sort.isVisible());
+  }
+
+  private static List<String> cards(DataTable<?> table) {
+    return table.table().lookupAll(".table-row-cell").stream()
+        .map(n -> (IndexedCell<?>) n)
+        .filter(row -> !row.isEmpty())
+        .sorted(Comparator.comparingInt(IndexedCell::getIndex))
+        .map(row -> row.lookup(".table-cell").getAccessibleText())
+        .toList();
   }
 
   private static boolean isWrapped(DataTable<?> table) {
