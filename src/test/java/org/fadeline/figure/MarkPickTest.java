@@ -144,6 +144,23 @@ class MarkPickTest {
     assertTrue(hit.rows().get(1).startsWith("landed 5, 2 lb 3"), hit::toString);
   }
 
+  @Test
+  void theRateSaysWhatItRestsOn() {
+    TimelineFigure figure =
+        new TimelineFigure(Reviewer.review(HandMade.session(), ReviewSettings.DEFAULT), STYLE);
+    TimelineLayout layout = figure.layout(1000, 600);
+    TimelineLayout.Lane lane =
+        layout.lanes().stream().filter(l -> l.lineId().equals("shallow")).findFirst().orElseThrow();
+    Hit hit =
+        layout
+            .at(layout.xOf(HandMade.minute(48.5)), lane.rate().getCenterY(), Knowledge.hindsight())
+            .orElseThrow();
+    assertEquals(Hit.Kind.RATE, hit.kind());
+    assertTrue(hit.rows().stream().anyMatch(r -> r.contains(" fish an hour (")), hit::toString);
+    String rests = hit.rows().get(hit.rows().size() - 1);
+    assertTrue(rests.matches("\\d+ fish in \\d+ min fished"), rests);
+  }
+
   /** An event on the floor or on the strip of the clock is ringed where it stands. */
   @Test
   void everythingPickedIsRingedWhereItStands() {

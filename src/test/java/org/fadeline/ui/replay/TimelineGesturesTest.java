@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import javafx.geometry.Point2D;
@@ -18,6 +20,9 @@ import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.figure.TimelineLayout;
+import org.fadeline.model.Fish;
+import org.fadeline.model.SessionEvent;
+import org.fadeline.model.Stamp;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.control.file.DialogPathChooser;
@@ -176,6 +181,54 @@ class TimelineGesturesTest {
     assertEquals((double) minute(33), (double) eventAt("w0"), 2 * pixel);
     robot.interact(() -> bench.editing().undo());
     assertEquals(minute(30), eventAt("w0"));
+  }
+
+  @Test
+  void aDragTellsTheTimeItWouldBeAndEscapeLeavesItWhereItWas(FxRobot robot) {
+    robot.moveTo(fish("shallow", 30)).press(MouseButton.PRIMARY);
+    robot.moveTo(fish("shallow", 33));
+    WaitForAsyncUtils.waitForFxEvents();
+    // A pointer is no finer than a pixel.
+    assertTrue(said(robot, "10:33:0") || said(robot, "10:32:5"), "the time it would be");
+    robot.push(KeyCode.ESCAPE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(said(robot, "10:33:0") || said(robot, "10:32:5"));
+    robot.release(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(minute(30), eventAt("w0"));
+    assertEquals(Set.of("w0"), bench.state().selection().events(), "it stays picked");
+  }
+
+  @Test
+  void aColumnIsPickedWholeAndADragThatBeginsOnItPans(FxRobot robot) {
+    robot.interact(
+        () ->
+            bench
+                .editing()
+                .edit(
+                    "Crowd",
+                    s -> {
+                      List<SessionEvent> all = new ArrayList<>(s.events());
+                      for (int i = 0; i < 5; i++) {
+                        Stamp stamp = new Stamp("x" + i, minute(40) + 2000L * i, "shallow", null);
+                        all.add(new SessionEvent.Landed(stamp, new Fish(1, "carp", 900.0, false)));
+                      }
+                      all.sort(Comparator.comparingLong(SessionEvent::at));
+                      return s.withEvents(all);
+                    }));
+    // A step of 15 s is the shortest that is 6 pixels wide here; its column stands at its end.
+    Point2D column = fish("shallow", 40.25).subtract(1, 0);
+    Playhead.Range shown = screen.shown();
+    robot.moveTo(column).press(MouseButton.PRIMARY);
+    robot.moveBy(-60, 0).release(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(screen.shown().from() > shown.from(), "moved along");
+    assertEquals(Set.of(), bench.state().selection().events());
+    assertEquals(minute(40), eventAt("x0"));
+    robot.interact(() -> screen.show(shown));
+    robot.clickOn(column);
+    assertEquals(Set.of("x0", "x1", "x2", "x3", "x4"), bench.state().selection().events());
+    assertEquals(List.of("Crowd"), List.of(requireNonNull(bench.state().open()).history().undo()));
   }
 
   /** The headless platform never asks for a menu: the press alone has to pick. */
