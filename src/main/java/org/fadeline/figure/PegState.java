@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.fadeline.analysis.TimeSpan;
 import org.fadeline.model.Line;
 import org.fadeline.replay.ReplayFrame;
@@ -207,6 +208,10 @@ final class PegState {
       place = place(at, gap - 3, badge - 4, badge - 4);
     }
     if (place == null) {
+      // Better a letter tied across something than a line without one.
+      place = place(at, gap - 3, badge - 4, badge - 4, this::isFree);
+    }
+    if (place == null) {
       return;
     }
     taken.add(place);
@@ -251,19 +256,29 @@ final class PegState {
         at.getX() + (x - at.getX()) * share, at.getY() + (y - at.getY()) * share, x, y);
   }
 
-  /** Whether a name may stand in a box: over nothing, and tied to its spot across nothing. */
-  private boolean isClear(Point2D at, Rectangle2D box, double gap) {
-    Line2D leader = leader(at, box, gap);
-    return taken.stream()
-            .noneMatch(
-                t ->
-                    t.intersects(box)
-                        || (leader != null && !t.contains(at) && leader.intersects(t)))
-        && leaders.stream().noneMatch(l -> l.intersects(box));
+  /** Whether a name lies over nothing in a box. */
+  private boolean isFree(Rectangle2D box) {
+    return taken.stream().noneMatch(t -> t.intersects(box));
   }
 
-  /** Returns a free place beside a spot, else a little further off, or null where there is none. */
+  /** Whether it also is tied to its spot across nothing, and no other's tie crosses it. */
+  private boolean isClear(Point2D at, Rectangle2D box, double gap) {
+    Line2D leader = leader(at, box, gap);
+    return isFree(box)
+        && leaders.stream().noneMatch(l -> l.intersects(box))
+        && (leader == null
+            || taken.stream().noneMatch(t -> !t.contains(at) && leader.intersects(t)));
+  }
+
+  /**
+   * Returns a clear place beside a spot, else a little further off, or null where there is none.
+   */
   private @Nullable Rectangle2D place(Point2D at, double gap, double width, double height) {
+    return place(at, gap, width, height, box -> isClear(at, box, gap));
+  }
+
+  private @Nullable Rectangle2D place(
+      Point2D at, double gap, double width, double height, Predicate<Rectangle2D> allowed) {
     for (double further : new double[] {0, 14, 28, 44}) {
       for (Rectangle2D box : boxes(at, gap + further, width, height)) {
         boolean inside =
@@ -271,7 +286,7 @@ final class PegState {
                 && box.getMaxX() <= layout.width - 4
                 && box.getY() >= 4
                 && box.getMaxY() <= layout.bankTop() + 2;
-        if (inside && isClear(at, box, gap)) {
+        if (inside && allowed.test(box)) {
           return box;
         }
       }

@@ -38,6 +38,7 @@ public final class FutureCover extends Pane {
   public void follow(TimelineLayout layout, Knowledge knowledge) {
     Long known = knowledge.at();
     setVisible(known != null);
+    covers.setVisible(known != null);
     if (known == null) {
       return;
     }
