@@ -52,7 +52,7 @@ abstract class SeasonHarness extends WindowHarness {
   /** Opens the folder and waits until it is read. */
   void openFolder() throws Exception {
     robot.interact(() -> season.open(folder));
-    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
+    settle(() -> shows("2 matches, 1 file with a problem") && !shows("Stop"));
   }
 
   @Override

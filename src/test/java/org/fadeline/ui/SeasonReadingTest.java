@@ -113,7 +113,7 @@ class SeasonReadingTest extends SeasonHarness {
     settle(() -> shows("Still reading the folder") && shows("Stop"));
     assertTrue(node("season-waiting", Label.class).isVisible());
     files.release(PLENTY);
-    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
+    settle(() -> shows("2 matches, 1 file with a problem") && !shows("Stop"));
     assertTrue(robot.lookup("#season-waiting").queryAll().isEmpty());
     assertEquals(2, results().size());
   }
@@ -122,7 +122,7 @@ class SeasonReadingTest extends SeasonHarness {
   void stoppedWhatWasReadStaysAndTheRestIsReadWhenAsked() throws Exception {
     files.release(1 + 3);
     robot.interact(() -> season.open(folder));
-    settle(() -> shows("2 sessions, 1 file with a problem") && shows("Working out fades"));
+    settle(() -> shows("2 matches, 1 file with a problem") && shows("Working out fades"));
     press("season-stop");
     settle(() -> !shows("Stop"));
     files.release(PLENTY);
@@ -139,7 +139,7 @@ class SeasonReadingTest extends SeasonHarness {
     Set<Thread> before = watches();
     robot.interact(() -> season.open(folder));
     robot.interact(() -> season.open(folder));
-    settle(() -> shows("2 sessions") && !shows("Stop"));
+    settle(() -> shows("2 matches") && !shows("Stop"));
     waitUntil(() -> since(before).size() == 1);
     robot.interact(() -> window.scene().getWindow().hide());
     waitUntil(() -> since(before).isEmpty());
@@ -162,7 +162,7 @@ class SeasonReadingTest extends SeasonHarness {
     files.release(PLENTY);
     paths.answer(folder);
     robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.O);
-    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
+    settle(() -> shows("2 matches, 1 file with a problem") && !shows("Stop"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT2);
     tabTo(TableView.class);
     robot.push(KeyCode.DOWN);
@@ -190,7 +190,7 @@ class SeasonReadingTest extends SeasonHarness {
   void everyRowOfEveryPageLeadsToItsSessions() throws Exception {
     files.release(PLENTY);
     robot.interact(() -> season.open(folder));
-    settle(() -> shows("2 sessions, 1 file with a problem") && !shows("Stop"));
+    settle(() -> shows("2 matches, 1 file with a problem") && !shows("Stop"));
     for (KeyCode page :
         List.of(
             KeyCode.DIGIT1,

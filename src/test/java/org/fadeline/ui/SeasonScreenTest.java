@@ -71,13 +71,13 @@ class SeasonScreenTest extends SeasonHarness {
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
     assertEquals(2, waters.getItems().size());
     robot.interact(() -> waters.getCheckModel().check(0));
-    settle(() -> shows("1 of 2 sessions"));
+    settle(() -> shows("1 of 2 matches"));
     assertEquals("Water", waters.getTitle());
     ComboBox<?> warmth = node("season-warmth", ComboBox.class);
     robot.interact(() -> warmth.getSelectionModel().selectLast());
-    settle(() -> shows("0 of 2 sessions"));
+    settle(() -> shows("0 of 2 matches"));
     press("season-everything");
-    settle(() -> shows("2 sessions, 1 file"));
+    settle(() -> shows("2 matches, 1 file"));
     assertEquals("Any water", waters.getTitle());
   }
 
@@ -86,7 +86,7 @@ class SeasonScreenTest extends SeasonHarness {
     @SuppressWarnings("unchecked") // the box of waters holds their names
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
     robot.interact(() -> waters.getCheckModel().check(0));
-    settle(() -> shows("1 of 2 sessions"));
+    settle(() -> shows("1 of 2 matches"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT6);
     robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.T);
     assertTrue(shows("There is no picture here to put on the talk"), "a page of tables");
@@ -115,7 +115,7 @@ class SeasonScreenTest extends SeasonHarness {
     @SuppressWarnings("unchecked") // the box of waters holds their names
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
     robot.interact(() -> waters.getCheckModel().check(0));
-    settle(() -> shows("1 of 2 sessions"));
+    settle(() -> shows("1 of 2 matches"));
     robot.push(KeyCode.ALT, KeyCode.DIGIT4);
     assertTrue(pastPlain().contains(" of 1 match stayed"), pastPlain());
     assertEquals(1, sessionsOfTheFirstRow());
@@ -139,10 +139,10 @@ class SeasonScreenTest extends SeasonHarness {
         SessionWriter.toJson(DemoMatch.generate(DemoWaters.waterC(), DemoWaters.planC(), 3)));
     paths.answer(null);
     press("season-choose");
-    assertTrue(shows("2 sessions, 1 file with a problem"));
+    assertTrue(shows("2 matches, 1 file with a problem"));
     paths.answer(other);
     press("season-choose");
-    settle(() -> shows("1 session: too few for limits") && !shows("Stop"));
+    settle(() -> shows("1 match: too few for limits") && !shows("Stop"));
   }
 
   @Test
@@ -205,7 +205,7 @@ class SeasonScreenTest extends SeasonHarness {
     settle(() -> shows("1 file changed: read again"));
     assertEquals(2, table().getItems().size(), "nothing moves by itself");
     robot.interact(() -> node("season-changed", Button.class).fire());
-    settle(() -> shows("3 sessions, 1 file with a problem") && !shows("Stop"));
+    settle(() -> shows("3 matches, 1 file with a problem") && !shows("Stop"));
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(shows("changed: read again"));
   }
@@ -215,11 +215,11 @@ class SeasonScreenTest extends SeasonHarness {
     @SuppressWarnings("unchecked") // the box of waters holds their names
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
     robot.interact(() -> waters.getCheckModel().check("brackwith mere"));
-    settle(() -> shows("1 of 2 sessions, 1 file with a problem"));
+    settle(() -> shows("1 of 2 matches, 1 file with a problem"));
     Files.delete(folder.resolve("two.session.json"));
     settle(() -> shows("1 file changed: read again"));
     robot.interact(() -> node("season-changed", Button.class).fire());
-    settle(() -> shows("1 session, 1 file with a problem: too few for limits"));
+    settle(() -> shows("1 match, 1 file with a problem: too few for limits"));
   }
 
   @Test

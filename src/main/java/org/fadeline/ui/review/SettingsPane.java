@@ -122,6 +122,8 @@ final class SettingsPane {
             values,
             label,
             v -> bench.settings(change.with(bench.state().choices().settings(), v)));
+    // With large text they are a little smaller, as pages are, so that all are in sight.
+    choice.getStyleClass().add("tabs");
     Watch.part(bench.stateProperty(), s -> now.apply(s.choices().settings()), choice::choose);
     Label name = new Label(words);
     name.setMinWidth(Region.USE_PREF_SIZE);

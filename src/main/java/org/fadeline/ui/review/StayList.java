@@ -46,8 +46,10 @@ final class StayList {
     this.replay = replay;
     Label title = Labels.line("Stay or go", "title");
     title.setMinWidth(Region.USE_PREF_SIZE);
-    Label note = Labels.line("what each paid, when it faded, when it was left", "quiet");
+    Label note =
+        Labels.line("what each paid, when it faded, when it was left", "quiet", "stay-note");
     note.setWrapText(true);
+    note.setMinHeight(Region.USE_PREF_SIZE);
     note.maxWidthProperty().bind(view.widthProperty().subtract(40));
     FlowPane head = new FlowPane(10, 0, title, note);
     head.setRowValignment(VPos.BASELINE);

@@ -102,7 +102,7 @@ final class SeasonHead {
     int all = state.found().entries().size();
     int shown = state.season().sessions().size();
     int broken = state.found().broken().size();
-    return (shown == all ? Say.count(all, "session") : shown + " of " + Say.count(all, "session"))
+    return (shown == all ? Say.count(all, "match") : shown + " of " + Say.count(all, "match"))
         + (broken == 0 ? "" : ", " + Say.count(broken, "file") + " with a problem")
         + (shown > 0 && shown < Season.FEWEST_FOR_LIMITS ? ": too few for limits" : "");
   }
