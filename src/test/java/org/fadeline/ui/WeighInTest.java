@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import org.fadeline.model.MatchRules;
 import org.fadeline.model.Outcome;
 import org.fadeline.model.Outcome.NeighbourWeight;
 import org.fadeline.model.Outcome.NetWeight;
@@ -73,21 +72,7 @@ class WeighInTest extends WindowHarness {
   @Test
   void theLimitIsHeldAgainstTheScales() {
     open("Weigh-in");
-    robot.interact(
-        () ->
-            bench
-                .editing()
-                .edit(
-                    "limit",
-                    s ->
-                        s.withMatch(
-                            s.match()
-                                .withRules(
-                                    s.match()
-                                        .rules()
-                                        .withNetLimit(
-                                            new MatchRules.NetLimit(
-                                                50 * 453.59237, 0, "counts as nothing"))))));
+    limitOf(50);
     assertTrue(text("net-1-standing").contains("over by the log"), text("net-1-standing"));
     type("net-1-weight", "49");
     assertEquals("1 lb under", text("net-1-standing"));

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import org.fadeline.model.MatchRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -66,25 +65,6 @@ class WeightBarsTest extends WindowHarness {
     List<Region> found = tracks(name);
     assertEquals(1, found.size(), name);
     return found.get(0);
-  }
-
-  private void limitOf(double pounds) {
-    robot.interact(
-        () ->
-            bench
-                .editing()
-                .edit(
-                    "limit",
-                    s ->
-                        s.withMatch(
-                            s.match()
-                                .withRules(
-                                    s.match()
-                                        .rules()
-                                        .withNetLimit(
-                                            new MatchRules.NetLimit(
-                                                pounds * POUND, 0, "counts as nothing"))))));
-    WaitForAsyncUtils.waitForFxEvents();
   }
 
   private void assertNet(double scales, double limit) {

@@ -16,6 +16,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.stage.Stage;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.analysis.StayOrGo;
+import org.fadeline.model.MatchRules;
 import org.fadeline.model.Session;
 import org.fadeline.ui.control.Navigation;
 import org.fadeline.ui.control.Say;
@@ -165,6 +166,26 @@ public abstract class WindowHarness {
 
   protected final void press(String id) {
     robot.interact(() -> node(id, ButtonBase.class).fire());
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Sets the limit of a net, lb, as an edit of the match held. */
+  void limitOf(double pounds) {
+    robot.interact(
+        () ->
+            bench
+                .editing()
+                .edit(
+                    "limit",
+                    s ->
+                        s.withMatch(
+                            s.match()
+                                .withRules(
+                                    s.match()
+                                        .rules()
+                                        .withNetLimit(
+                                            new MatchRules.NetLimit(
+                                                pounds * 453.59237, 0, "counts as nothing"))))));
     WaitForAsyncUtils.waitForFxEvents();
   }
 }
