@@ -90,8 +90,9 @@ public final class ReviewText {
       out.line(
           String.format(
               Locale.ROOT,
-              "At the scales %s, foul-hooked fish included: %.2f times what was logged.",
+              "At the scales %s against %s logged, foul-hooked fish included: %.2f times.",
               words.weight(nets.scalesG()),
+              words.weight(nets.logged().grams()),
               nets.factor()));
     }
   }

@@ -53,7 +53,7 @@ class ScalesAgreeTest {
     String text = ReviewText.toText(review(), Units.LB_OZ_AND_METRES);
     assertTrue(
         text.contains(
-            "At the scales 6 lb 10 oz, foul-hooked fish included: 1.00 times what was logged."),
+            "At the scales 6 lb 10 oz against 6 lb 10 oz logged, foul-hooked fish included: 1.00 times."),
         text);
   }
 
