@@ -83,7 +83,7 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
    * @param fishing whether it is being fished
    * @param now its rate now, or where it stands
    * @param rests limits and what they rest on; may be empty
-   * @param since how long ago it was fed and bit; may be empty
+   * @param since how long ago it was fed and bit, or that it has not been fished; may be empty
    */
   public record Card(String lineId, boolean fishing, String now, String rests, String since) {}
 
@@ -221,7 +221,20 @@ public record Readout(String clock, Pair toGo, Pair weight, Pair pace, List<Card
       LineState state = frame.line(line.id()).orElse(new LineState(line.id(), 0, 0, 0, null, null));
       boolean fishing = line.id().equals(frame.fishing());
       Pair now = fishing ? rateNow(line) : standing(line, state);
-      return new Card(line.id(), fishing, now.head, now.note, since(state));
+      String since = since(state);
+      if (now.head.isEmpty() && logTellsWhatWasFished()) {
+        since = since.isEmpty() ? "not fished yet" : "not fished yet, " + since;
+      }
+      return new Card(line.id(), fishing, now.head, now.note, since);
+    }
+
+    /** A log without moves cannot say that a line had not been fished. */
+    private boolean logTellsWhatWasFished() {
+      return review != null
+          && switch (review.summary().grade()) {
+            case FULL, MOVES_AND_FISH -> true;
+            case FISH_ONLY, COUNTS -> false;
+          };
     }
 
     private Pair rateNow(Line line) {

@@ -71,6 +71,23 @@ class ReadoutTest {
   }
 
   @Test
+  void aLineNotFishedYetSaysSo() {
+    Card waiting = card(at(FakeDesk.opened(HandMade.session()), 15), "shallow");
+    assertEquals("", waiting.now());
+    assertEquals("not fished yet, fed 10 min ago", waiting.since());
+  }
+
+  /** Fish alone do not say where a bait was between them. */
+  @Test
+  void fishAloneDoNotSayThatALineWasNotFished() {
+    Session session = HandMade.session();
+    List<SessionEvent> fish =
+        session.events().stream().filter(SessionEvent.Landed.class::isInstance).toList();
+    Card waiting = card(at(FakeDesk.opened(session.withEvents(fish)), 15), "shallow");
+    assertEquals("", waiting.since());
+  }
+
+  @Test
   void aLineBeingFishedSaysItsRateWithWhatItRestsOn() {
     Card fishing = card(at(FakeDesk.opened(HandMade.session()), 90), "shallow");
     assertTrue(fishing.fishing());
