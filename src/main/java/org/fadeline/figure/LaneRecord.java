@@ -12,6 +12,8 @@ import org.fadeline.analysis.Review;
 import org.fadeline.analysis.Spell;
 import org.fadeline.analysis.TimeSpan;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.Line;
+import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.jspecify.annotations.Nullable;
 
@@ -25,16 +27,11 @@ final class LaneRecord {
   private final List<Untold> untold;
   final List<TimeSpan> unassigned = new ArrayList<>();
 
-  private LaneRecord(
-      LineReview review,
-      int index,
-      List<SessionEvent> marks,
-      List<SessionEvent> feeds,
-      Rolling rolling) {
+  private LaneRecord(LineReview review, int index, Sorted marks, Sorted feeds, Rolling rolling) {
     this.review = review;
     this.index = index;
-    this.marks = new Sorted(marks);
-    this.feeds = new Sorted(feeds);
+    this.marks = marks;
+    this.feeds = feeds;
     this.untold = rolling.untold();
     this.afterwards =
         new LaneSight(
@@ -48,6 +45,8 @@ final class LaneRecord {
 
   /** Events in time order with their instants beside them, for binary search. */
   static final class Sorted {
+    static final Sorted NONE = new Sorted(List.of());
+
     final List<SessionEvent> events;
     private final long[] at;
 
@@ -73,8 +72,50 @@ final class LaneRecord {
     }
   }
 
-  /** The lanes of a review by line id, and the events that belong to no line. */
-  record Lanes(Map<String, LaneRecord> byLine, Sorted around) {}
+  /** The lanes of a review by line id, and the events they were made of. */
+  record Lanes(Map<String, LaneRecord> byLine, Split events) {
+    /** Returns the events that belong to no line. */
+    Sorted around() {
+      return events.around();
+    }
+  }
+
+  /**
+   * The events of a session lane by lane: the same whatever is told of them, and worked out once.
+   */
+  record Split(Map<String, Sorted> marks, Map<String, Sorted> feeds, Sorted around) {
+    static Split of(Session session) {
+      Map<String, List<SessionEvent>> marks = new LinkedHashMap<>();
+      Map<String, List<SessionEvent>> feeds = new LinkedHashMap<>();
+      for (Line line : session.lines()) {
+        marks.put(line.id(), new ArrayList<>());
+        feeds.put(line.id(), new ArrayList<>());
+      }
+      List<SessionEvent> around = new ArrayList<>();
+      String fishing = null;
+      for (SessionEvent event : session.events()) {
+        EventKind.Group group = event.kind().group();
+        String line = event.lineId();
+        if (group == EventKind.Group.WATER) {
+          fishing = line == null ? fishing : line;
+          line = fishing;
+        } else if (group == EventKind.Group.MOVE || group == EventKind.Group.COUNT) {
+          line = line == null ? fishing : line;
+          fishing = group == EventKind.Group.MOVE ? null : fishing;
+        }
+        List<SessionEvent> lane =
+            line == null ? null : (group == EventKind.Group.FEED ? feeds : marks).get(line);
+        (lane == null ? around : lane).add(event);
+      }
+      return new Split(sorted(marks), sorted(feeds), new Sorted(around));
+    }
+
+    private static Map<String, Sorted> sorted(Map<String, List<SessionEvent>> lanes) {
+      Map<String, Sorted> all = new LinkedHashMap<>();
+      lanes.forEach((id, events) -> all.put(id, new Sorted(events)));
+      return all;
+    }
+  }
 
   static Lanes of(Review review) {
     return of(review, Map.of());
@@ -82,28 +123,11 @@ final class LaneRecord {
 
   /** Lays a review out with hues by line id; a line not named has its place in the review. */
   static Lanes of(Review review, Map<String, Integer> hues) {
-    Map<String, List<SessionEvent>> marks = new LinkedHashMap<>();
-    Map<String, List<SessionEvent>> feeds = new LinkedHashMap<>();
-    for (LineReview line : review.lines()) {
-      marks.put(line.line().id(), new ArrayList<>());
-      feeds.put(line.line().id(), new ArrayList<>());
-    }
-    List<SessionEvent> around = new ArrayList<>();
-    String fishing = null;
-    for (SessionEvent event : review.session().events()) {
-      EventKind.Group group = event.kind().group();
-      String line = event.lineId();
-      if (group == EventKind.Group.WATER) {
-        fishing = line == null ? fishing : line;
-        line = fishing;
-      } else if (group == EventKind.Group.MOVE || group == EventKind.Group.COUNT) {
-        line = line == null ? fishing : line;
-        fishing = group == EventKind.Group.MOVE ? null : fishing;
-      }
-      List<SessionEvent> lane =
-          line == null ? null : (group == EventKind.Group.FEED ? feeds : marks).get(line);
-      (lane == null ? around : lane).add(event);
-    }
+    return of(review, hues, Split.of(review.session()));
+  }
+
+  /** The same where the events of the session were split already. */
+  static Lanes of(Review review, Map<String, Integer> hues, Split events) {
     Map<String, LaneRecord> lanes = new LinkedHashMap<>();
     for (int i = 0; i < review.lines().size(); i++) {
       LineReview line = review.lines().get(i);
@@ -113,12 +137,12 @@ final class LaneRecord {
           new LaneRecord(
               line,
               hues.getOrDefault(id, i),
-              marks.getOrDefault(id, List.of()),
-              feeds.getOrDefault(id, List.of()),
+              events.marks().getOrDefault(id, Sorted.NONE),
+              events.feeds().getOrDefault(id, Sorted.NONE),
               rolling(review, id)));
     }
     addUnassigned(lanes);
-    return new Lanes(lanes, new Sorted(around));
+    return new Lanes(lanes, events);
   }
 
   private static Rolling rolling(Review review, String id) {

@@ -65,12 +65,17 @@ record LaneSight(List<TimeSpan> fished, List<RollingPoint> rolling) {
 
   /** Returns whether the line was fished at an instant. */
   boolean isFishedAt(long instant) {
-    for (TimeSpan span : fished) {
-      if (span.from() <= instant && instant < span.to()) {
-        return true;
+    int low = 0;
+    int high = fished.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (fished.get(middle).from() <= instant) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return false;
+    return low > 0 && instant < fished.get(low - 1).to();
   }
 
   /** Returns minutes fished on the line up to an instant. */

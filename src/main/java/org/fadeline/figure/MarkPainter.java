@@ -51,8 +51,8 @@ final class MarkPainter {
         paintPattern(event.at(), Math.round(pattern.everySeconds() * 1000), end, top);
       }
     }
-    for (MarkPlaces.Mark mark : places.feeds(axis.from(), axis.to())) {
-      pen.fill(pen.theme.ink(), mark.shape());
+    for (Rectangle2D run : places.feedRuns(axis.from(), axis.to())) {
+      pen.fill(pen.theme.ink(), run);
     }
   }
 

@@ -81,6 +81,25 @@ final class MarkPlaces {
   }
 
   /**
+   * Returns the ground that feeds cover from one instant to another, both included: where one lies
+   * on the next they are one piece, however many there are.
+   */
+  List<Rectangle2D> feedRuns(long from, long to) {
+    List<Rectangle2D> runs = new ArrayList<>();
+    Rectangle2D run = null;
+    for (SessionEvent event : record.feeds.slice(from, to)) {
+      Rectangle2D mark = feed(event);
+      if (run != null && mark.getX() <= run.getMaxX()) {
+        run.setRect(run.getX(), run.getY(), mark.getMaxX() - run.getX(), run.getHeight());
+      } else {
+        run = mark;
+        runs.add(run);
+      }
+    }
+    return runs;
+  }
+
+  /**
    * Returns the other marks from one instant to another, both included, in the order in which they
    * are drawn: later ones lie over earlier ones.
    */
@@ -131,7 +150,7 @@ final class MarkPlaces {
     }
   }
 
-  private Shape feed(SessionEvent event) {
+  private Rectangle2D feed(SessionEvent event) {
     double tall = lane.header().getHeight() > 0 ? 10 : 5;
     return new Rectangle2D.Double(layout.axis.x(event.at()), lane.plot().getY(), 2.2, tall);
   }

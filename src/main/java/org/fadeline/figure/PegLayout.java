@@ -32,6 +32,7 @@ public final class PegLayout {
   final double height;
   private final Point2D angler;
   private final double pixelsPerMetre;
+  private @Nullable PegLengths lengths;
   private final double bankTop;
   private final boolean weatherShort;
   private final boolean weatherRight;
@@ -173,7 +174,17 @@ public final class PegLayout {
 
   /** Returns where working lengths are named on the water. */
   List<Rectangle2D> lengthNames() {
-    return new PegLengths(this).namesOnWater();
+    return lengths().namesOnWater();
+  }
+
+  /** Measured once: the names of features ask for them with every moment drawn. */
+  private PegLengths lengths() {
+    PegLengths known = lengths;
+    if (known == null) {
+      known = new PegLengths(this);
+      lengths = known;
+    }
+    return known;
   }
 
   Point2D angler() {
@@ -188,10 +199,9 @@ public final class PegLayout {
   public void paintBase(Graphics2D g) {
     Pen pen = new Pen(g, style);
     pen.fill(pen.theme.water(), 0, 0, width, height);
-    PegLengths lengths = new PegLengths(this);
-    lengths.paint(pen);
+    lengths().paint(pen);
     paintBank(pen);
-    lengths.paintNames(pen);
+    lengths().paintNames(pen);
     features().paint(pen);
     paintAngler(pen);
   }

@@ -95,7 +95,10 @@ public final class TimelineFigure implements Figure {
     }
     Shared same =
         new Shared(
-            LaneRecord.of(told, shared.beside.hues), shared.track, shared.session, shared.beside);
+            LaneRecord.of(told, shared.beside.hues, shared.lanes.events()),
+            shared.track,
+            shared.session,
+            shared.beside);
     return new TimelineFigure(told, style, view, knowledge, same, leastScaleTop);
   }
 

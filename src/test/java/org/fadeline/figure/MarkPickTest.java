@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Area;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -189,5 +191,27 @@ class MarkPickTest {
     }
     assertTrue(near > 30, id + " has a ring");
     assertEquals(0, far, id + " has no ring elsewhere");
+  }
+
+  /** Of thousands of feeds that lie on each other one piece is drawn, neither more nor less. */
+  @Test
+  void crowdedFeedsAreDrawnAsWhatTheyCover() {
+    Session large = LargeSessions.of(20_000, 5);
+    TimelineFigure figure =
+        new TimelineFigure(Reviewer.review(large, ReviewSettings.DEFAULT), STYLE);
+    TimelineLayout layout = figure.layout(1000, 500);
+    for (TimelineLayout.Lane lane : layout.lanes()) {
+      MarkPlaces places = new MarkPlaces(layout, lane, layout.record(lane));
+      List<MarkPlaces.Mark> feeds = places.feeds(layout.axis.from(), layout.axis.to());
+      Area marks = new Area();
+      feeds.forEach(mark -> marks.add(new Area(mark.shape())));
+      Area runs = new Area();
+      List<Rectangle2D> pieces = places.feedRuns(layout.axis.from(), layout.axis.to());
+      pieces.forEach(piece -> runs.add(new Area(piece)));
+      assertEquals(marks.getBounds2D(), runs.getBounds2D());
+      runs.exclusiveOr(marks);
+      assertTrue(runs.isEmpty() || runs.getBounds2D().getWidth() < 1e-6, "the same ground");
+      assertTrue(pieces.size() * 20 < feeds.size(), pieces.size() + " of " + feeds.size());
+    }
   }
 }

@@ -63,6 +63,7 @@ public final class LogScreen implements Screen {
   private final StackPane view;
   private final AnimationTimer ticking = new Ticking();
   private String sessionId = "";
+  private boolean visible;
 
   /** Makes the screen. */
   public LogScreen(Workbench bench, PreferenceStore preferences, PathChooser paths) {
@@ -84,10 +85,10 @@ public final class LogScreen implements Screen {
     all.setStyle("-fx-padding: 0.9em;");
     view = new StackPane(new BorderPane(all), overlay.view());
     view.setFocusTraversable(true);
-    Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
-    Watch.part(preferences.property(), p -> List.of(p.units(), p.kept()), p -> show());
+    Watch.part(bench.stateProperty(), s -> s.open(), open -> changed());
+    Watch.part(preferences.property(), p -> List.of(p.units(), p.kept()), p -> changed());
     Watch.part(desk.clockProperty(), c -> c, clock::show);
-    desk.inHandProperty().addListener((property, before, now) -> show());
+    desk.inHandProperty().addListener((property, before, now) -> changed());
   }
 
   private VBox saying() {
@@ -153,6 +154,13 @@ public final class LogScreen implements Screen {
         keys(),
         others,
         changed -> preferences.change(p -> p.withKept(changed.into(p.kept()))));
+  }
+
+  /** What nobody looks at is put together once somebody does. */
+  private void changed() {
+    if (visible || bench.state().open() == null) {
+      show();
+    }
   }
 
   private void show() {
@@ -256,8 +264,9 @@ public final class LogScreen implements Screen {
   }
 
   @Override
-  public void shown(boolean shown) {
-    if (shown) {
+  public void shown(boolean nowShown) {
+    visible = nowShown;
+    if (visible) {
       show();
       ticking.start();
     } else {

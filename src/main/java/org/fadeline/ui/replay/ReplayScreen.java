@@ -1,5 +1,6 @@
 package org.fadeline.ui.replay;
 
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
@@ -30,8 +31,10 @@ import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.picture.Looks;
 import org.fadeline.ui.control.picture.PictureMenu;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.OpenSession;
 import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
 import org.fadeline.ui.state.WorkbenchState;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +49,11 @@ public final class ReplayScreen implements Screen {
 
   /** Height of clock and key together, pixels at the usual text size. */
   private static final double ROOM_OF_REST = 95;
+
+  /** So many events are laid out within a frame; more are, off the window's thread. */
+  private static final int AT_ONCE = 2000;
+
+  private static final String LAYING_OUT = "timeline";
 
   private static final String NOTHING_LOGGED =
       "Nothing is logged in this match yet: write it on Log, or bring a record in with Import";
@@ -178,6 +186,10 @@ public final class ReplayScreen implements Screen {
       Range range = whole();
       boolean another = !open.source().equals(shownOf);
       shownOf = open.source();
+      if (another) {
+        figure = null;
+        redraw();
+      }
       if (another || !range.holds(shown.from()) || !range.holds(shown.to())) {
         shown = range;
       }
@@ -187,7 +199,6 @@ public final class ReplayScreen implements Screen {
 
   private void reviewed() {
     tell(bench.state());
-    showPeg();
     head.show(Readout.of(bench.state(), preferences.get().units()).orElse(Readout.NOTHING));
   }
 
@@ -196,19 +207,54 @@ public final class ReplayScreen implements Screen {
   @SuppressWarnings("ReferenceEquality")
   private void tell(WorkbenchState s) {
     Review now = toDraw(s);
-    if (now != drawn) {
-      drawn = now;
-      figure = now == null ? null : of(now);
-      redraw();
+    if (now == drawn) {
+      return;
+    }
+    drawn = now;
+    TimelineFigure before = figure;
+    bench.tasks().cancel(LAYING_OUT);
+    if (now == null) {
+      take(null);
+    } else if (before != null && before.review().session().equals(now.session())) {
+      // Of another moment of the same match much is the same, and is not worked out again.
+      take(before.as(now));
+    } else if (now.session().events().size() <= AT_ONCE) {
+      take(new TimelineFigure(now, style()));
+    } else {
+      layOut(now);
     }
   }
 
-  /** Of another moment of the same match much is the same, and is not worked out again. */
-  private TimelineFigure of(Review told) {
-    TimelineFigure before = figure;
-    return before != null && before.review().session().equals(told.session())
-        ? before.as(told)
-        : new TimelineFigure(told, style());
+  /** Off the window's thread; what was shown of the match stays until then. */
+  private void layOut(Review told) {
+    FigureStyle style = style();
+    bench
+        .tasks()
+        .submit(
+            LAYING_OUT,
+            "Laying out the timeline",
+            progress -> drawnOnce(new TimelineFigure(told, style)),
+            new TaskService.Answer<>(
+                made -> take(made.with(style())),
+                failure ->
+                    bench.report(
+                        Activity.Trouble.unforeseen(
+                            "The timeline could not be laid out", failure, ""))));
+  }
+
+  /**
+   * Draws a timeline where nobody sees it: Java has then met what draws thousands of events before
+   * the window's thread does.
+   */
+  private static TimelineFigure drawnOnce(TimelineFigure figure) {
+    BufferedImage nowhere = new BufferedImage(1000, 500, BufferedImage.TYPE_INT_ARGB_PRE);
+    figure.paint(nowhere.createGraphics(), nowhere.getWidth(), nowhere.getHeight());
+    return figure;
+  }
+
+  private void take(@Nullable TimelineFigure made) {
+    figure = made;
+    redraw();
   }
 
   private static @Nullable Review toDraw(WorkbenchState s) {

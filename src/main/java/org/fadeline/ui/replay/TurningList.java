@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.css.PseudoClass;
@@ -46,6 +47,9 @@ final class TurningList {
 
   /** While the playhead is dragged the list comes along so often: each lays out its rows anew. */
   private static final Duration PACE = Duration.millis(80);
+
+  /** Scrolling goes on for so long in one frame. */
+  private static final long AT_ONCE_NANOS = 5_000_000;
 
   private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
 
@@ -196,6 +200,7 @@ final class TurningList {
       return;
     }
     toReveal = false;
+    long until = System.nanoTime() + AT_ONCE_NANOS;
     flow.layout();
     int now = current.get();
     IndexedCell<?> first = flow.getFirstVisibleCell();
@@ -207,6 +212,13 @@ final class TurningList {
       comeNear(flow, now, list.getItems().size());
     }
     for (int i = 0; i < MOST_STEPS && isBelow(flow, now); i++) {
+      if (System.nanoTime() > until) {
+        // The first rows take long, while Java meets them: the rest of the way is for the next
+        // frame.
+        toReveal = true;
+        Platform.runLater(list::requestLayout);
+        return;
+      }
       flow.scrollPixels(flow.getHeight() / 2);
     }
     flow.scrollTo(now);

@@ -49,6 +49,7 @@ public final class SetupScreen implements Screen {
   private final SwimPane swim;
   private final HBox body;
   private final PathChooser paths;
+  private boolean visible;
   private final Button print = new Button("Bank sheet to print…");
   private final Button take = new Button("Take lines from another match…");
 
@@ -86,11 +87,11 @@ public final class SetupScreen implements Screen {
     body = new HBox(10, panel(match.view(), 370), panel(lines.view(), 370), panel(water, 420));
     HBox.setHgrow(body.getChildren().get(2), Priority.ALWAYS);
     body.setStyle("-fx-padding: 0.9em;");
-    Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
+    Watch.part(bench.stateProperty(), s -> s.open(), open -> changed());
     Watch.part(
         preferences.property(),
         p -> List.of(p.units(), p.look(), p.textPercent()),
-        changed -> show());
+        changed -> changed());
   }
 
   private static StackPane panel(Node node, double width) {
@@ -123,8 +124,14 @@ public final class SetupScreen implements Screen {
   }
 
   @Override
-  public void shown(boolean shown) {
-    if (shown) {
+  public void shown(boolean nowShown) {
+    visible = nowShown;
+    changed();
+  }
+
+  /** What nobody looks at is put together once somebody does. */
+  private void changed() {
+    if (visible) {
       show();
     }
   }

@@ -176,7 +176,7 @@ public final class Workbench implements AutoCloseable {
     tasks.submit(
         OPENING,
         verb + name,
-        progress -> opener == null ? desk.open(path, progress) : opener.open(desk),
+        progress -> prepared(opener == null ? desk.open(path, progress) : opener.open(desk)),
         new TaskService.Answer<>(this::install, this::refuse));
   }
 
@@ -210,8 +210,19 @@ public final class Workbench implements AutoCloseable {
 
   /** Takes a session that was opened elsewhere, such as a sample. */
   public void install(Desk.Held opened) {
-    take(opened, ReviewStatus.FIRST_PENDING);
+    install(prepared(opened));
+  }
+
+  private void install(Prepared prepared) {
+    take(prepared, ReviewStatus.FIRST_PENDING);
     reviewing.review();
+  }
+
+  /** A record with what is laid out of it for replay, on whatever thread opened it. */
+  private record Prepared(Desk.Held held, OpenSession open) {}
+
+  private static Prepared prepared(Desk.Held held) {
+    return new Prepared(held, OpenSession.of(held.session(), held.source(), held.history()));
   }
 
   /**
@@ -221,7 +232,7 @@ public final class Workbench implements AutoCloseable {
    * @param review worked out for the settings and units chosen here
    */
   public void install(Desk.Held opened, Review review) {
-    take(opened, ReviewStatus.FIRST_PENDING.withLatest(review));
+    take(prepared(opened), ReviewStatus.FIRST_PENDING.withLatest(review));
   }
 
   /** Works out what could be told at each moment, unless that is done or its review is not. */
@@ -229,11 +240,11 @@ public final class Workbench implements AutoCloseable {
     reviewing.tellAsKnownThen();
   }
 
-  private void take(Desk.Held opened, ReviewStatus status) {
+  private void take(Prepared prepared, ReviewStatus status) {
     // Another that is still being opened would come after this one and take its place.
     tasks.cancel(OPENING);
-    Session session = opened.session();
-    OpenSession open = OpenSession.of(session, opened.source(), opened.history());
+    Desk.Held opened = prepared.held;
+    OpenSession open = prepared.open;
     Trouble trouble =
         OpeningTrouble.of(
             opened, other -> editing.edit("Take the record as it was kept here", s -> other));

@@ -47,6 +47,7 @@ public final class WeighInScreen implements Screen {
   private final Button addNet = new Button("Add a net");
   private final ScrollPane view;
   private int netsAsked;
+  private boolean visible;
 
   /** Makes the screen. */
   public WeighInScreen(Workbench bench, PreferenceStore preferences) {
@@ -98,8 +99,8 @@ public final class WeighInScreen implements Screen {
     VBox all = new VBox(10, above, below);
     all.setStyle("-fx-padding: 0.9em;");
     view = Nodes.scrollFilled(all);
-    Watch.part(bench.stateProperty(), s -> s.open(), open -> show());
-    Watch.part(preferences.property(), Preferences::units, units -> show());
+    Watch.part(bench.stateProperty(), s -> s.open(), open -> changed());
+    Watch.part(preferences.property(), Preferences::units, units -> changed());
   }
 
   private static VBox panel(Node... parts) {
@@ -129,6 +130,19 @@ public final class WeighInScreen implements Screen {
   @Override
   public void takeFocus() {
     view.requestFocus();
+  }
+
+  @Override
+  public void shown(boolean nowShown) {
+    visible = nowShown;
+    changed();
+  }
+
+  /** What nobody looks at is put together once somebody does. */
+  private void changed() {
+    if (visible || bench.state().open() == null) {
+      show();
+    }
   }
 
   private int shownNets() {

@@ -12,7 +12,11 @@ import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
+import org.fadeline.demo.LargeSessions;
+import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.TimelineLayout;
+import org.fadeline.model.EventKind;
+import org.fadeline.model.SessionEvent;
 import org.fadeline.replay.Playhead.Range;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.WindowHarness;
@@ -196,5 +200,25 @@ class TimelineViewTest extends WindowHarness {
         HandMade.of(HandMade.session().events().stream().filter(e -> e.at() > minute(3)).toList()));
     robot.interact(() -> bench.open(Path.of("next.session.json")));
     assertEquals(replay().whole(), shown());
+  }
+
+  /** A match too large to be laid out within a frame is laid out all the same, edits included. */
+  @Test
+  void aLargeMatchIsLaidOutToo() {
+    desk.with("large", LargeSessions.of(3000, 5));
+    robot.interact(() -> bench.open(Path.of("large")));
+    TimelineLayout before = layout();
+    assertEquals(session().lines().size(), before.lanes().size());
+    SessionEvent out =
+        session().events().stream()
+            .filter(e -> e.kind() == EventKind.FED)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(before.eventsIn(before.plotArea(), Knowledge.hindsight()).contains(out.id()));
+    List<SessionEvent> rest = session().events().stream().filter(e -> !e.equals(out)).toList();
+    robot.interact(() -> bench.editing().edit("Take one out", s -> s.withEvents(rest)));
+    assertEquals(2999, session().events().size());
+    TimelineLayout after = layout();
+    assertFalse(after.eventsIn(after.plotArea(), Knowledge.hindsight()).contains(out.id()));
   }
 }
