@@ -3,8 +3,6 @@ package org.fadeline.analysis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.fadeline.analysis.Effort.Became;
-import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
@@ -20,7 +18,6 @@ public final class FadeTrack {
   private final FadeRecord record;
   private final LineEffort line;
   private final ReviewSettings.Measure measure;
-  private final Grade grade;
 
   /**
    * Takes the bites of one line.
@@ -32,8 +29,7 @@ public final class FadeTrack {
    */
   public FadeTrack(Session session, LineEffort line, ReviewSettings.Measure measure, Grade grade) {
     this.line = line;
-    this.measure = measure;
-    this.grade = grade;
+    this.measure = measure.carriedBy(grade);
     clock = new BaitClock(line);
     for (Spell spell : line.spells()) {
       if (isTimed(spell.index())) {
@@ -41,7 +37,7 @@ public final class FadeTrack {
       }
     }
     empty = spellIndices.isEmpty();
-    double[] times = biteMinutes(line, measure, grade);
+    double[] times = biteMinutes();
     record =
         empty
             ? FadeRecord.ofTimes(new double[0], new double[] {1})
@@ -77,7 +73,7 @@ public final class FadeTrack {
   Recovery.Stretch counted(Spell spell, long from, long to) {
     long bites =
         line.bitesOf(spell).stream()
-            .filter(bite -> counts(bite, measure, grade) && bite.at() >= from && bite.at() <= to)
+            .filter(bite -> measure.counts(bite) && bite.at() >= from && bite.at() <= to)
             .count();
     return new Recovery.Stretch(
         (int) bites,
@@ -108,7 +104,7 @@ public final class FadeTrack {
       lengths[i] = length;
       bites[i] =
           line.bitesOf(line.spells().get(spell)).stream()
-              .filter(bite -> counts(bite, measure, grade))
+              .filter(measure::counts)
               .mapToDouble(bite -> clock.minutesAt(bite.at()) - start)
               .map(minute -> Math.min(length, Math.max(0, minute)))
               .toArray();
@@ -120,9 +116,9 @@ public final class FadeTrack {
     return spellIndices.stream().mapToDouble(clock::spellEnd).toArray();
   }
 
-  private double[] biteMinutes(LineEffort line, ReviewSettings.Measure measure, Grade grade) {
+  private double[] biteMinutes() {
     return line.bites().stream()
-        .filter(b -> isTimed(b.spell()) && !b.opening() && counts(b, measure, grade))
+        .filter(b -> isTimed(b.spell()) && !b.opening() && measure.counts(b))
         .mapToDouble(
             b ->
                 Math.min(
@@ -130,14 +126,6 @@ public final class FadeTrack {
                     Math.max(clock.spellStart(b.spell()), clock.minutesAt(b.at()))))
         .sorted()
         .toArray();
-  }
-
-  private static boolean counts(BiteMark bite, ReviewSettings.Measure measure, Grade grade) {
-    return switch (measure) {
-      case BITES -> grade == Grade.FULL || bite.became() != Became.MISSED;
-      case HOOK_UPS -> bite.became() != Became.MISSED;
-      case FISH -> bite.became() == Became.LANDED;
-    };
   }
 
   /** Makes bins of the times between two clicker counts: changes are looked for only there. */

@@ -190,12 +190,7 @@ final class LeavingRules {
   }
 
   private String counted() {
-    if (grade == Grade.COUNTS) {
-      return Measure.FISH.word();
-    }
-    return (settings.measure() == Measure.BITES && grade != Grade.FULL
-            ? Measure.HOOK_UPS
-            : settings.measure())
-        .word();
+    Measure counted = grade == Grade.COUNTS ? Measure.FISH : settings.measure().carriedBy(grade);
+    return counted.word();
   }
 }

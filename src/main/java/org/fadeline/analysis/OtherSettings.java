@@ -134,10 +134,7 @@ public record OtherSettings(List<Variant> variants, List<Row> rows) {
       }
     }
     for (Measure measure : Measure.values()) {
-      // Without casts a bite is a hook-up: the two would be the same.
-      boolean same =
-          grade != Grade.FULL && measure != Measure.FISH && now.measure() != Measure.FISH;
-      if (measure != now.measure() && !same) {
+      if (measure.carriedBy(grade) != now.measure().carriedBy(grade)) {
         all.add(new Variant("On " + measure.word(), now.withMeasure(measure)));
       }
     }

@@ -1,5 +1,7 @@
 package org.fadeline.analysis;
 
+import org.fadeline.analysis.Effort.Became;
+import org.fadeline.analysis.Effort.BiteMark;
 import org.fadeline.model.Checks;
 import org.jspecify.annotations.Nullable;
 
@@ -137,6 +139,19 @@ public record ReviewSettings(
     /** Returns the word used in files and on screen. */
     public String word() {
       return word;
+    }
+
+    /** Returns what a record of a grade can be judged on: without casts, bites are hook-ups. */
+    public Measure carriedBy(Grade grade) {
+      return this == BITES && grade != Grade.FULL ? HOOK_UPS : this;
+    }
+
+    boolean counts(BiteMark bite) {
+      return switch (this) {
+        case BITES -> true;
+        case HOOK_UPS -> bite.became() != Became.MISSED;
+        case FISH -> bite.became() == Became.LANDED;
+      };
     }
   }
 }
