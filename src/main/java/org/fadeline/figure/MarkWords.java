@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.EventText;
 import org.fadeline.model.Feed;
 import org.fadeline.model.Fish;
 import org.fadeline.model.SessionEvent;
@@ -77,6 +78,10 @@ final class MarkWords {
     if (event instanceof SessionEvent.Fed fed) {
       rows.addAll(feedRows(fed.feed()));
     }
+    String besides = EventText.besidesFishAndFeed(event);
+    if (!besides.isEmpty()) {
+      rows.add(besides);
+    }
     String note = event.note();
     if (note != null && !note.isBlank()) {
       rows.add(note);
@@ -106,25 +111,15 @@ final class MarkWords {
 
   private List<String> feedRows(Feed feed) {
     List<String> rows = new ArrayList<>();
-    StringBuilder row = new StringBuilder();
-    if (feed.amount() != null) {
-      row.append(FigureText.number(feed.amount().value())).append(' ');
-      row.append(feed.amount().unit() == Feed.Unit.PIECES ? "" : feed.amount().unit().word() + " ");
-    }
-    row.append(feed.bait() == null ? "" : feed.bait());
-    row.append(feed.method() == null ? "" : ", " + feed.method());
-    if (!row.toString().isBlank()) {
-      rows.add(row.toString().strip());
-    }
+    rows.add(EventText.feed(feed));
     Feed.Pattern pattern = feed.pattern();
     if (pattern != null) {
       Long until = pattern.until();
       rows.add(
-          "every "
-              + FigureText.number(pattern.everySeconds())
-              + " s"
+          EventText.every(pattern)
               + (until == null || !knowledge.knows(until) ? "" : " until " + words.clock(until)));
     }
+    rows.removeIf(String::isEmpty);
     return rows;
   }
 }

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import org.fadeline.analysis.merge.Clash.Choice;
 import org.fadeline.analysis.merge.Pairing.Pair;
 import org.fadeline.model.EventKind;
+import org.fadeline.model.EventText;
 import org.fadeline.model.Fish;
 import org.fadeline.model.Line;
 import org.fadeline.model.Outcome;

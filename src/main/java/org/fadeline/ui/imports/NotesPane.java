@@ -17,6 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.fadeline.model.EventText;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.ui.control.Labels;
@@ -158,7 +159,7 @@ final class NotesPane {
   }
 
   private String details(SessionEvent event) {
-    return EventWords.details(event, preferences.get().units());
+    return EventText.details(event, preferences.get().units());
   }
 
   private Double sure(SessionEvent event) {

@@ -2,7 +2,6 @@ package org.fadeline.ui.log;
 
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
@@ -11,8 +10,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.fadeline.model.Feed;
-import org.fadeline.model.Fish;
+import org.fadeline.model.EventText;
 import org.fadeline.model.Session;
 import org.fadeline.model.SessionEvent;
 import org.fadeline.model.Units;
@@ -93,56 +91,11 @@ final class LastEvents {
     Optional.ofNullable(event.lineId())
         .flatMap(session::line)
         .ifPresent(line -> words.append(", ").append(line.name()));
-    more(event, units).ifPresent(more -> words.append(", ").append(more));
+    String details = EventText.details(event, units);
+    words.append(details.isEmpty() ? "" : ", " + details);
     if (event.note() != null) {
       words.append(" – ").append(event.note());
     }
     return words.toString();
-  }
-
-  private static Optional<String> more(SessionEvent event, Units units) {
-    Fish fish = event.fishOrNull();
-    if (fish != null) {
-      return fish(fish, units);
-    }
-    if (event instanceof SessionEvent.Fed fed) {
-      return feed(fed.feed());
-    }
-    if (event instanceof SessionEvent.Net net && net.net() != null) {
-      return Optional.of("number " + net.net());
-    }
-    return Optional.ofNullable(event.reasonOrNull());
-  }
-
-  private static Optional<String> fish(Fish fish, Units units) {
-    StringBuilder words = new StringBuilder();
-    if (fish.count() != 1) {
-      words.append(fish.count()).append(' ');
-    }
-    words.append(Objects.requireNonNullElse(fish.species(), fish.count() == 1 ? "" : "fish"));
-    if (fish.grams() != null) {
-      words.append(' ').append(Say.fishWeight(fish.grams(), units));
-    }
-    String said = words.toString().strip();
-    return said.isEmpty() ? Optional.empty() : Optional.of(said);
-  }
-
-  private static Optional<String> feed(Feed feed) {
-    StringBuilder words = new StringBuilder();
-    if (feed.amount() != null) {
-      words
-          .append(Say.number(feed.amount().value()))
-          .append(' ')
-          .append(feed.amount().unit().word())
-          .append(' ');
-    }
-    if (feed.bait() != null) {
-      words.append(feed.bait());
-    }
-    if (feed.pattern() != null) {
-      words.append(" every ").append(Say.number(feed.pattern().everySeconds())).append(" s");
-    }
-    String said = words.toString().strip();
-    return said.isEmpty() ? Optional.empty() : Optional.of(said);
   }
 }
