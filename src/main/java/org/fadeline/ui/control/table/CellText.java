@@ -2,6 +2,7 @@ package org.fadeline.ui.control.table;
 
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.DoubleBinding;
 import javafx.scene.control.TableCell;
@@ -29,7 +30,7 @@ final class CellText<R> {
   private final TableColumn<R, ?> column;
   private final Supplier<Way> way;
   private final Function<R, CardText> cards;
-  private final Text rows = new Text();
+  private @Nullable Text rows;
   private @Nullable Flow card;
 
   /** A flow of text of a width; a cell does not ask for its height at one. */
@@ -49,27 +50,37 @@ final class CellText<R> {
     this.column = column;
     this.way = way;
     this.cards = cards;
-    if (column.getStyleClass().contains("number-column")) {
-      rows.setTextAlignment(TextAlignment.RIGHT);
+  }
+
+  /** A text in several rows, made once one is wanted: most cells never want it. */
+  private Text rows() {
+    Text known = rows;
+    if (known == null) {
+      known = new Text();
+      if (column.getStyleClass().contains("number-column")) {
+        known.setTextAlignment(TextAlignment.RIGHT);
+      }
+      known.wrappingWidthProperty().bind(room(PADDING_EMS, known));
+      rows = known;
     }
-    rows.wrappingWidthProperty().bind(room(PADDING_EMS));
+    return known;
   }
 
   /** Its column knows its width before the cell does. */
-  private DoubleBinding room(double padding) {
+  private DoubleBinding room(double padding, Text text) {
     return Bindings.createDoubleBinding(
-        () -> Math.max(1, column.getWidth() - padding * rows.getFont().getSize()),
+        () -> Math.max(1, column.getWidth() - padding * text.getFont().getSize()),
         column.widthProperty(),
-        rows.fontProperty());
+        text.fontProperty());
   }
 
   /**
    * Shows a text.
    *
    * @param text in one row
-   * @param broken the same in several
+   * @param broken breaks it where it may stand in several
    */
-  void show(String text, String broken) {
+  void show(String text, UnaryOperator<String> broken) {
     Way now = way.get();
     R row = cell.getTableRow() == null ? null : cell.getTableRow().getItem();
     if (now == Way.CARDS && row != null && !cell.isEmpty()) {
@@ -77,7 +88,9 @@ final class CellText<R> {
       return;
     }
     boolean inRows = now == Way.WRAPPED;
-    rows.setText(broken);
+    if (inRows) {
+      rows().setText(broken.apply(text));
+    }
     cell.setText(inRows ? null : text);
     cell.setGraphic(inRows ? rows : null);
     cell.setAccessibleText(inRows ? text : null);
@@ -87,7 +100,7 @@ final class CellText<R> {
     Flow flow = card;
     if (flow == null) {
       flow = new Flow();
-      flow.prefWidthProperty().bind(room(CARD_PADDING_EMS));
+      flow.prefWidthProperty().bind(room(CARD_PADDING_EMS, rows()));
       card = flow;
     }
     text.into(flow);

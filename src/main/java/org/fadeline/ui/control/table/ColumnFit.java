@@ -98,6 +98,10 @@ final class ColumnFit<R> {
   /** Sets the widths for the rows shown, written in a font. */
   void fit(Font newFont) {
     font = newFont;
+    if (table.getItems().isEmpty() && needs.size() == table.getColumns().size()) {
+      // A filter that leaves nothing: laid out as it was, the rows come back as they were.
+      return;
+    }
     List<R> sample = sample();
     boolean sampled = sample.size() < table.getItems().size();
     List<Needs> all = new ArrayList<>();
@@ -199,17 +203,35 @@ final class ColumnFit<R> {
     style(WRAPPED, newWay == Way.WRAPPED || newWay == Way.CARDS);
     style(CARDS, newWay == Way.CARDS);
     if (newWay != way) {
+      // Between these two no cell looks otherwise; all of them made anew would take a frame.
+      boolean sameCells = isOneRow(newWay) && isOneRow(way);
       way = newWay;
+      if (sameCells) {
+        Platform.runLater(changed);
+        return;
+      }
+      boolean made = table.lookup(".table-row-cell") != null;
       // Columns may not come or go while the table is being laid out.
-      Platform.runLater(this::showColumns);
+      Platform.runLater(() -> showColumns(made));
     }
   }
 
-  private void showColumns() {
+  private static boolean isOneRow(Way way) {
+    return way == Way.WIDE || way == Way.TIGHT;
+  }
+
+  /**
+   * Shows the columns that are wanted.
+   *
+   * @param made whether there are cells that were made for another way
+   */
+  private void showColumns(boolean made) {
     for (int i = 1; i < table.getColumns().size(); i++) {
       table.getColumns().get(i).setVisible(way != Way.CARDS);
     }
-    table.refresh();
+    if (made) {
+      table.refresh();
+    }
     changed.run();
   }
 

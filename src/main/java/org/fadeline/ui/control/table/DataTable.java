@@ -3,17 +3,12 @@ package org.fadeline.ui.control.table;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
-import javafx.collections.transformation.FilteredList;
-import javafx.collections.transformation.SortedList;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -60,9 +55,8 @@ public final class DataTable<R> extends VBox {
   private static final int ROWS_ASKED = 6;
 
   private final TableView<R> table = new TableView<>();
-  private final ObservableList<R> rows = FXCollections.observableArrayList();
-  private final FilteredList<R> filtered = new FilteredList<>(rows);
   private final List<Function<R, String>> texts = new ArrayList<>();
+  private final TableRows<R> rows = new TableRows<>(table, texts);
   private final ColumnFit<R> columns = new ColumnFit<>(table, texts, this::laidOut);
   private final ComboBox<String> sort = new ComboBox<>();
   private final List<RowDetail<R>> details = new ArrayList<>();
@@ -88,7 +82,7 @@ public final class DataTable<R> extends VBox {
     filter.setPromptText("Filter");
     filter.setAccessibleText("Show only rows that hold this text");
     filter.setPrefColumnCount(9);
-    filter.textProperty().addListener((p, before, word) -> filter(word));
+    filter.textProperty().addListener((p, before, word) -> rows.filter(word));
     copy.setAccessibleText("Copy the rows shown, with their heading");
     copy.getStyleClass().add("flat");
     copy.setMinWidth(USE_PREF_SIZE);
@@ -98,9 +92,6 @@ public final class DataTable<R> extends VBox {
     sort.setOnAction(e -> sortBy(sort.getSelectionModel().getSelectedIndex()));
     HBox head = new HBox(8, title, new Spring(), sort, filter, copy);
     head.setAlignment(Pos.CENTER_LEFT);
-    SortedList<R> sorted = new SortedList<>(filtered);
-    sorted.comparatorProperty().bind(table.comparatorProperty());
-    table.setItems(sorted);
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     table.setAccessibleText(heading);
     nothing.setText(empty);
@@ -222,7 +213,7 @@ public final class DataTable<R> extends VBox {
     protected void updateItem(@Nullable String item, boolean empty) {
       super.updateItem(item, empty);
       String text = empty || item == null ? "" : item;
-      content.show(text, text);
+      content.show(text, same -> same);
       setTooltip(text.length() > LONG ? new Tooltip(text) : null);
     }
   }
@@ -247,7 +238,7 @@ public final class DataTable<R> extends VBox {
       super.updateItem(item, empty);
       R row = empty ? null : getTableRow().getItem();
       String words = item == null || row == null ? "" : text.apply(row);
-      content.show(words, TextRows.broken(words));
+      content.show(words, TextRows::broken);
     }
   }
 
@@ -327,7 +318,7 @@ public final class DataTable<R> extends VBox {
 
   /** Shows other rows. */
   public void show(List<R> newRows) {
-    rows.setAll(newRows);
+    rows.show(newRows);
     columns.fit(copy.getFont());
     hugRows();
   }
@@ -335,15 +326,6 @@ public final class DataTable<R> extends VBox {
   /** Returns the table itself. */
   public TableView<R> table() {
     return table;
-  }
-
-  private void filter(String word) {
-    String wanted = word.strip().toLowerCase(Locale.ROOT);
-    filtered.setPredicate(
-        row ->
-            wanted.isEmpty()
-                || texts.stream()
-                    .anyMatch(t -> t.apply(row).toLowerCase(Locale.ROOT).contains(wanted)));
   }
 
   private void copy(List<R> chosen) {

@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.Collator;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -70,6 +75,36 @@ class DataTableTest {
     assertEquals(List.of("b"), names());
     robot.interact(() -> filter.setText(""));
     assertEquals(3, names().size());
+  }
+
+  /** More rows than are looked at in a frame come in order too, and what is picked stays picked. */
+  @Test
+  void thousandsOfRowsAreSortedAndFilteredFrameByFrame(FxRobot robot) throws Exception {
+    List<Row> many = new ArrayList<>();
+    for (int i = 0; i < 3 * TableRows.AT_ONCE + 7; i++) {
+      many.add(new Row((i % 2 == 0 ? "Édge " : "edge ") + (i * 7919 % 6007), i % 10));
+    }
+    robot.interact(() -> table.show(many));
+    robot.interact(() -> table.table().getSelectionModel().select(42));
+    robot.interact(() -> table.table().getSortOrder().add(table.table().getColumns().get(0)));
+    Collator alphabet = Collator.getInstance();
+    List<String> wanted = new ArrayList<>(many.stream().map(Row::name).toList());
+    wanted.sort(alphabet);
+    waitFor(() -> names().equals(wanted));
+    assertEquals(many.get(42), table.table().getSelectionModel().getSelectedItem());
+    TextField filter = robot.lookup(".text-field").query();
+    robot.interact(() -> filter.setText("9.0 LB"));
+    List<String> nines =
+        many.stream().filter(r -> r.value() == 9).map(Row::name).sorted(alphabet).toList();
+    waitFor(() -> names().equals(nines));
+    robot.interact(() -> table.table().getSortOrder().clear());
+    robot.interact(() -> filter.setText(""));
+    waitFor(() -> table.table().getItems().equals(many));
+  }
+
+  private static void waitFor(Callable<Boolean> condition) throws TimeoutException {
+    WaitForAsyncUtils.waitFor(
+        30, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(condition).get());
   }
 
   @Test
