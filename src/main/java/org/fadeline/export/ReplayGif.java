@@ -22,8 +22,10 @@ import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.PegFigure;
 import org.fadeline.figure.PegLayout;
 import org.fadeline.figure.TimelineFigure;
+import org.fadeline.figure.TimelineView;
 import org.fadeline.figure.Type;
 import org.fadeline.io.WholeFile;
+import org.fadeline.model.Session;
 import org.fadeline.model.WeightText;
 import org.fadeline.replay.ReplayTrack;
 
@@ -31,6 +33,9 @@ import org.fadeline.replay.ReplayTrack;
 public final class ReplayGif {
   /** Share of the work that goes into what was known at each moment. */
   private static final double KNOWING = 0.2;
+
+  /** Even a film of a moment shows so much of the match, milliseconds. */
+  private static final long LEAST_SHOWN = 5 * 60_000L;
 
   private static final String STREAM = "javax_imageio_gif_image_1.0";
 
@@ -100,7 +105,20 @@ public final class ReplayGif {
             style.units(),
             share -> monitor.step(KNOWING * share),
             monitor::isCancelled);
-    this.timeline = new TimelineFigure(review, style);
+    this.timeline =
+        new TimelineFigure(
+            review, style, shown(review.session(), film), Knowledge.asKnownAt(film.from()));
+  }
+
+  /**
+   * Returns what the timeline shows of the match: the stretch filmed with a quarter of its length
+   * before it, so that it is seen what led up to it, as large as the picture allows.
+   */
+  static TimelineView shown(Session session, Film film) {
+    TimelineView whole = TimelineView.whole(session);
+    long to = Math.max(film.to(), film.from() + LEAST_SHOWN);
+    return whole.withRange(
+        Math.max(whole.from(), film.from() - (to - film.from()) / 4), Math.min(to, whole.to()));
   }
 
   /**
@@ -155,7 +173,7 @@ public final class ReplayGif {
     timeline
         .as(known.at(at))
         .with(Knowledge.asKnownAt(at))
-        .paint(g, film.width() - peg, film.height() - top);
+        .paint(g, film.width() - peg - 8 * scale, film.height() - top);
     g.dispose();
     return image;
   }

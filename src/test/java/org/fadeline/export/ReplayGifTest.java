@@ -21,6 +21,7 @@ import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Theme;
+import org.fadeline.figure.TimelineView;
 import org.fadeline.io.ReadOptions;
 import org.fadeline.io.open.SessionFiles;
 import org.fadeline.model.Session;
@@ -63,6 +64,26 @@ class ReplayGifTest {
       reader.dispose();
       Files.delete(file);
     }
+  }
+
+  /** A stretch fills the picture, with what led up to it; a whole match is shown whole. */
+  @Test
+  void theTimelineShowsTheStretchFilmed() {
+    Session session = RoughLog.of(2);
+    long allIn = session.match().allIn();
+    long minute = 60_000L;
+    TimelineView stretch = shown(session, allIn + 40 * minute, allIn + 72 * minute);
+    assertEquals(allIn + 32 * minute, stretch.from());
+    assertEquals(allIn + 72 * minute, stretch.to());
+    TimelineView moment = shown(session, allIn + 40 * minute, allIn + 40 * minute + 1000);
+    assertEquals(allIn + 45 * minute, moment.to());
+    TimelineView all = shown(session, allIn, session.match().allOut());
+    assertEquals(TimelineView.whole(session).from(), all.from());
+    assertEquals(session.match().allOut(), all.to());
+  }
+
+  private static TimelineView shown(Session session, long from, long to) {
+    return ReplayGif.shown(session, new ReplayGif.Film(from, to, 2, 5, 640, 400));
   }
 
   /** What was known at each moment is worked out first: it tells how far it is, and can stop. */
