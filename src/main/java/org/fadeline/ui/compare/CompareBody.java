@@ -17,7 +17,6 @@ import javafx.scene.layout.VBox;
 import org.fadeline.analysis.compare.Alignment;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.figure.FigureStyle;
-import org.fadeline.model.Session;
 import org.fadeline.replay.Playhead;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.ScreenWithBody;
@@ -25,12 +24,16 @@ import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.control.form.Segments;
 import org.fadeline.ui.control.picture.Looks;
-import org.fadeline.ui.state.OpenSession;
+import org.fadeline.ui.state.Activity;
 import org.fadeline.ui.state.PreferenceStore;
+import org.fadeline.ui.state.TaskService;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 
 /** What the screen shows: the invitation, or both matches side by side. */
 final class CompareBody implements ScreenWithBody.Body {
+  private static final String LAYING_OUT = "compare-timelines";
+
   private final Workbench bench;
   private final PreferenceStore preferences;
   private final CompareBench compare;
@@ -49,6 +52,7 @@ final class CompareBody implements ScreenWithBody.Body {
   private final StackPane view;
   private String open = ComparePages.NAMES.get(0);
   private boolean visible;
+  private @Nullable Laid laid;
 
   CompareBody(Workbench bench, PreferenceStore preferences, PathChooser paths) {
     this.bench = bench;
@@ -206,28 +210,62 @@ final class CompareBody implements ScreenWithBody.Body {
       invitation.getChildren().clear();
       page.requestFocus();
     }
-    bench.transport().reach(beside(comparison));
     laying.show(state.laying(), comparison);
-    pages.show(comparison, style());
-    transport.show(comparison);
-    findings.show(comparison);
+    FigureStyle style = style();
+    Laid before = laid;
+    if (before != null && before.isOf(comparison, style)) {
+      bench.transport().reach(beside(before));
+      follow();
+    } else if (Laid.isLarge(comparison)) {
+      layOut(comparison, style, before);
+    } else {
+      take(Laid.of(comparison, style, before));
+    }
+  }
+
+  /** Off the window's thread; what was shown stays until then. */
+  private void layOut(Comparison comparison, FigureStyle style, @Nullable Laid before) {
+    bench
+        .tasks()
+        .submit(
+            LAYING_OUT,
+            "Laying out the two matches",
+            progress -> Laid.of(comparison, style, before),
+            new TaskService.Answer<>(
+                this::take,
+                failure ->
+                    bench.report(
+                        Activity.Trouble.unforeseen(
+                            "The two matches could not be laid out", failure, ""))));
+  }
+
+  private void take(Laid fresh) {
+    if (!visible) {
+      return;
+    }
+    laid = fresh;
+    bench.transport().reach(beside(fresh));
+    pages.show(fresh);
+    transport.show(fresh.comparison());
+    findings.show(fresh.comparison());
     follow();
   }
 
   /** The second match's range, at the first match's instants. */
-  private static Playhead.Range beside(Comparison comparison) {
-    Session second = comparison.second().session();
-    Playhead.Range range = OpenSession.rangeOf(second);
-    Alignment alignment = comparison.setup().alignment();
+  private static Playhead.Range beside(Laid laid) {
+    Playhead.Range range = laid.secondRange();
+    Alignment alignment = laid.comparison().setup().alignment();
     return new Playhead.Range(
         alignment.firstInstant(alignment.secondMinutes(range.from())),
         alignment.firstInstant(alignment.secondMinutes(range.to())));
   }
 
   private void follow() {
-    Comparison comparison = compare.state().work().comparison();
-    if (visible && comparison != null && bench.state().open() != null) {
-      Moment moment = Moment.of(bench.state(), comparison, compare.state().work().secondKnown());
+    Laid now = laid;
+    boolean any = compare.state().work().comparison() != null;
+    if (visible && any && now != null && bench.state().open() != null) {
+      Moment moment =
+          Moment.of(bench.state(), now.comparison(), compare.state().work().secondKnown());
       pages.follow(moment);
       laying.follow(moment);
       findings.follow(moment.hindsight() ? null : pages.soFar(moment), preferences.get().units());

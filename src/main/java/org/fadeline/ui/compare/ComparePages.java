@@ -16,7 +16,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.compare.Comparison;
-import org.fadeline.analysis.compare.RunningCatch;
 import org.fadeline.analysis.compare.RunningCatch.Point;
 import org.fadeline.figure.CompareCatchFigure;
 import org.fadeline.figure.CompareFirstBitesFigure;
@@ -25,7 +24,6 @@ import org.fadeline.figure.CompareRatesFigure;
 import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.replay.ReplayFrame;
-import org.fadeline.replay.ReplayTrack;
 import org.fadeline.ui.control.Labels;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.picture.FigureCanvas;
@@ -42,9 +40,6 @@ final class ComparePages {
   /** Freshness of feed and the sun move slowly: this often is often enough. */
   private static final long STEP_MILLIS = 15_000;
 
-  /** Events of both matches that are drawn within a frame; more are drawn off this thread. */
-  private static final int MOST_AT_ONCE = 1_000;
-
   private final ComparedTimelines timelines = new ComparedTimelines();
   private final FigureCanvas pegs = canvas("pegs");
   private final FigureCanvas running = canvas("running");
@@ -58,16 +53,11 @@ final class ComparePages {
   private final List<Node> laterPages = new ArrayList<>();
   private final List<Node> insteads = new ArrayList<>();
   private final Runnable toHindsight;
-  private @Nullable Shown shown;
+  private @Nullable Laid shown;
   private @Nullable PegKey pegsShown;
-  private @Nullable RunningCatch then;
   private @Nullable CatchKey catchShown;
   private int catchRows;
   private boolean large;
-
-  /** The comparison shown, prepared for replay. */
-  private record Shown(
-      Comparison comparison, FigureStyle style, ReplayTrack first, ReplayTrack second) {}
 
   /** How much of the catch is shown: the points known then, or all with hindsight. */
   private record CatchKey(boolean hindsight, int known) {}
@@ -87,9 +77,9 @@ final class ComparePages {
     timelines.onSeek(seek);
     timelines.onShift(
         minutes -> {
-          Shown now = shown;
+          Laid now = shown;
           if (now != null) {
-            laying.moving(now.comparison, minutes);
+            laying.moving(now.comparison(), minutes);
           }
         },
         bench::shift);
@@ -151,26 +141,15 @@ final class ComparePages {
     return Objects.requireNonNull(nodes.get(name));
   }
 
-  void show(Comparison comparison, FigureStyle style) {
-    Shown before = shown;
-    boolean same =
-        before != null
-            && before.comparison.first().equals(comparison.first())
-            && before.comparison.second().equals(comparison.second());
-    shown =
-        new Shown(
-            comparison,
-            style,
-            same && before != null ? before.first : ReplayTrack.of(comparison.first().session()),
-            same && before != null ? before.second : ReplayTrack.of(comparison.second().session()));
-    then = null;
+  void show(Laid laid) {
+    Comparison comparison = laid.comparison();
+    FigureStyle style = laid.style();
+    shown = laid;
     pegsShown = null;
     catchShown = null;
     catchRows = -1;
-    large =
-        comparison.first().session().events().size() + comparison.second().session().events().size()
-            > MOST_AT_ONCE;
-    timelines.show(comparison, style, large ? tasks : null);
+    large = Laid.isLarge(comparison);
+    timelines.show(laid, large ? tasks : null);
     show(rates, new CompareRatesFigure(comparison, style));
     show(bites, new CompareFirstBitesFigure(comparison, style));
     days.setText(CompareWords.days(comparison));
@@ -184,12 +163,12 @@ final class ComparePages {
 
   /** Stands at a moment. */
   void follow(Moment moment) {
-    Shown now = shown;
+    Laid now = shown;
     if (now == null) {
       return;
     }
     timelines.follow(moment);
-    followPegs(now, now.first.frameAt(moment.at()), now.second.frameAt(moment.other()));
+    followPegs(now, now.first().frameAt(moment.at()), now.second().frameAt(moment.other()));
     followCatch(now, moment);
     laterPages.forEach(page -> page.setVisible(moment.hindsight()));
     insteads.forEach(instead -> instead.setVisible(!moment.hindsight()));
@@ -197,29 +176,14 @@ final class ComparePages {
 
   /** Returns what both had given by a moment. */
   Point soFar(Moment moment) {
-    return then().at(moment.place());
-  }
-
-  /** Both catches as they were told while they grew. */
-  private RunningCatch then() {
-    RunningCatch before = then;
-    if (before != null) {
-      return before;
-    }
-    Comparison comparison = Objects.requireNonNull(shown).comparison;
-    RunningCatch made =
-        RunningCatch.asKnownThen(
-            comparison.first().session(),
-            comparison.second().session(),
-            comparison.setup().alignment());
-    then = made;
-    return made;
+    return Objects.requireNonNull(shown).then().at(moment.place());
   }
 
   /** The catch as known then grows with the playhead; with hindsight it stands still. */
-  private void followCatch(Shown now, Moment moment) {
+  private void followCatch(Laid now, Moment moment) {
     boolean hindsight = moment.hindsight();
-    List<Point> known = hindsight ? now.comparison.running().points() : then().upTo(moment.place());
+    List<Point> known =
+        hindsight ? now.comparison().running().points() : now.then().upTo(moment.place());
     // A long table is not filled anew for every fish while it plays; it never tells more than
     // known.
     boolean rest = large && moment.playing() && known.size() >= catchRows;
@@ -235,8 +199,8 @@ final class ComparePages {
           before != null && hindsight == before.hindsight && key.known >= before.known;
       CompareCatchFigure figure =
           hindsight
-              ? new CompareCatchFigure(now.comparison, now.style)
-              : CompareCatchFigure.asKnownThen(now.comparison, now.style, known);
+              ? new CompareCatchFigure(now.comparison(), now.style())
+              : CompareCatchFigure.asKnownThen(now.comparison(), now.style(), known);
       if (large) {
         running.showAhead(
             figure::paint,
@@ -248,7 +212,7 @@ final class ComparePages {
     }
   }
 
-  private void followPegs(Shown now, ReplayFrame one, ReplayFrame other) {
+  private void followPegs(Laid now, ReplayFrame one, ReplayFrame other) {
     List<Integer> fish = new ArrayList<>();
     one.lines().forEach(l -> fish.add(l.fish()));
     other.lines().forEach(l -> fish.add(l.fish()));
@@ -259,7 +223,7 @@ final class ComparePages {
             Math.floorDiv(one.at(), STEP_MILLIS));
     if (!key.equals(pegsShown)) {
       pegsShown = key;
-      show(pegs, new ComparePegsFigure(now.comparison, now.style, one, other));
+      show(pegs, new ComparePegsFigure(now.comparison(), now.style(), one, other));
     }
   }
 }

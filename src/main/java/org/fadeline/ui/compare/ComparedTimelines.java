@@ -8,9 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.compare.Comparison;
-import org.fadeline.figure.CompareTimelinesFigure;
 import org.fadeline.figure.DayAxis;
-import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.TimelineFigure;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.state.TaskService;
@@ -67,11 +65,11 @@ final class ComparedTimelines {
    *
    * @param newDrawing draws off the window's thread what is too large for a frame, or null
    */
-  void show(Comparison comparison, FigureStyle style, @Nullable TaskService newDrawing) {
-    CompareTimelinesFigure afterwards = new CompareTimelinesFigure(comparison, style);
+  void show(Laid laid, @Nullable TaskService newDrawing) {
+    Comparison comparison = laid.comparison();
     drawing = newDrawing;
-    above = afterwards.first().withScaleTo(0);
-    below = afterwards.second().withScaleTo(0);
+    above = laid.timelines().first().withScaleTo(0);
+    below = laid.timelines().second().withScaleTo(0);
     top = Double.NaN;
     firstName.setText("First, whole stroke: " + name(comparison.first()));
     secondName.setText("Second, dashed stroke (drag to move it): " + name(comparison.second()));
