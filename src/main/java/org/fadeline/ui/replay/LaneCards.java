@@ -102,12 +102,14 @@ final class LaneCards extends Pane {
       double inside = width - box.snappedLeftInset() - box.snappedRightInset();
       double left = height - box.snappedTopInset() - box.snappedBottomInset();
       for (Label row : List.of(now, rests, since)) {
-        double needed = row.prefHeight(inside);
+        double needed = row.getText().isEmpty() ? 0 : row.prefHeight(inside);
         // A hair more would be rounding.
-        boolean fits = row == now || (!row.getText().isEmpty() && needed <= left + 2);
+        boolean fits = needed > 0 && (row == now || needed <= left + 2);
         row.setManaged(fits);
         row.setVisible(fits);
-        left -= fits ? needed + box.getSpacing() : height;
+        if (needed > 0) {
+          left -= fits ? needed + box.getSpacing() : height;
+        }
       }
     }
 
