@@ -48,7 +48,8 @@ public final class SeasonFadesFigure extends SeasonFigure {
   public void paint(Graphics2D g, double width, double height) {
     Pen pen = new Pen(g, style());
     pen.fill(pen.theme.panel(), 0, 0, width, height);
-    List<FadeGroup> groups = season.fades();
+    double foot = height - pen.smallRow() * 1.6 - 8;
+    List<FadeGroup> groups = fitting(season.fades(), foot - 10, pen.bodyRow(), FadeGroup::spells);
     if (groups.isEmpty()) {
       pen.text(
           Pen.shortened(pen.body, width - 28, none()), 14, 30, pen.body, pen.theme.secondInk());
@@ -64,7 +65,6 @@ public final class SeasonFadesFigure extends SeasonFigure {
     double right = width - tallies - 20;
     double longest =
         season.sessions().stream().mapToDouble(s -> s.about().matchMinutes()).max().orElse(300);
-    double foot = height - pen.smallRow() * 1.6 - 8;
     Plot plot =
         new Plot(
             pen,
@@ -73,6 +73,7 @@ public final class SeasonFadesFigure extends SeasonFigure {
             longest,
             1);
     plot.paintX("min after all in");
+    paintLeftOut(pen, season.fades().size() - groups.size(), left - 22, height - 8);
     double row = Math.min(plot.area.getHeight() / groups.size(), 70 * style().textScale());
     for (int i = 0; i < groups.size(); i++) {
       paint(plot, groups.get(i), plot.area.getY() + row * (i + 0.5), row, width);

@@ -1,6 +1,8 @@
 package org.fadeline.figure;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import org.fadeline.analysis.season.Season;
 
 /** What all figures of a season have in common. */
@@ -29,6 +31,33 @@ abstract class SeasonFigure extends StyledFigure {
         pen.small,
         room,
         more.isEmpty() ? List.of(what, shorter) : List.of(what + ". " + more, what, shorter));
+  }
+
+  /**
+   * Returns the rows that there is room for without one lying on another, the largest of them, in
+   * their order; at least one.
+   *
+   * @param room height for all, pixels
+   * @param row least height of one, pixels
+   * @param size the larger the sooner shown
+   */
+  static <T> List<T> fitting(List<T> rows, double room, double row, ToIntFunction<T> size) {
+    int fit = (int) Math.max(1, room / row);
+    if (rows.size() <= fit) {
+      return rows;
+    }
+    List<T> largest =
+        rows.stream().sorted(Comparator.comparingInt(size).reversed()).limit(fit).toList();
+    return rows.stream().filter(largest::contains).toList();
+  }
+
+  /** Says in the corner before the rows how many there was no room for. */
+  static void paintLeftOut(Pen pen, int left, double room, double baseline) {
+    if (left > 0) {
+      List<String> said = List.of(left + " more in the table", left + " more", "+" + left);
+      String text = Pen.fitting(pen.small, room, said);
+      pen.text(text, 14, baseline, pen.small, pen.theme.secondInk());
+    }
   }
 
   /** What is said where sessions that tell no date are not in the picture; empty without any. */

@@ -121,8 +121,14 @@ public final class SeasonHoursFigure extends SeasonFigure {
         most = Math.max(most, perHour == null || isSmall(cell) ? 0 : perHour);
       }
     }
-    for (int row = 0; row < season.lines().size(); row++) {
-      LineHours line = season.lines().get(row);
+    List<LineHours> lines = lines(pen, height);
+    paintLeftOut(
+        pen,
+        season.lines().size() - lines.size(),
+        box(pen, 0, 0, width, height).getX() - 22,
+        box(pen, 0, 0, width, height).getY() - 5);
+    for (int row = 0; row < lines.size(); row++) {
+      LineHours line = lines.get(row);
       Rectangle2D first = box(pen, row, 0, width, height);
       pen.text(
           Pen.shortened(pen.body, first.getX() - 22, FigureText.capital(line.group())),
@@ -200,17 +206,31 @@ public final class SeasonHoursFigure extends SeasonFigure {
       names = Math.max(names, Type.width(pen.body, FigureText.capital(line.group())));
     }
     double left = Math.min(width * 0.3, names + 30);
-    double top = pen.smallRow() * 1.8;
+    double top = top(pen);
     double each = (width - left - 14) / (hours + 1);
-    double tall = Math.min((height - top - 8) / season.lines().size(), 96 * style().textScale());
+    double tall =
+        Math.min((height - top - 8) / lines(pen, height).size(), 96 * style().textScale());
     return new Rectangle2D.Double(left + column * each, top + row * tall, each - 2, tall - 2);
+  }
+
+  private static double top(Pen pen) {
+    return pen.smallRow() * 1.8;
+  }
+
+  private List<LineHours> lines(Pen pen, double height) {
+    return fitting(
+        season.lines(),
+        height - top(pen) - 8,
+        pen.bodyRow(),
+        line -> line.whole().sessions().size());
   }
 
   /** Returns the cell under a point of a drawing of the given size, or null. */
   public @Nullable Cell at(double x, double y, double width, double height) {
     Pen pen = new Pen(new BufferedImage(1, 1, 1).createGraphics(), style());
-    for (int row = 0; row < season.lines().size(); row++) {
-      for (Cell cell : all(season.lines().get(row))) {
+    List<LineHours> lines = lines(pen, height);
+    for (int row = 0; row < lines.size(); row++) {
+      for (Cell cell : all(lines.get(row))) {
         if (box(pen, row, column(cell), width, height).contains(x, y)) {
           return cell;
         }

@@ -87,6 +87,30 @@ class SeasonFiguresTest {
     assertEquals(List.of(), drawn.overlaps());
   }
 
+  /** A low picture shows the rows that it has room for and says how many it leaves out. */
+  @Test
+  void rowsThatHaveNoRoomAreToldAndNotDrawnOverEachOther() {
+    assertLeavesOut(
+        new SeasonHoursFigure(SEASON, STYLE),
+        SEASON.lines().stream().map(Season.LineHours::group).toList());
+    assertLeavesOut(
+        new SeasonFadesFigure(SEASON, STYLE),
+        SEASON.fades().stream().map(Season.FadeGroup::group).toList());
+  }
+
+  private static void assertLeavesOut(Figure figure, List<String> kinds) {
+    RecordingGraphics drawn = new RecordingGraphics();
+    figure.paint(drawn, 700, 100);
+    assertEquals(List.of(), drawn.overlaps(), figure.title());
+    int named = (int) kinds.stream().filter(k -> says(drawn, FigureText.capital(k))).count();
+    assertTrue(named >= 2 && named < kinds.size(), named + " of " + kinds.size());
+    assertTrue(says(drawn, kinds.size() - named + " more"), figure.title());
+  }
+
+  private static boolean says(RecordingGraphics drawn, String start) {
+    return drawn.texts.stream().anyMatch(t -> t.text().startsWith(start));
+  }
+
   @Test
   void everyCellIsFoundAgainUnderThePointer() {
     SeasonHoursFigure figure = new SeasonHoursFigure(SEASON, STYLE);
