@@ -22,6 +22,9 @@ final class ReplayCommands {
   private static final String EDIT = "Edit";
   private static final long MINUTE = 60_000;
 
+  /** A range shorter than this is not worth a loop, milliseconds. */
+  static final long SHORTEST_LOOP = 1000;
+
   private final Workbench bench;
   private final ReplayScreen screen;
 
@@ -137,8 +140,9 @@ final class ReplayCommands {
     if (stretch == null && mark != null) {
       stretch = Range.between(mark, s.playhead().at());
     }
-    if (stretch == null || stretch.millis() < 1000) {
-      bench.tell("Pick some events, or set the second cursor with M, and loop between");
+    if (stretch == null || stretch.millis() < SHORTEST_LOOP) {
+      bench.tell(
+          "Drag along the clock with Shift, pick some events, or set the second cursor with M");
     } else {
       bench.transport().loop(stretch);
     }

@@ -1,5 +1,6 @@
 package org.fadeline.ui.replay;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import org.fadeline.model.EventEdits;
@@ -66,5 +67,15 @@ final class ReplayHost implements TimelineGestures.Host {
     String what =
         ids.size() == 1 ? Inspector.kindOf(bench.state(), eventId) : ids.size() + " events";
     bench.editing().edit("Move " + what, EventEdits.shift(ids, millis));
+  }
+
+  @Override
+  public String loopWords(long from, long to) {
+    OpenSession open = bench.state().open();
+    if (open == null) {
+      return "";
+    }
+    ZoneId zone = open.session().occasion().zone();
+    return Say.clock(from, zone) + " to " + Say.clock(to, zone) + ", " + Say.difference(to - from);
   }
 }

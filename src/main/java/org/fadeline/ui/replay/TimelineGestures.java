@@ -1,5 +1,6 @@
 package org.fadeline.ui.replay;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Cursor;
@@ -14,8 +15,9 @@ import org.fadeline.ui.state.Workbench;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pointer on the timeline: on the clock it scrubs, on an event it picks and drags, elsewhere it
- * pans, or with Shift picks what lies in a rectangle; the wheel zooms.
+ * The pointer on the timeline: on the clock it scrubs, or with Shift sets the range to loop; on an
+ * event it picks and drags, elsewhere it pans, or with Shift picks what lies in a rectangle; the
+ * wheel zooms.
  */
 final class TimelineGestures {
   /** The pointer trembles: only beyond this many pixels is a press a drag. */
@@ -45,10 +47,14 @@ final class TimelineGestures {
 
     /** Moves the events picked in time. */
     void move(String eventId, long millis);
+
+    /** Tells the range that is about to be looped, its two ends in either order. */
+    String loopWords(long from, long to);
   }
 
   private enum Kind {
     SCRUB,
+    LOOP,
     EVENT,
     PAN,
     RECTANGLE
@@ -110,6 +116,10 @@ final class TimelineGestures {
       return;
     }
     if (e.getY() < layout.plotArea().getMinY()) {
+      if (e.isShiftDown()) {
+        start(Kind.LOOP, e, null);
+        return;
+      }
       start(Kind.SCRUB, e, null);
       bench.transport().seek(layout.instantAt(e.getX()));
       return;
@@ -189,8 +199,29 @@ final class TimelineGestures {
         pane.setCursor(Cursor.CLOSED_HAND);
       }
       case RECTANGLE -> pane.band(now.x, now.y, e.getX(), e.getY());
+      case LOOP -> {
+        Range range = looped(layout, now, e.getX());
+        Rectangle2D area = layout.plotArea();
+        double from = layout.xOf(range.from());
+        double to = layout.xOf(range.to());
+        pane.tell("Loop", List.of(host.loopWords(range.from(), range.to())), e.getX(), e.getY());
+        pane.band(from, area.getMinY(), to, area.getMaxY());
+      }
       case SCRUB -> {}
     }
+  }
+
+  /** The range dragged over, as far as it is shown, its ends to the second. */
+  private Range looped(TimelineLayout layout, Drag from, double x) {
+    Range shown = host.shown();
+    return Range.between(
+        shown.clamp(toSecond(layout.instantAt(from.x))),
+        shown.clamp(toSecond(layout.instantAt(x))));
+  }
+
+  /** To the second: a pointer is no finer. */
+  private static long toSecond(long millis) {
+    return Math.round(millis / 1000.0) * 1000;
   }
 
   private void pan(TimelineLayout layout, Drag from, double x) {
@@ -199,9 +230,7 @@ final class TimelineGestures {
   }
 
   private static long movedBy(TimelineLayout layout, Drag drag, double x) {
-    long by = layout.instantAt(x) - layout.instantAt(drag.x);
-    // To the second: a pointer is no finer.
-    return Math.round(by / 1000.0) * 1000;
+    return toSecond(layout.instantAt(x) - layout.instantAt(drag.x));
   }
 
   private void release(MouseEvent e) {
@@ -238,6 +267,15 @@ final class TimelineGestures {
         // A click that only just missed a mark does not lose those picked.
         if (now.moved) {
           bench.picking().pickAll(pane.eventsIn(now.x, now.y, e.getX(), e.getY()));
+        }
+      }
+      case LOOP -> {
+        pane.hushReadout();
+        Range range = looped(layout, now, e.getX());
+        if (now.moved && range.millis() >= ReplayCommands.SHORTEST_LOOP) {
+          bench.transport().loop(range);
+        } else {
+          bench.transport().seek(layout.instantAt(e.getX()));
         }
       }
       case SCRUB -> {}

@@ -44,7 +44,9 @@ final class KeyListSheet {
     Label note =
         Labels.wrapped(
             "While text is being typed, letters, arrows and Ctrl + Z belong to the text; Escape"
-                + " leaves it. A button in focus takes Space, a list or slider its arrows.",
+                + " leaves it. A button in focus takes Space, a list or slider its arrows."
+                + " On Replay, Shift and a drag along the clock above the lanes sets the range to"
+                + " loop; Shift and a drag over the lanes picks what lies under it.",
             "quiet");
     VBox content = new VBox(10, scroll, note);
     VBox.setVgrow(scroll, Priority.ALWAYS);

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 import static org.fadeline.ui.HandMade.minute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -32,6 +33,7 @@ import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.PreferenceStore;
 import org.fadeline.ui.state.Preferences;
 import org.fadeline.ui.state.Workbench;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -259,5 +261,43 @@ class TimelineGesturesTest {
     TimelineLayout layout = layout();
     robot.clickOn(pane().localToScreen(layout.xOf(minute(40)), layout.plotArea().getMinY() - 8));
     assertEquals((double) minute(40), (double) bench.state().playhead().at(), 10_000);
+  }
+
+  private Point2D clock(double minute) {
+    TimelineLayout layout = layout();
+    return pane().localToScreen(layout.xOf(minute(minute)), layout.plotArea().getMinY() - 8);
+  }
+
+  private Playhead.@Nullable Range loop() {
+    return bench.state().playhead().motion().loop();
+  }
+
+  @Test
+  void shiftAndADragAlongTheClockLoopTheRangeDraggedOver(FxRobot robot) {
+    robot.interact(() -> bench.transport().seek(minute(44)));
+    robot.press(KeyCode.SHIFT);
+    // From right to left: the ends are told and taken in order.
+    robot.moveTo(clock(40)).press(MouseButton.PRIMARY).moveTo(clock(30));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(said(robot, "10:30:0") || said(robot, "10:29:5"), "the range is told meanwhile");
+    assertNull(loop(), "not before it is let go");
+    robot.release(MouseButton.PRIMARY).release(KeyCode.SHIFT);
+    WaitForAsyncUtils.waitForFxEvents();
+    double pixel = 60_000 / (layout().xOf(minute(1)) - layout().xOf(minute(0)));
+    Playhead.Range loop = requireNonNull(loop());
+    assertEquals((double) minute(30), (double) loop.from(), 2 * pixel);
+    assertEquals((double) minute(40), (double) loop.to(), 2 * pixel);
+    assertEquals(minute(44), bench.state().playhead().at(), "nothing else moved");
+    assertFalse(said(robot, "10:30:0") || said(robot, "10:29:5"));
+  }
+
+  @Test
+  void escapeLeavesALoopBeingDraggedUndone(FxRobot robot) {
+    robot.press(KeyCode.SHIFT);
+    robot.moveTo(clock(30)).press(MouseButton.PRIMARY).moveTo(clock(40));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.release(KeyCode.SHIFT).push(KeyCode.ESCAPE).release(MouseButton.PRIMARY);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertNull(loop());
   }
 }
