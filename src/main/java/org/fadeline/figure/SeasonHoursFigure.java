@@ -73,14 +73,19 @@ public final class SeasonHoursFigure extends SeasonFigure {
 
   private String value(Cell cell) {
     Double perHour = rate(cell).perHour();
-    return perHour == null ? "weights not known" : say(perHour);
+    return perHour == null ? unknown(cell) : say(perHour);
+  }
+
+  private String unknown(Cell cell) {
+    return rate(cell).sessions() == 0 ? "weights not known" : "under a minute fished";
   }
 
   /** Returns what a cell holds, from the fullest to what any cell has room for. */
   private List<String> values(Cell cell) {
     Double perHour = rate(cell).perHour();
     if (perHour == null) {
-      return List.of(value(cell), "no weights", "–");
+      return List.of(
+          unknown(cell), rate(cell).sessions() == 0 ? "no weights" : "under a minute", "–");
     }
     double amount = weights ? words.axisWeight(perHour) : perHour;
     String whole = amount < 1 ? FigureText.number(amount) : Long.toString(Math.round(amount));

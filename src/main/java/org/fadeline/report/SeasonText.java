@@ -135,7 +135,7 @@ public final class SeasonText {
         "  ",
         "Limits at 95%, from drawing whole matches; none with fewer than "
             + Season.FEWEST_FOR_LIMITS
-            + " matches.");
+            + " matches, but for what may pass for no fish at all. No rate of less than a minute.");
   }
 
   private List<String> row(String name, Season.Cell cell) {
@@ -183,7 +183,8 @@ public final class SeasonText {
     out.table(rows);
     out.paragraph(
         "  ",
-        "p: against all others of its sort within the same matches (log-rank). "
+        "p: against all others of its sort within the same matches (log-rank); of twenty such, one is"
+            + " below 0.05 by chance. "
             + SentenceText.LEAVING_SHORTENS);
   }
 

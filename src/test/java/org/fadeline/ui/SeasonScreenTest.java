@@ -214,7 +214,7 @@ class SeasonScreenTest extends SeasonHarness {
   void aFilterByAWaterThatIsGoneFromTheFolderIsTakenAway() throws Exception {
     @SuppressWarnings("unchecked") // the box of waters holds their names
     CheckComboBox<String> waters = node("season-waters", CheckComboBox.class);
-    robot.interact(() -> waters.getCheckModel().check("brackwith mere"));
+    robot.interact(() -> waters.getCheckModel().check("Brackwith Mere"));
     settle(() -> shows("1 of 2 matches, 1 file with a problem"));
     Files.delete(folder.resolve("two.session.json"));
     settle(() -> shows("1 file changed: read again"));

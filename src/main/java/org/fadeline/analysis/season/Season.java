@@ -80,7 +80,7 @@ public record Season(
    *
    * @param amount fish or grams
    * @param sessions how many sessions it rests on
-   * @param perHour null where there are none
+   * @param perHour null where there are none, or less than a minute was fished over all of them
    * @param limits null where there are too few sessions
    */
   public record PerHour(

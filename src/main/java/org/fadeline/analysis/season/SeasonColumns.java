@@ -81,7 +81,7 @@ final class SeasonColumns {
     }
     groups = kinds.sorted();
     baits = fed.sorted();
-    waters = places.sorted();
+    waters = places.asWritten();
     firstLine = new int[sessions.size() + 1];
     water = new int[sessions.size()];
     weighed = new boolean[sessions.size()];
@@ -121,12 +121,13 @@ final class SeasonColumns {
 
   /** Names as they are told apart: without blanks around them and in lower case. */
   private static final class Names {
+    private final HashMap<String, String> written = new HashMap<>();
     private final HashMap<String, String> tidied = new HashMap<>();
     private final HashMap<String, Integer> numbers = new HashMap<>();
 
     void add(@Nullable String name) {
       if (name != null) {
-        tidied.computeIfAbsent(name, SeasonFilter::tidied);
+        written.putIfAbsent(tidied.computeIfAbsent(name, SeasonFilter::tidied), name.strip());
       }
     }
 
@@ -134,6 +135,11 @@ final class SeasonColumns {
       String[] names = new TreeSet<>(tidied.values()).toArray(String[]::new);
       tidied.forEach((name, tidy) -> numbers.put(name, Arrays.binarySearch(names, tidy)));
       return names;
+    }
+
+    /** Returns the same names, each as it was written first: a water's has its capitals. */
+    String[] asWritten() {
+      return Arrays.stream(sorted()).map(written::get).toArray(String[]::new);
     }
 
     int number(@Nullable String name) {

@@ -18,6 +18,9 @@ final class SessionDraws {
 
   private static final double Z = 1.959963984540054;
 
+  /** Below a minute a rate an hour is one fish sixty times over. */
+  private static final double LEAST_HOURS = 1 / 60.0;
+
   private SessionDraws() {}
 
   /**
@@ -31,8 +34,8 @@ final class SessionDraws {
     double y = sum(amounts);
     double x = sum(hours);
     int n = amounts.length;
-    if (n == 0) {
-      return new PerHour(0, 0, null, null);
+    if (x < LEAST_HOURS) {
+      return new PerHour(y, n, null, null);
     }
     return new PerHour(y, n, y / x, limits(amounts, hours, counts, seed));
   }

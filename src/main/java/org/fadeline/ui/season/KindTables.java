@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.season.FeedGroup;
 import org.fadeline.analysis.season.Learned.GroupLearned;
 import org.fadeline.analysis.season.Season;
@@ -79,7 +80,7 @@ final class KindTables {
             "Fished",
             100,
             r -> r.cell().fishedHours(),
-            r -> Say.span(Math.round(r.cell().fishedHours() * 3_600_000)))
+            r -> SentenceText.minutes(r.cell().fishedHours() * 60))
         .numbers(
             "Weight an hour",
             240,
@@ -177,7 +178,7 @@ final class KindTables {
             "Middle fade",
             110,
             FadeGroup::medianMinute,
-            g -> Say.number(known(g.medianMinute())) + " min in")
+            g -> SentenceText.minutes(known(g.medianMinute())) + " in")
         .numbers(
             "Stays past plain",
             130,
@@ -187,7 +188,7 @@ final class KindTables {
             "For",
             100,
             g -> g.past().stays() == 0 ? null : (Double) g.past().minutes(),
-            g -> Say.span(Math.round(g.past().minutes() * 60_000)))
+            g -> SentenceText.minutes(g.past().minutes()))
         .numbers(
             "Gave",
             100,

@@ -43,7 +43,7 @@ final class SeasonBody implements ScreenWithBody.Body {
   private final SessionsBehind behind;
   private final SeasonPages pages;
   private final Label waiting = new Label(SeasonWords.READING);
-  private final Button begin = new Button("Choose the folder…");
+  private final Button begin = new Button("Choose a folder…");
   private final Invitation invitation =
       new Invitation(
           "A season as one",
@@ -55,7 +55,7 @@ final class SeasonBody implements ScreenWithBody.Body {
       new Label(
           "Limits at 95%, from drawing whole matches; none below "
               + Season.FEWEST_FOR_LIMITS
-              + " matches");
+              + " matches, but for what may pass for no fish at all");
   private final CheckBox teach = new CheckBox("Let reviews learn from these matches");
   private final StackPane page = new StackPane();
   private final Segments<String> pageChoice;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.fadeline.analysis.SentenceText;
 import org.fadeline.analysis.season.Season;
 import org.fadeline.analysis.season.SessionSummary;
 import org.fadeline.analysis.season.SessionSummary.LineSummary;
@@ -101,7 +102,7 @@ final class SeasonTables {
             "Fished",
             80,
             SessionSummary::fishedMinutes,
-            s -> Say.span(Math.round(s.fishedMinutes() * 60_000)))
+            s -> SentenceText.minutes(s.fishedMinutes()))
         .words("Past plain", 115, this::pastPlain)
         .words("Stands out", 330, this::standsOut);
   }
@@ -144,7 +145,7 @@ final class SeasonTables {
     Season.PastPlainTally past = season.pastPlain(session);
     return past.stays() == 0
         ? "none"
-        : Say.span(Math.round(past.minutes() * 60_000)) + ", " + Say.fish(past.fish());
+        : SentenceText.minutes(past.minutes()) + ", " + Say.fish(past.fish());
   }
 
   private String standsOut(SessionSummary session) {
@@ -165,7 +166,7 @@ final class SeasonTables {
             "Fished",
             95,
             r -> r.line().fishedMinutes(),
-            r -> Say.span(Math.round(r.line().fishedMinutes() * 60_000)))
+            r -> SentenceText.minutes(r.line().fishedMinutes()))
         .numbers("Fish", 65, r -> (double) r.line().fish(), r -> String.valueOf(r.line().fish()))
         .numbers("Weight", 110, r -> r.line().grams(), r -> Say.weight(r.line().grams(), units));
   }

@@ -147,6 +147,31 @@ class SeasonBuilderTest {
   }
 
   @Test
+  void lessThanAMinuteGivesNoRate() {
+    Season season =
+        all(
+            session(
+                "2026-06-01",
+                "Pond",
+                line("pole", new Hour(1, 0.5, 1, 500), new Hour(2, 1, 0, 0))));
+    List<Season.Cell> hours = season.lines().get(0).hours();
+    // One fish in half a minute is one fish, not 120 an hour.
+    assertEquals(new PerHour(1, 1, null, null), hours.get(0).fish());
+    assertEquals(new PerHour(500, 1, null, null), hours.get(0).weight());
+    assertEquals(0, value(hours.get(1).fish().perHour()));
+    assertEquals(40, value(season.lines().get(0).whole().fish().perHour()), 1e-9);
+  }
+
+  @Test
+  void aWaterKeepsItsCapitals() {
+    Season season =
+        all(
+            session("2026-06-01", "Great Pond ", line("pole", bites("corn", 2, 4, 6))),
+            session("2026-06-02", "great pond", line("pole", bites("corn", 8, 10, 12))));
+    assertEquals(List.of(0, 1), group(season, By.WATER, "Great Pond").sessions());
+  }
+
+  @Test
   void firstBitesArePutTogetherByLineBaitAndWater() {
     Season season =
         all(
@@ -165,9 +190,9 @@ class SeasonBuilderTest {
     assertNull(pole.curve().low());
     assertEquals(List.of(0, 1), group(season, By.BAIT, "pellets").sessions());
     assertNull(group(season, By.BAIT, "corn").curve());
-    assertEquals(3, group(season, By.WATER, "lake").tally().bites());
+    assertEquals(3, group(season, By.WATER, "Lake").tally().bites());
     // Two waters are never in one session: nothing to tell within it.
-    assertNull(group(season, By.WATER, "lake").againstOthers().chiSquare());
+    assertNull(group(season, By.WATER, "Lake").againstOthers().chiSquare());
   }
 
   /** Exponential times with a median of 10 min: 200 sessions drawn, 400 in random groups. */
