@@ -9,6 +9,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import org.fadeline.figure.TimelineLayout;
 import org.fadeline.ui.replay.Readout.Card;
 import org.jspecify.annotations.Nullable;
@@ -78,12 +79,18 @@ final class LaneCards extends Pane {
     }
   }
 
+  /** What a card's rows were last fitted for. */
+  private record Fitted(@Nullable Card card, Font font, double width, double height) {}
+
   /** One line's card. */
   private static final class CardView {
     private final Label now = new Label();
     private final Label rests = new Label();
     private final Label since = new Label();
     private final VBox box = new VBox(now, rests, since);
+    private @Nullable Card shown;
+    private @Nullable Fitted fitted;
+    private boolean cut;
     private @Nullable String lineId;
 
     CardView() {
@@ -97,19 +104,49 @@ final class LaneCards extends Pane {
       box.setAccessibleRole(AccessibleRole.TEXT);
     }
 
-    /** Shows as many rows as there is room for, the first ones first: none is cut short. */
+    /**
+     * Shows as many rows as there is room for, the first ones first: none is cut short, but the
+     * first keeps only what stands before its comma where it would be.
+     */
     void fit(double width, double height) {
+      Fitted asked = new Fitted(shown, now.getFont(), width, height);
+      if (!asked.equals(fitted)) {
+        fitted = asked;
+        fitAnew(width, height);
+      }
+    }
+
+    private void fitAnew(double width, double height) {
+      say();
       double inside = width - box.snappedLeftInset() - box.snappedRightInset();
       double left = height - box.snappedTopInset() - box.snappedBottomInset();
+      boolean first = true;
+      cut = false;
       for (Label row : List.of(now, rests, since)) {
-        double needed = row.getText().isEmpty() ? 0 : row.prefHeight(inside);
+        boolean empty = row.getText().isEmpty();
+        double needed = empty ? 0 : row.prefHeight(inside);
         // A hair more would be rounding.
-        boolean fits = needed > 0 && (row == now || needed <= left + 2);
+        boolean fits = !empty && needed <= left + 2;
+        if (first && !empty && !fits) {
+          row.setText(row.getText().split(", ", 2)[0]);
+          cut = true;
+          needed = row.prefHeight(inside);
+          fits = true;
+        }
+        first &= empty;
         row.setManaged(fits);
         row.setVisible(fits);
-        if (needed > 0) {
+        if (!empty) {
           left -= fits ? needed + box.getSpacing() : height;
         }
+      }
+    }
+
+    private void say() {
+      if (shown != null) {
+        now.setText(shown.now());
+        rests.setText(shown.rests());
+        since.setText(shown.since());
       }
     }
 
@@ -119,9 +156,14 @@ final class LaneCards extends Pane {
         box.setVisible(false);
         return;
       }
-      now.setText(card.now());
-      rests.setText(card.rests());
-      since.setText(card.since());
+      if (!card.equals(shown)) {
+        shown = card;
+        if (cut && fitted != null) {
+          fit(fitted.width, fitted.height);
+        } else {
+          say();
+        }
+      }
       box.pseudoClassStateChanged(FISHING, card.fishing());
       box.setAccessibleText(card.now() + ". " + card.rests() + ". " + card.since());
     }

@@ -107,7 +107,7 @@ public final class ReplayScreen implements Screen {
     StackPane swim = new StackPane(peg);
     swim.getStyleClass().add("panel");
     swim.setStyle("-fx-padding: 0.5em;");
-    swim.minHeightProperty().bind(view.heightProperty().multiply(0.34));
+    swim.minHeightProperty().bind(view.heightProperty().multiply(0.2));
     swim.prefHeightProperty().bind(view.heightProperty().multiply(0.44));
     VBox side = new VBox(10, swim, turns.view());
     VBox.setVgrow(turns.view(), Priority.ALWAYS);

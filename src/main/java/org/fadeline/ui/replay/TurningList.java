@@ -101,7 +101,8 @@ final class TurningList {
     VBox.setVgrow(list, Priority.ALWAYS);
     view.getChildren().addAll(head, list);
     view.getStyleClass().add("panel");
-    view.setMinHeight(0);
+    // One turning point in full, however large the letters: the peg gives way.
+    view.setStyle("-fx-min-height: 8em;");
     pace.setOnFinished(e -> comeAlong());
   }
 

@@ -1,15 +1,26 @@
 package org.fadeline.ui.replay;
 
 import static org.fadeline.ui.HandMade.minute;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import org.fadeline.analysis.Review;
+import org.fadeline.analysis.ReviewSettings;
+import org.fadeline.analysis.Reviewer;
+import org.fadeline.figure.FigureStyle;
+import org.fadeline.figure.Theme;
+import org.fadeline.figure.TimelineFigure;
+import org.fadeline.model.Units;
+import org.fadeline.ui.HandMade;
 import org.fadeline.ui.WindowHarness;
+import org.fadeline.ui.replay.Readout.Card;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -31,15 +42,46 @@ class LaneCardsTest extends WindowHarness {
     }
   }
 
+  /** In a lane too low for two rows a line left says when, not half of how long ago. */
+  @Test
+  void wordsThatHaveNoRoomAreLeftOutWhole() {
+    LaneCards cards = new LaneCards();
+    robot.interact(
+        () -> {
+          new Scene(cards);
+          Review review = Reviewer.review(HandMade.session(), ReviewSettings.DEFAULT);
+          FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
+          cards.follow(new TimelineFigure(review, style).layout(700, 70));
+          cards.show(List.of(new Card("short", false, "left 10:25, rested 2 h 35 min", "", "")));
+          settle(cards);
+        });
+    assertEquals(List.of("left 10:25"), rows(cards));
+    robot.interact(
+        () ->
+            cards.show(List.of(new Card("short", false, "left 10:25, rested 2 h 36 min", "", ""))));
+    assertEquals(List.of("left 10:25"), rows(cards), "other words, as long as those before");
+  }
+
+  private static void settle(LaneCards cards) {
+    cards.resize(130, 70);
+    cards.applyCss();
+    cards.layout();
+  }
+
+  private static List<String> rows(LaneCards cards) {
+    return rows((VBox) cards.getChildrenUnmodifiable().get(0));
+  }
+
+  private static List<String> rows(VBox card) {
+    return card.getChildren().stream()
+        .filter(row -> row.isVisible() && row.isManaged())
+        .map(row -> ((Label) row).getText())
+        .toList();
+  }
+
   private Set<List<String>> shown() {
     return robot.lookup(".lane-card").queryAllAs(VBox.class).stream()
-        .map(VBox::getChildren)
-        .map(
-            rows ->
-                rows.stream()
-                    .filter(row -> row.isVisible() && row.isManaged())
-                    .map(row -> ((Label) row).getText())
-                    .toList())
+        .map(LaneCardsTest::rows)
         .collect(Collectors.toSet());
   }
 }
