@@ -186,12 +186,13 @@ public final class ReplayScreen implements Screen {
       Range range = whole();
       boolean another = !open.source().equals(shownOf);
       shownOf = open.source();
-      if (another) {
+      if (another && figure != null && !figure.review().session().equals(open.session())) {
         figure = null;
-        redraw();
+        drawn = null;
       }
       if (another || !range.holds(shown.from()) || !range.holds(shown.to())) {
         shown = range;
+        redraw();
       }
       showPeg();
     }
