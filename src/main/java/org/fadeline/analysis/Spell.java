@@ -36,9 +36,10 @@ public record Spell(
    * @param session the session the spell is of
    */
   public @Nullable String reasonForLeaving(Session session) {
-    for (SessionEvent event : session.events()) {
+    for (SessionEvent event :
+        SortedLists.between(session.events(), SessionEvent::at, span.to(), span.to())) {
       boolean here = event.lineId() == null || event.lineId().equals(lineId);
-      if (event.at() == span.to() && here && event instanceof SessionEvent.Move move) {
+      if (here && event instanceof SessionEvent.Move move) {
         return move.reason();
       }
     }

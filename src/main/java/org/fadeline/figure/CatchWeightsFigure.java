@@ -110,6 +110,10 @@ public final class CatchWeightsFigure extends StyledFigure {
     }
   }
 
+  private static int column(Plot plot, FigureText words, double grams, double radius) {
+    return (int) ((plot.x(words.axisWeight(grams)) - plot.area.getX()) / (2 * radius));
+  }
+
   private void paintRow(Plot plot, FigureText words, int index, double middle, double row) {
     Pen pen = plot.pen;
     double badge = pen.badge(index, 12, middle);
@@ -133,15 +137,19 @@ public final class CatchWeightsFigure extends StyledFigure {
     }
     double radius = Math.min(4.5, row / 7);
     int[] stacked = new int[(int) (plot.area.getWidth() / (2 * radius)) + 2];
-    double half = row / 2 - radius - 2;
+    int highest = 0;
     for (double each : sorted) {
+      highest = Math.max(highest, ++stacked[column(plot, words, each, radius)]);
+    }
+    // More than fit are all drawn closer together, so that a higher pile is still of more fish.
+    double half = row / 2 - radius - 2;
+    double apart = Math.min(2 * radius, half / Math.max(1, highest / 2));
+    Arrays.fill(stacked, 0);
+    for (double each : sorted) {
+      int level = stacked[column(plot, words, each, radius)]++;
+      double offset = (level % 2 == 0 ? 1 : -1) * ((level + 1) / 2) * apart;
       double x = plot.x(words.axisWeight(each));
-      int column = (int) ((x - plot.area.getX()) / (2 * radius));
-      int level = stacked[column]++;
-      double offset = (level % 2 == 0 ? 1 : -1) * ((level + 1) / 2) * 2 * radius;
-      // More than fit are drawn closer together, none is left out.
-      double y = middle + Math.max(-half, Math.min(half, offset));
-      pen.disc(pen.theme.line(index), x, y, radius - 0.4);
+      pen.disc(pen.theme.line(index), x, middle + offset, radius - 0.4);
     }
     double median = plot.x(words.axisWeight(sorted[sorted.length / 2]));
     pen.fill(pen.theme.ink(), median - 1, middle - row * 0.36, 2, row * 0.72);

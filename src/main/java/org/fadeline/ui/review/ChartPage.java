@@ -1,5 +1,6 @@
 package org.fadeline.ui.review;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
@@ -9,6 +10,7 @@ import org.fadeline.figure.Figure;
 import org.fadeline.ui.control.Nodes;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.control.table.DataTable;
+import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
 /** A chart, and below it the tables that hold everything on it. */
@@ -47,8 +49,19 @@ final class ChartPage {
     return scroll;
   }
 
-  void show(@Nullable Figure figure) {
-    Nodes.show(canvas, figure != null);
-    canvas.show(figure == null ? null : figure::paint, figure == null ? "" : figure.description());
+  /** Shows no chart. */
+  void showNone() {
+    Nodes.show(canvas, false);
+    canvas.show(null, "");
+  }
+
+  /**
+   * Shows a chart.
+   *
+   * @param ahead draws it off the window's thread, or null where it is drawn within a frame
+   */
+  void show(Supplier<Figure> figure, @Nullable TaskService ahead) {
+    Nodes.show(canvas, true);
+    canvas.showFigure(figure, ahead);
   }
 }

@@ -1,6 +1,7 @@
 package org.fadeline.ui.review;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
@@ -9,6 +10,7 @@ import org.fadeline.analysis.LineReview;
 import org.fadeline.analysis.Review;
 import org.fadeline.figure.CatchWeightsFigure;
 import org.fadeline.figure.FeedResponseFigure;
+import org.fadeline.figure.Figure;
 import org.fadeline.figure.FigureStyle;
 import org.fadeline.figure.Knowledge;
 import org.fadeline.figure.MatchPageFigure;
@@ -20,6 +22,7 @@ import org.fadeline.ui.control.Say;
 import org.fadeline.ui.control.form.Worded;
 import org.fadeline.ui.control.picture.FigureCanvas;
 import org.fadeline.ui.state.TalkTray;
+import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
 /** The charts of a review with their tables; a chart is left out where it would be empty. */
@@ -27,6 +30,11 @@ final class ChartPages {
   private static final double PAGE_WIDTH = 620;
 
   private final ComboBox<LineReview> responseLine = new ComboBox<>();
+
+  /** Events whose charts are drawn within a frame. */
+  private static final int MOST_AT_ONCE = 2000;
+
+  private final TaskService tasks;
   private final FirstBitePage firstBites = new FirstBitePage();
   private final ChartPage response;
   private final ChartPage quarters;
@@ -37,7 +45,8 @@ final class ChartPages {
   private @Nullable Review review;
   private @Nullable FigureStyle style;
 
-  ChartPages(LineTables tables) {
+  ChartPages(LineTables tables, TaskService tasks) {
+    this.tasks = tasks;
     response = new ChartPage(tables.response).under(responseLine);
     quarters = new ChartPage(tables.quarters);
     fish = new ChartPage(tables.fish);
@@ -99,9 +108,9 @@ final class ChartPages {
     }
     boolean caught = newReview.summary().caught().landed() > 0;
     boolean weights = newReview.summary().caught().weightG() > 0;
-    quarters.show(caught ? new QuarterHourFigure(newReview, newStyle) : null);
-    fish.show(weights ? new CatchWeightsFigure(newReview, newStyle) : null);
-    weight.show(weights ? new WeightFigure(newReview, newStyle, Knowledge.hindsight()) : null);
+    show(quarters, caught, () -> new QuarterHourFigure(newReview, newStyle));
+    show(fish, weights, () -> new CatchWeightsFigure(newReview, newStyle));
+    show(weight, weights, () -> new WeightFigure(newReview, newStyle, Knowledge.hindsight()));
     showPage(new MatchPageFigure(newReview, newStyle));
     LineReview before = responseLine.getValue();
     responseLine
@@ -126,16 +135,31 @@ final class ChartPages {
     page.setPrefSize(width, width / figure.aspect());
     page.setMinSize(width, width / figure.aspect());
     page.setMaxSize(width, width / figure.aspect());
-    page.show(figure::paint, figure.description());
+    page.showFigure(() -> figure, ahead());
+  }
+
+  private void show(ChartPage chart, boolean any, Supplier<Figure> figure) {
+    if (any) {
+      chart.show(figure, ahead());
+    } else {
+      chart.showNone();
+    }
+  }
+
+  /** Returns what draws charts of so many events that a frame would not do, or null. */
+  private @Nullable TaskService ahead() {
+    Review now = review;
+    return now != null && now.session().events().size() > MOST_AT_ONCE ? tasks : null;
   }
 
   private void showResponse() {
     Review now = review;
     FigureStyle look = style;
     LineReview line = responseLine.getValue();
-    response.show(
-        now == null || look == null || line == null
-            ? null
-            : new FeedResponseFigure(now, line.line().id(), look));
+    if (now == null || look == null || line == null) {
+      response.showNone();
+    } else {
+      response.show(() -> new FeedResponseFigure(now, line.line().id(), look), null);
+    }
   }
 }

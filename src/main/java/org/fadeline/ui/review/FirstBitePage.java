@@ -119,10 +119,11 @@ final class FirstBitePage {
     style = newStyle;
     List<LineReview> all = newReview == null ? List.of() : newReview.lines();
     boolean fished = all.stream().anyMatch(l -> !l.firstBite().rows().isEmpty());
-    page.show(
-        newReview == null || newStyle == null || !fished
-            ? null
-            : new FirstBiteFigure(newReview, newStyle, clock));
+    if (newReview == null || newStyle == null || !fished) {
+      page.showNone();
+    } else {
+      page.show(() -> new FirstBiteFigure(newReview, newStyle, clock), null);
+    }
     Nodes.show(choice, fished);
     lines.show(all);
     List<StepRow> rows = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.fadeline.ui.review;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -37,13 +38,15 @@ final class ReviewBody implements ScreenWithBody.Body {
   private final PreferenceStore preferences;
   private final Navigation navigation;
   private final BorderPane view = new BorderPane();
+  private boolean visible;
+  private boolean stale = true;
   private final Label totals = new Label();
   private final Label from = new Label();
   private final LessonCards lessons = new LessonCards(this::replay);
   private final EvidencePane evidence = new EvidencePane();
   private final StayList stays = new StayList(this::evidenceOf, this::replay);
   private final LineTables tables = new LineTables(this::replay);
-  private final ChartPages charts = new ChartPages(tables);
+  private final ChartPages charts;
   private final RecordPane record;
   private final SettingsPage settings;
   private final Map<String, Node> pages = new LinkedHashMap<>();
@@ -54,6 +57,7 @@ final class ReviewBody implements ScreenWithBody.Body {
   ReviewBody(
       Workbench bench, PreferenceStore preferences, Navigation navigation, PathChooser paths) {
     this.bench = bench;
+    charts = new ChartPages(tables, bench.tasks());
     this.preferences = preferences;
     this.navigation = navigation;
     record = new RecordPane(this::replay);
@@ -73,7 +77,10 @@ final class ReviewBody implements ScreenWithBody.Body {
     pictures = new PictureMenu(bench, preferences, paths, () -> charts.picture(choiceNow()));
     pictures.on(page);
     layOut();
-    Watch.part(bench.stateProperty(), s -> s.review(), status -> show(status.latest()));
+    Watch.part(
+        bench.stateProperty(),
+        s -> List.of(Optional.ofNullable(s.review().latest()), s.choices().units()),
+        part -> changed());
     Watch.part(preferences.property(), p -> List.of(p.look(), p.textPercent()), p -> restyle());
     open(ReviewScreen.PAGES.get(0));
   }
@@ -165,6 +172,21 @@ final class ReviewBody implements ScreenWithBody.Body {
     Review review = bench.state().review().latest();
     if (review != null) {
       evidence.show(review, stay, style());
+    }
+  }
+
+  void shown(boolean nowShown) {
+    visible = nowShown;
+    if (visible && stale) {
+      changed();
+    }
+  }
+
+  /** What nobody looks at is put together once somebody does: after an edit that takes a while. */
+  private void changed() {
+    stale = !visible;
+    if (visible) {
+      show(bench.state().review().latest());
     }
   }
 

@@ -52,6 +52,12 @@ public final class ReviewScreen extends ScreenWithBody<ReviewBody> {
   }
 
   @Override
+  public void shown(boolean shown) {
+    super.shown(shown);
+    bodyIfMade().ifPresent(body -> body.shown(shown));
+  }
+
+  @Override
   public List<Command> commands() {
     List<Command> all =
         new ArrayList<>(Command.numbered("Review", PAGES, "Alt+", page -> body().open(page)));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import javafx.animation.AnimationTimer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -30,13 +31,19 @@ import org.jspecify.annotations.Nullable;
 
 /** Every stay in time order: what it paid, whether it faded, when that was plain, what it took. */
 final class StayList {
+  /** Cards made when a review is shown; more are made one frame after the other. */
+  private static final int AT_ONCE = 10;
+
+  private static final int EACH_FRAME = 2;
+
   private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
 
   private final VBox view = new VBox();
   private final VBox findings = new VBox();
   private final Consumer<StayOrGo> choose;
   private final LongConsumer replay;
-  private List<VBox> cards = List.of();
+  private final List<VBox> cards = new ArrayList<>();
+  private @Nullable Rest rest;
 
   /** Start of the stay looked at, epoch milliseconds: it is kept when the review comes anew. */
   private long chosenFrom = Long.MIN_VALUE;
@@ -66,24 +73,62 @@ final class StayList {
   }
 
   void show(@Nullable Review review, Units units) {
-    List<VBox> made = new ArrayList<>();
-    if (review != null) {
-      for (StayOrGo stay : review.stays()) {
-        made.add(card(review, stay, units));
-      }
+    cards.clear();
+    findings.getChildren().clear();
+    Rest before = rest;
+    if (before != null) {
+      before.stop();
     }
-    cards = made;
-    findings.getChildren().setAll(made);
-    if (review != null && made.isEmpty()) {
+    List<StayOrGo> stays = review == null ? List.of() : review.stays();
+    if (review != null) {
+      Rest fresh = new Rest(review, units);
+      rest = fresh;
+      fresh.add(AT_ONCE);
+    }
+    if (review != null && stays.isEmpty()) {
       Label none = new Label("No line was fished in this record, so there is nothing to judge.");
       none.setWrapText(true);
       none.getStyleClass().add("quiet");
       none.setStyle("-fx-padding: 1em;");
       findings.getChildren().setAll(none);
     }
-    if (review != null && !made.isEmpty()) {
-      List<Long> starts = review.stays().stream().map(s -> s.spell().span().from()).toList();
-      look(review.stays(), Math.max(0, starts.indexOf(chosenFrom)));
+    if (!stays.isEmpty()) {
+      List<Long> starts = stays.stream().map(s -> s.spell().span().from()).toList();
+      look(stays, Math.max(0, starts.indexOf(chosenFrom)));
+    }
+  }
+
+  /** Adds cards: of hundreds of stays those that are seen first, and then a few in each frame. */
+  private final class Rest extends AnimationTimer {
+    private final Review review;
+    private final Units units;
+
+    Rest(Review review, Units units) {
+      this.review = review;
+      this.units = units;
+    }
+
+    @Override
+    public void handle(long now) {
+      add(EACH_FRAME);
+    }
+
+    void add(int many) {
+      List<StayOrGo> stays = review.stays();
+      List<VBox> more = new ArrayList<>();
+      for (StayOrGo stay :
+          stays.subList(cards.size(), Math.min(stays.size(), cards.size() + many))) {
+        VBox card = card(review, stay, units);
+        card.pseudoClassStateChanged(CURRENT, stay.spell().span().from() == chosenFrom);
+        more.add(card);
+      }
+      cards.addAll(more);
+      findings.getChildren().addAll(more);
+      if (cards.size() < stays.size()) {
+        start();
+      } else {
+        stop();
+      }
     }
   }
 

@@ -225,16 +225,6 @@ final class SeasonPages {
   }
 
   private void draw(FigureCanvas canvas, Figure figure) {
-    if (state.season().sessions().size() < MANY) {
-      canvas.show(figure::paint, figure.description());
-    } else {
-      // What the picture shows in words takes a pass over all sessions too.
-      canvas.showAhead(figure::paint, figure.title(), new FigureCanvas.Ahead(tasks, true));
-      tasks.submit(
-          "words of " + canvas.getId(),
-          "Describing the picture",
-          progress -> figure.description(),
-          new TaskService.Answer<>(canvas::setAccessibleText, failure -> {}));
-    }
+    canvas.showFigure(() -> figure, state.season().sessions().size() < MANY ? null : tasks);
   }
 }

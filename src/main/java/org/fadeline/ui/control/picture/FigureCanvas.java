@@ -5,6 +5,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.nio.IntBuffer;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.image.Image;
@@ -13,6 +14,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Pane;
 import javafx.stage.Window;
+import org.fadeline.figure.Figure;
 import org.fadeline.ui.state.TaskService;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 public final class FigureCanvas extends Pane {
   /** The largest side of a canvas, pixels: beyond the texture limit a canvas throws. */
   private static final double LARGEST = 8192;
+
+  private static final String MADE = "-made";
 
   private final Canvas canvas = new Canvas();
   private static final AtomicLong CANVASES = new AtomicLong();
@@ -64,6 +68,7 @@ public final class FigureCanvas extends Pane {
     TaskService before = tasks;
     if (before != null) {
       before.cancel(channel);
+      before.cancel(channel + MADE);
       tasks = null;
     }
   }
@@ -85,6 +90,37 @@ public final class FigureCanvas extends Pane {
     setAccessibleText(description);
     redraw();
   }
+
+  /**
+   * Shows a figure: at once, or made, put in words and drawn off the window's thread where any of
+   * that takes longer than a frame. What was shown stays until then.
+   *
+   * @param figure makes the figure
+   * @param ahead does it off the window's thread, or null to do it at once
+   */
+  public void showFigure(Supplier<Figure> figure, @Nullable TaskService ahead) {
+    if (ahead == null) {
+      Figure made = figure.get();
+      show(made::paint, made.description());
+      return;
+    }
+    stopAhead();
+    tasks = ahead;
+    ahead.submit(
+        channel + MADE,
+        "Drawing",
+        progress -> {
+          Figure made = figure.get();
+          return new Made(made, made.description());
+        },
+        new TaskService.Answer<>(
+            made -> showAhead(made.figure::paint, made.words, new Ahead(ahead, true)),
+            // Better late than not at all, and told like any fault of this thread.
+            failure -> showFigure(figure, null)));
+  }
+
+  /** A figure with what it shows in words. */
+  private record Made(Figure figure, String words) {}
 
   /**
    * How something is drawn off the window's thread.
