@@ -226,13 +226,20 @@ final class FadePainter {
       return;
     }
     Rectangle2D area = lane.rate();
+    // Words longer than the stay they tell of reach over what is not theirs.
+    double stay =
+        clamp(layout.axis.x(shown.spell.span().to()))
+            - clamp(layout.axis.x(shown.spell.span().from()));
     List<String> said = List.of();
     Rectangle2D best = null;
     double least = Double.MAX_VALUE;
     for (int i = 0; i < shown.words.size(); i++) {
       List<String> rows = shown.words.get(i);
       Rectangle2D place = place(rows, clamp(anchor), left, right, area);
-      double cost = place == null ? Double.MAX_VALUE : crossed(place) + i * SHORTER_COSTS;
+      double cost =
+          place == null
+              ? Double.MAX_VALUE
+              : crossed(place) + i * SHORTER_COSTS + Math.max(0, place.getWidth() - stay);
       if (place != null && cost < least) {
         least = cost;
         best = place;

@@ -51,9 +51,7 @@ final class MarkPainter {
         paintPattern(event.at(), Math.round(pattern.everySeconds() * 1000), end, top);
       }
     }
-    for (Rectangle2D run : places.feedRuns(axis.from(), axis.to())) {
-      pen.fill(pen.theme.ink(), run);
-    }
+    places.feeds(axis.from(), axis.to()).forEach(this::paint);
   }
 
   private void paintPattern(long from, long everyMillis, long until, double top) {

@@ -73,30 +73,12 @@ final class MarkPlaces {
     return STEP_SECONDS[STEP_SECONDS.length - 1] * 1000L;
   }
 
-  /** Returns the feeds from one instant to another, both included. */
+  /** Returns the feeds from one instant to another, both included; a crowd is a column. */
   List<Mark> feeds(long from, long to) {
-    return record.feeds.slice(from, to).stream()
-        .map(e -> new Mark(Sort.FEED, List.of(e), feed(e)))
-        .toList();
-  }
-
-  /**
-   * Returns the ground that feeds cover from one instant to another, both included: where one lies
-   * on the next they are one piece, however many there are.
-   */
-  List<Rectangle2D> feedRuns(long from, long to) {
-    List<Rectangle2D> runs = new ArrayList<>();
-    Rectangle2D run = null;
-    for (SessionEvent event : record.feeds.slice(from, to)) {
-      Rectangle2D mark = feed(event);
-      if (run != null && mark.getX() <= run.getMaxX()) {
-        run.setRect(run.getX(), run.getY(), mark.getMaxX() - run.getX(), run.getHeight());
-      } else {
-        run = mark;
-        runs.add(run);
-      }
-    }
-    return runs;
+    List<Mark> marks = new ArrayList<>();
+    long start = Math.floorDiv(from, step) * step;
+    addInSteps(marks, Sort.FEED, record.feeds.slice(start, to), from);
+    return marks;
   }
 
   /**
@@ -126,7 +108,7 @@ final class MarkPlaces {
 
   /** Adds sparse steps mark by mark, dense ones as a column at the step's end. */
   private void addInSteps(List<Mark> marks, Sort sort, List<SessionEvent> events, long from) {
-    int most = sort == Sort.FISH ? MOST_APART : MOST_TICKS_APART;
+    int most = sort == Sort.TICK ? MOST_TICKS_APART : MOST_APART;
     int i = 0;
     while (i < events.size()) {
       long start = Math.floorDiv(events.get(i).at(), step) * step;
@@ -136,13 +118,18 @@ final class MarkPlaces {
       }
       List<SessionEvent> together = events.subList(i, next);
       if (next - i > most) {
-        long end = record.endOfStay(events.get(next - 1).at(), start + step);
+        long last = events.get(next - 1).at();
+        long end = record.endOfStay(last, start + step);
+        if (sort == Sort.FEED) {
+          // A line is fed while it is not fished, up to the end: the last column stays in sight.
+          end =
+              Math.max(last, Math.min(end, layout.instantAt(layout.axis.right() - columnWidth())));
+        }
         marks.add(new Mark(sort, together, column(sort, end, next - i)));
       } else {
         for (SessionEvent event : together) {
           if (event.at() >= from) {
-            Shape shape = sort == Sort.FISH ? fish(event) : tick(event);
-            marks.add(new Mark(sort, List.of(event), shape));
+            marks.add(new Mark(sort, List.of(event), single(sort, event)));
           }
         }
       }
@@ -150,9 +137,20 @@ final class MarkPlaces {
     }
   }
 
+  private Shape single(Sort sort, SessionEvent event) {
+    return switch (sort) {
+      case FEED -> feed(event);
+      case FISH -> fish(event);
+      case TICK, FLOOR -> tick(event);
+    };
+  }
+
   private Rectangle2D feed(SessionEvent event) {
-    double tall = lane.header().getHeight() > 0 ? 10 : 5;
-    return new Rectangle2D.Double(layout.axis.x(event.at()), lane.plot().getY(), 2.2, tall);
+    return new Rectangle2D.Double(layout.axis.x(event.at()), lane.plot().getY(), 2.2, feedHeight());
+  }
+
+  private double feedHeight() {
+    return lane.header().getHeight() > 0 ? 10 : 5;
   }
 
   private Shape tick(SessionEvent event) {
@@ -210,6 +208,10 @@ final class MarkPlaces {
   private Shape column(Sort sort, long end, int count) {
     double x = layout.axis.x(end);
     double share = columnShare(count);
+    if (sort == Sort.FEED) {
+      double tall = feedHeight() * (0.7 + 0.9 * share);
+      return new Rectangle2D.Double(x, lane.plot().getY(), columnWidth(), tall);
+    }
     if (sort == Sort.FISH) {
       double tall = stringHeight() * share;
       return new Rectangle2D.Double(x, lane.stringY() - tall / 2, columnWidth(), tall);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Area;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
@@ -193,25 +192,51 @@ class MarkPickTest {
     assertEquals(0, far, id + " has no ring elsewhere");
   }
 
-  /** Of thousands of feeds that lie on each other one piece is drawn, neither more nor less. */
+  /** Of thousands of feeds none is left out: each is in one mark, and a crowd is a column. */
   @Test
-  void crowdedFeedsAreDrawnAsWhatTheyCover() {
+  void crowdedFeedsAreCountedInColumnsThatTellWhatTheyHold() {
     Session large = LargeSessions.of(20_000, 5);
     TimelineFigure figure =
         new TimelineFigure(Reviewer.review(large, ReviewSettings.DEFAULT), STYLE);
     TimelineLayout layout = figure.layout(1000, 500);
+    int columns = 0;
     for (TimelineLayout.Lane lane : layout.lanes()) {
-      MarkPlaces places = new MarkPlaces(layout, lane, layout.record(lane));
-      List<MarkPlaces.Mark> feeds = places.feeds(layout.axis.from(), layout.axis.to());
-      Area marks = new Area();
-      feeds.forEach(mark -> marks.add(new Area(mark.shape())));
-      Area runs = new Area();
-      List<Rectangle2D> pieces = places.feedRuns(layout.axis.from(), layout.axis.to());
-      pieces.forEach(piece -> runs.add(new Area(piece)));
-      assertEquals(marks.getBounds2D(), runs.getBounds2D());
-      runs.exclusiveOr(marks);
-      assertTrue(runs.isEmpty() || runs.getBounds2D().getWidth() < 1e-6, "the same ground");
-      assertTrue(pieces.size() * 20 < feeds.size(), pieces.size() + " of " + feeds.size());
+      LaneRecord record = layout.record(lane);
+      MarkPlaces places = new MarkPlaces(layout, lane, record);
+      long from = layout.axis.from();
+      long to = layout.axis.to();
+      List<MarkPlaces.Mark> feeds = places.feeds(from, to);
+      List<SessionEvent> told = feeds.stream().flatMap(m -> m.events().stream()).toList();
+      assertEquals(record.feeds.slice(from, to), told);
+      for (MarkPlaces.Mark mark : feeds) {
+        if (mark.isColumn()) {
+          columns++;
+          Rectangle2D box = mark.shape().getBounds2D();
+          assertTrue(layout.instantAt(box.getX()) >= told(mark) - 500, "not before its last feed");
+          assertTrue(box.getX() < layout.plotArea().getMaxX(), "in sight");
+          Hit hit = hitIn(layout, box, mark.events().get(0).id());
+          assertEquals(mark.events().stream().map(SessionEvent::id).toList(), hit.events());
+          assertTrue(hit.rows().contains("fed " + mark.events().size()), hit::toString);
+        }
+      }
     }
+    assertTrue(columns > 20, columns + " columns");
+  }
+
+  /** Somewhere in its box a column is what the pointer finds, though the next feed lies over it. */
+  private static Hit hitIn(TimelineLayout layout, Rectangle2D box, String first) {
+    for (double x = box.getX() + 0.5; x < box.getMaxX(); x += 0.5) {
+      for (double y = box.getY() + 0.5; y < box.getMaxY(); y += 1) {
+        Hit hit = layout.at(x, y, Knowledge.hindsight()).orElseThrow();
+        if (hit.kind() == Hit.Kind.COLUMN && hit.id().equals(first)) {
+          return hit;
+        }
+      }
+    }
+    throw new AssertionError("the column of " + first + " is not found");
+  }
+
+  private static long told(MarkPlaces.Mark mark) {
+    return mark.events().get(mark.events().size() - 1).at();
   }
 }

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -52,6 +53,17 @@ class TransportTest extends WindowHarness {
 
   private void seek(double minute) {
     robot.interact(() -> bench.transport().seek(minute(minute)));
+  }
+
+  @Test
+  void aQuietLineCautionsOfPowerLines() {
+    String caution = "Keep 30 m from power lines";
+    assertTrue(
+        robot
+            .lookup((Node n) -> n instanceof Label l && l.getText().startsWith(caution))
+            .tryQuery()
+            .filter(n -> n.isVisible() && n.getScene() != null)
+            .isPresent());
   }
 
   @Test

@@ -79,7 +79,7 @@ public final class IntervalChart implements FigureCanvas.Painter {
     double most = rows.stream().mapToDouble(Row::high).max().orElse(1);
     double middle = rows.stream().mapToDouble(Row::value).max().orElse(1);
     // One wide interval must not squeeze the rest: it then runs off the edge, and says so.
-    double end = Math.max(1e-9, Math.min(most, middle * 3.2));
+    double end = middle > 0 ? Math.min(most, middle * 3.2) : most > 0 ? most : 1;
     double step = step(end);
     double bottom = rows.size() * ROW * scale;
     Font small = Type.regular(12 * scale);
