@@ -76,7 +76,7 @@ public record Review(
     ESTIMATED("estimated"),
     /** Read off scales, fish by fish. */
     WEIGHED("weighed"),
-    /** Estimates scaled to the weigh-in. */
+    /** Estimates scaled to the weigh-in: a word of the format, which this program never writes. */
     SCALED("scaled");
 
     private final String word;

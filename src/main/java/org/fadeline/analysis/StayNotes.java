@@ -3,6 +3,7 @@ package org.fadeline.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.fadeline.analysis.Effort.LineEffort;
 import org.fadeline.analysis.StayOrGo.OtherLine;
 import org.fadeline.analysis.StayOrGo.PastPlain;
@@ -20,10 +21,9 @@ final class StayNotes {
    */
   private static final double HALVING_MINUTES = 2400;
 
-  /** How often lines that had not faded yet were called, on simulated ones watched to a change. */
-  private static final String FALSE_CALLS =
-      "Looking again every minute finds more that is not there than looking once: of simulated"
-          + " lines that had not faded yet, 1 to 4 in 100 were called.";
+  /** How many of 100 lines that had not faded yet were called, on simulated ones: by level. */
+  private static final Map<Double, String> FALSE_CALLS =
+      Map.of(ReviewSettings.PROBABLE_FROM, "16 to 22", ReviewSettings.MARKED_FROM, "3 to 4");
 
   private final SentenceText words;
   private final Fades fades;
@@ -86,9 +86,22 @@ final class StayNotes {
     } else {
       notes.add("It took until then to be plain because few bites say little: that is no fault.");
     }
-    if (fade.call().level() == ReviewSettings.MARKED_FROM) {
-      notes.add(FALSE_CALLS);
-    }
+    notes.add(falseCalls(fade.call().level()));
+  }
+
+  /** Watched to their change minute by minute, as the methods document tells. */
+  private static String falseCalls(double level) {
+    String tried = FALSE_CALLS.get(level);
+    return "Looking again every minute finds more that is not there than looking once: of simulated"
+        + " lines that had not faded yet, "
+        + (tried == null
+            ? String.format(
+                Locale.ROOT,
+                "%s in 100 were called at 50%% and %s at 80%%; at %.0f%% it was not tried.",
+                FALSE_CALLS.get(ReviewSettings.PROBABLE_FROM),
+                FALSE_CALLS.get(ReviewSettings.MARKED_FROM),
+                100 * level)
+            : tried + " in 100 were called.");
   }
 
   /** A quiet record of a slow line says little either way. */

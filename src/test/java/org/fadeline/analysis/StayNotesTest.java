@@ -31,13 +31,23 @@ class StayNotesTest {
 
   private static Fade fade(
       double probability, String at, @Nullable String plainAt, double after, double going) {
+    return fade(probability, at, plainAt, after, going, 0.8);
+  }
+
+  private static Fade fade(
+      double probability,
+      String at,
+      @Nullable String plainAt,
+      double after,
+      double going,
+      double level) {
     Fade.Moment moment =
         new Fade.Moment(Log.millis(at), Log.millis(at), Log.millis(at), 0.9, List.of());
     return new Fade(
         0,
         probability,
         moment,
-        new Fade.Call(plainAt == null ? null : Log.millis(plainAt), 0.8, List.of()),
+        new Fade.Call(plainAt == null ? null : Log.millis(plainAt), level, List.of()),
         new Fade.Strength(going, 3.0, 1, Fade.Shape.STEP, after),
         "Faded");
   }
@@ -76,7 +86,22 @@ class StayNotesTest {
     assertEquals(
         "It took until then to be plain because few bites say little: that is no fault.",
         later.get(1));
-    assertTrue(later.get(2).contains("1 to 4 in 100"), later.get(2));
+  }
+
+  /** The shares of the methods document, at the levels that were tried; at others it says so. */
+  @Test
+  void howManyAreCalledThatAreNotThereIsToldAtEveryLevel() {
+    assertTrue(falseCalls(0.8).endsWith(", 3 to 4 in 100 were called."), falseCalls(0.8));
+    assertTrue(falseCalls(0.5).endsWith(", 16 to 22 in 100 were called."), falseCalls(0.5));
+    assertTrue(
+        falseCalls(0.65)
+            .endsWith(
+                ", 16 to 22 in 100 were called at 50% and 3 to 4 at 80%; at 65% it was not tried."),
+        falseCalls(0.65));
+  }
+
+  private static String falseCalls(double level) {
+    return of(fade(0.9, "10:40", "11:05", 45, 15, level), null).get(2);
   }
 
   /** 300 bait minutes on either side at 8 an hour, so 160 at 15. */

@@ -33,7 +33,7 @@ final class StoreOpener {
       byte[] journal = settings.storage().read(files.journal());
       if (reason == null && journal != null && JournalContent.isNewer(journal)) {
         reason =
-            "The journal beside this session was written by a newer version of Fadeline. The session"
+            "The journal beside this match was written by a newer version of Fadeline. The match"
                 + " opens for reading only, without what that journal holds.";
       }
       Recovery.Result state =

@@ -13,7 +13,6 @@ import java.util.concurrent.TimeoutException;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
-import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.scene.control.skin.VirtualFlow;
 import javafx.stage.Stage;
@@ -23,6 +22,7 @@ import org.fadeline.model.Stamp;
 import org.fadeline.ui.HandMade;
 import org.fadeline.ui.state.FakeDesk;
 import org.fadeline.ui.state.Workbench;
+import org.fadeline.ui.window.ThemedScene;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -43,10 +43,7 @@ class TurningListTest {
       new Handler() {
         @Override
         public void publish(LogRecord entry) {
-          // The bare scene has no style sheet: of that nothing is asked here.
-          if (!"javafx.css".equals(entry.getLoggerName())) {
-            logged.add(entry.getLoggerName() + ": " + entry.getMessage());
-          }
+          logged.add(entry.getLoggerName() + ": " + entry.getMessage());
         }
 
         @Override
@@ -77,7 +74,7 @@ class TurningListTest {
     Logger.getLogger("").addHandler(listener);
     TurningList made = new TurningList(bench);
     turns = made;
-    stage.setScene(new Scene(made.view(), 320, 300));
+    stage.setScene(ThemedScene.of(made.view(), 320, 300));
     stage.show();
   }
 
