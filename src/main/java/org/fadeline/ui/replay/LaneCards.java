@@ -99,6 +99,10 @@ final class LaneCards extends Pane {
       rests.setWrapText(true);
       since.getStyleClass().add("quiet");
       since.setWrapText(true);
+      for (Label row : List.of(now, rests, since)) {
+        // A box a hair too low would take a whole line of words from a row.
+        row.setMinHeight(USE_PREF_SIZE);
+      }
       box.getStyleClass().add("lane-card");
       box.setAlignment(Pos.CENTER_LEFT);
       box.setAccessibleRole(AccessibleRole.TEXT);

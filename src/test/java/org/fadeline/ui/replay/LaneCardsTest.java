@@ -11,7 +11,6 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
 import org.fadeline.figure.FigureStyle;
@@ -29,6 +28,11 @@ import org.testfx.util.WaitForAsyncUtils;
 /** What stands at the end of a lane. */
 @ExtendWith(ApplicationExtension.class)
 class LaneCardsTest extends WindowHarness {
+  private static final TimelineFigure TIMELINE =
+      new TimelineFigure(
+          Reviewer.review(HandMade.session(), ReviewSettings.DEFAULT),
+          FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES));
+
   /** A row without words takes no room from those that have some. */
   @Test
   void aLineNotFishedYetSaysSoHoweverLowItsLane() {
@@ -49,9 +53,7 @@ class LaneCardsTest extends WindowHarness {
     robot.interact(
         () -> {
           new Scene(cards);
-          Review review = Reviewer.review(HandMade.session(), ReviewSettings.DEFAULT);
-          FigureStyle style = FigureStyle.of(Theme.LIGHT, Units.LB_OZ_AND_METRES);
-          cards.follow(new TimelineFigure(review, style).layout(700, 70));
+          cards.follow(TIMELINE.layout(700, 70));
           cards.show(List.of(new Card("short", false, "left 10:25, rested 2 h 35 min", "", "")));
           settle(cards);
         });
@@ -60,6 +62,38 @@ class LaneCardsTest extends WindowHarness {
         () ->
             cards.show(List.of(new Card("short", false, "left 10:25, rested 2 h 36 min", "", ""))));
     assertEquals(List.of("left 10:25"), rows(cards), "other words, as long as those before");
+  }
+
+  /** Whatever the height of its lane, a row shown has room for all its words. */
+  @Test
+  void noRowIsCutAHairShort() {
+    Card card =
+        new Card(
+            "short",
+            true,
+            "8 lb 14 oz an hour (1–32 lb)",
+            "5 fish an hour (0.6–18.2), 2 fish in 24 min",
+            "fed 2 min, bite 9 min ago");
+    for (int height = 80; height < 300; height++) {
+      LaneCards cards = new LaneCards();
+      int tall = height;
+      robot.interact(
+          () -> {
+            new Scene(cards);
+            cards.follow(TIMELINE.layout(700, tall));
+            cards.show(List.of(card));
+            cards.resize(190, tall);
+            cards.applyCss();
+            cards.layout();
+          });
+      for (Node row : ((VBox) cards.getChildrenUnmodifiable().get(0)).getChildren()) {
+        Label label = (Label) row;
+        if (label.isVisible()) {
+          double needed = label.prefHeight(label.getWidth());
+          assertTrue(label.getHeight() >= needed - 0.01, height + ": " + label.getText());
+        }
+      }
+    }
   }
 
   private static void settle(LaneCards cards) {
