@@ -9,8 +9,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.Scene;
-import javafx.scene.input.Dragboard;
-import javafx.scene.input.TransferMode;
+import javafx.scene.input.DragEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -20,6 +19,7 @@ import org.fadeline.ui.control.Screen;
 import org.fadeline.ui.control.Watch;
 import org.fadeline.ui.control.command.Command;
 import org.fadeline.ui.control.command.KeyDesk;
+import org.fadeline.ui.control.file.FileDrops;
 import org.fadeline.ui.control.file.PathChooser;
 import org.fadeline.ui.help.AboutSheet;
 import org.fadeline.ui.help.HelpSheet;
@@ -285,28 +285,19 @@ public final class MainWindow {
     }
   }
 
+  /** A file dropped where no screen takes it is opened as a match. */
   private void acceptDrops() {
-    scene.setOnDragOver(
-        e -> {
-          if (e.getDragboard().hasFiles()) {
-            e.acceptTransferModes(TransferMode.COPY);
-            frame.getStyleClass().remove("drop-ready");
-            frame.getStyleClass().add("drop-ready");
-          }
-          e.consume();
-        });
-    scene.setOnDragExited(e -> frame.getStyleClass().remove("drop-ready"));
-    scene.setOnDragDropped(
-        e -> {
-          Dragboard board = e.getDragboard();
-          frame.getStyleClass().remove("drop-ready");
-          boolean has = board.hasFiles() && !board.getFiles().isEmpty();
-          if (has) {
-            bench.open(board.getFiles().get(0).toPath());
-          }
-          e.setDropCompleted(has);
-          e.consume();
-        });
+    FileDrops.on(root, file -> true, bench::open);
+    root.addEventHandler(DragEvent.DRAG_OVER, e -> dropReady(e.isAccepted()));
+    root.addEventHandler(DragEvent.DRAG_DROPPED, e -> dropReady(false));
+    scene.setOnDragExited(e -> dropReady(false));
+  }
+
+  private void dropReady(boolean ready) {
+    frame.getStyleClass().remove("drop-ready");
+    if (ready) {
+      frame.getStyleClass().add("drop-ready");
+    }
   }
 
   /** Returns the commands in force now. */
