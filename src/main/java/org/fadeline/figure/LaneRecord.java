@@ -55,6 +55,10 @@ final class LaneRecord {
       this.at = this.events.stream().mapToLong(SessionEvent::at).toArray();
     }
 
+    Sorted until(long instant) {
+      return new Sorted(events.subList(0, first(instant + 1)));
+    }
+
     /** Returns the index of the first event at or after an instant. */
     int first(long instant) {
       int found = Arrays.binarySearch(at, instant);
@@ -84,6 +88,17 @@ final class LaneRecord {
    * The events of a session lane by lane: the same whatever is told of them, and worked out once.
    */
   record Split(Map<String, Sorted> marks, Map<String, Sorted> feeds, Sorted around) {
+    /** Returns what of it came no later than an instant. */
+    Split until(long instant) {
+      return new Split(until(marks, instant), until(feeds, instant), around.until(instant));
+    }
+
+    private static Map<String, Sorted> until(Map<String, Sorted> lanes, long instant) {
+      Map<String, Sorted> cut = new LinkedHashMap<>();
+      lanes.forEach((id, events) -> cut.put(id, events.until(instant)));
+      return cut;
+    }
+
     static Split of(Session session) {
       Map<String, List<SessionEvent>> marks = new LinkedHashMap<>();
       Map<String, List<SessionEvent>> feeds = new LinkedHashMap<>();

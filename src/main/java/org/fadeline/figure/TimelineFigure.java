@@ -191,10 +191,24 @@ public final class TimelineFigure implements Figure {
     return text.toString().strip();
   }
 
+  /** A mark is wider than its moment: what came later is not drawn at all, not covered. */
+  private TimelineFigure seen() {
+    Long known = knowledge.at();
+    if (known == null) {
+      return this;
+    }
+    Shared then =
+        new Shared(
+            LaneRecord.of(review, shared.beside.hues, shared.lanes.events().until(known)),
+            shared.track,
+            shared.session,
+            shared.beside);
+    return new TimelineFigure(review, style, view, knowledge, then, leastScaleTop);
+  }
+
   @Override
   public void paint(Graphics2D g, double width, double height) {
-    TimelineLayout layout = layout(width, height);
-    layout.paintAll(g, knowledge, Set.of());
+    seen().layout(width, height).paintAll(g, knowledge, Set.of());
   }
 
   /**
