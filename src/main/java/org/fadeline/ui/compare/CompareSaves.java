@@ -1,9 +1,11 @@
 package org.fadeline.ui.compare;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.layout.Region;
 import org.fadeline.analysis.compare.Comparison;
 import org.fadeline.export.CompareFigureSet;
@@ -63,7 +65,23 @@ final class CompareSaves {
             NodeMenu.item("Figures as PNG and SVG…", () -> chooseFolder(menu)),
             NodeMenu.item("Everything as JSON…", () -> chooseFile(menu, "json")),
             NodeMenu.item("In words…", () -> chooseFile(menu, "txt")));
+    List<String> names = menu.getItems().stream().map(MenuItem::getText).toList();
+    menu.setOnShowing(
+        e -> {
+          for (int i = 0; i < names.size(); i++) {
+            menu.getItems().get(i).setText(named(names.get(i)));
+          }
+        });
     return menu;
+  }
+
+  /** What leaves here holds both whole matches: said where the screen shows less than that. */
+  private String named(String what) {
+    if (bench.state().choices().hindsight()) {
+      return what;
+    }
+    String plain = what.replace("…", "");
+    return plain + ", with hindsight" + what.substring(plain.length());
   }
 
   /** Saves the figure of the page shown, or says why it cannot be. */
@@ -74,7 +92,7 @@ final class CompareSaves {
       bench.tell("There is no picture here to save");
       return;
     }
-    Path file = PictureSave.ask(paths, owner, kind.label());
+    Path file = PictureSave.ask(paths, owner, named(kind.label()));
     if (file != null) {
       FigureStyle style = Looks.saved(preferences.get());
       PictureSave.write(
