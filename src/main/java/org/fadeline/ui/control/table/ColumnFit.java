@@ -42,6 +42,9 @@ final class ColumnFit<R> {
   /** Room for the bar at the right and a hair more, pixels. */
   private static final double BAR = 18;
 
+  /** Cards stay until the table is so much wider than when they came. */
+  private static final double CARDS_STAY_EMS = 3;
+
   private static final String TIGHT = "tight";
   private static final String WRAPPED = "wrapped";
   private static final String CARDS = "cards";
@@ -53,6 +56,7 @@ final class ColumnFit<R> {
   private List<Needs> needs = List.of();
   private @Nullable Font font;
   private Way way = Way.WIDE;
+  private double cardsCameAt;
   private final Runnable changed;
 
   /** How the rows are laid out. */
@@ -172,7 +176,15 @@ final class ColumnFit<R> {
     double[] wide = widths(PADDING_EMS * em, n -> Math.max(n.heading, n.text));
     double[] tight = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.text));
     double[] least = widths(TIGHT_PADDING_EMS * em, n -> Math.max(n.folded, n.wrappedText));
-    if (sum(wide) <= room) {
+    if (way == Way.CARDS
+        && !table.getItems().isEmpty()
+        && table.getWidth() > cardsCameAt
+        && table.getWidth() <= cardsCameAt + CARDS_STAY_EMS * em) {
+      // Cards are less high: a page may lose its bar by them, and would get it back with the
+      // columns.
+      least[0] = room;
+      take(Way.CARDS, least);
+    } else if (sum(wide) <= room) {
       take(Way.WIDE, wide);
     } else if (sum(tight) <= room) {
       take(Way.TIGHT, tight);
@@ -203,6 +215,7 @@ final class ColumnFit<R> {
     style(WRAPPED, newWay == Way.WRAPPED || newWay == Way.CARDS);
     style(CARDS, newWay == Way.CARDS);
     if (newWay != way) {
+      cardsCameAt = table.getWidth();
       // Between these two no cell looks otherwise; all of them made anew would take a frame.
       boolean sameCells = isOneRow(newWay) && isOneRow(way);
       way = newWay;

@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.application.Platform;
+import javafx.beans.Observable;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -170,6 +173,44 @@ class DataTableTest {
     WaitForAsyncUtils.waitForFxEvents();
     assertEquals(3, rates.table().getVisibleLeafColumns().size(), "there is room for columns");
     assertFalse(sort.isVisible());
+  }
+
+  /** A page loses its bar by the lower cards, and with it the table gains a little width. */
+  @Test
+  void aTableOnAPageWhoseBarComesAndGoesSettles(FxRobot robot) {
+    DataTable<Row> rates =
+        new DataTable<Row>("Rates", "None")
+            .words("Line", 100, Row::name)
+            .numbers("Weight an hour", 100, Row::value, r -> r.value() + " lb (12.5–163.5 lb)");
+    robot.interact(
+        () -> {
+          window.getScene().setRoot(new StackPane(rates));
+          rates.show(List.of(new Row("left edge", 18), new Row("short", 2)));
+        });
+    double width = 700;
+    while (!rates.table().getStyleClass().contains("cards") && width > 0) {
+      width -= 4;
+      double narrower = width;
+      robot.interact(() -> rates.setMaxWidth(narrower));
+      WaitForAsyncUtils.waitForFxEvents();
+    }
+    double cardsCame = width;
+    assertTrue(cardsCame > 50, "cards came at " + cardsCame);
+    AtomicInteger changes = new AtomicInteger();
+    rates
+        .table()
+        .getStyleClass()
+        .addListener(
+            (Observable styles) -> {
+              boolean cards = rates.table().getStyleClass().contains("cards");
+              double next = cards ? cardsCame + 20 : cardsCame;
+              if (rates.getMaxWidth() != next && changes.incrementAndGet() < 40) {
+                Platform.runLater(() -> rates.setMaxWidth(next));
+              }
+            });
+    robot.interact(() -> rates.setMaxWidth(cardsCame + 20));
+    WaitForAsyncUtils.waitForFxEvents(100);
+    assertTrue(changes.get() <= 2, changes + " changes between cards and columns");
   }
 
   private static List<String> cards(DataTable<?> table) {
