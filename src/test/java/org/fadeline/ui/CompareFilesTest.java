@@ -165,7 +165,7 @@ class CompareFilesTest extends WindowHarness {
     paths.answer(svg);
     robot.push(KeyCode.ALT, KeyCode.DIGIT4);
     save("This figure…");
-    assertEquals("Rates of two matches.png", paths.last().name());
+    assertEquals("Rates of two matches, with hindsight.png", paths.last().name());
     assertTrue(Files.readString(svg).contains("<title"), "a drawing with its title");
     paths.answer(folder.resolve("rates"));
     robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
