@@ -65,6 +65,8 @@ public final class DataTable<R> extends VBox {
   private final Label title = new Label();
   private @Nullable Consumer<R> choose;
   private final Label nothing = new Label();
+  private final TextField filter = new TextField();
+  private String empty;
   private boolean hugging;
   private double row = ROW;
 
@@ -78,11 +80,17 @@ public final class DataTable<R> extends VBox {
     title.setText(heading);
     title.getStyleClass().add("strong");
     title.setMinWidth(USE_PREF_SIZE);
-    TextField filter = new TextField();
+    this.empty = empty;
     filter.setPromptText("Filter");
     filter.setAccessibleText("Show only rows that hold this text");
     filter.setPrefColumnCount(9);
-    filter.textProperty().addListener((p, before, word) -> rows.filter(word));
+    filter
+        .textProperty()
+        .addListener(
+            (p, before, word) -> {
+              sayWhyEmpty();
+              rows.filter(word);
+            });
     copy.setAccessibleText("Copy the rows shown, with their heading");
     copy.getStyleClass().add("flat");
     copy.setMinWidth(USE_PREF_SIZE);
@@ -94,7 +102,7 @@ public final class DataTable<R> extends VBox {
     head.setAlignment(Pos.CENTER_LEFT);
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     table.setAccessibleText(heading);
-    nothing.setText(empty);
+    sayWhyEmpty();
     nothing.setWrapText(true);
     nothing.getStyleClass().add("quiet");
     table.setPlaceholder(nothing);
@@ -313,12 +321,20 @@ public final class DataTable<R> extends VBox {
 
   /** Says something else where there are no rows. */
   public void whenEmpty(String words) {
-    nothing.setText(words);
+    empty = words;
+    sayWhyEmpty();
+  }
+
+  /** Rows may be there and only not hold the word. */
+  private void sayWhyEmpty() {
+    String word = filter.getText().strip();
+    nothing.setText(word.isEmpty() || rows.none() ? empty : "No row holds “" + word + "”.");
   }
 
   /** Shows other rows. */
   public void show(List<R> newRows) {
     rows.show(newRows);
+    sayWhyEmpty();
     columns.fit(copy.getFont());
     hugRows();
   }

@@ -64,6 +64,11 @@ final class TableRows<R> {
     arrange();
   }
 
+  /** Returns whether there are no rows at all, whatever word is asked for. */
+  boolean none() {
+    return all.isEmpty();
+  }
+
   /** Shows only rows that hold a word, in capitals or not. */
   void filter(String wanted) {
     word = wanted.strip().toLowerCase(Locale.ROOT);

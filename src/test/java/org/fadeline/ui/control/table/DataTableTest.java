@@ -80,6 +80,17 @@ class DataTableTest {
     assertEquals(3, names().size());
   }
 
+  @Test
+  void aWordThatNoRowHoldsIsNotToldAsARecordWithout(FxRobot robot) {
+    TextField filter = robot.lookup(".text-field").query();
+    Label said = (Label) table.table().getPlaceholder();
+    robot.interact(() -> filter.setText("pike"));
+    assertEquals(List.of(), names());
+    assertEquals("No row holds “pike”.", said.getText());
+    robot.interact(() -> table.show(List.of()));
+    assertEquals("None", said.getText(), "there is none, whatever is asked for");
+  }
+
   /** More rows than are looked at in a frame come in order too, and what is picked stays picked. */
   @Test
   void thousandsOfRowsAreSortedAndFilteredFrameByFrame(FxRobot robot) throws Exception {
