@@ -19,6 +19,9 @@ public final class MatchPageFigure extends StyledFigure {
   /** Height of a spell where there is room, pixels. */
   private static final double ROW = 54;
 
+  /** The running weight is drawn so high or not at all, pixels. */
+  private static final double LEAST_CHART = 90;
+
   private final Review review;
   private final FigureText words;
 
@@ -105,23 +108,31 @@ public final class MatchPageFigure extends StyledFigure {
         Pen.shortened(pen.strong, width - 2 * pad, summary()), pad, y, pen.strong, pen.theme.ink());
     y += 14 * scale;
     double lessonsHeight = lessonsHeight(pen, width - 2 * pad);
-    double foot = height - pad - 24 * scale;
+    var tiny = Type.regular(8.5 * scale);
+    List<String> rests =
+        FigureSheet.footOf(review, style, true).stream()
+            .flatMap(r -> Pen.wrapped(tiny, width - 2 * pad, r).stream())
+            .toList();
+    double foot = height - pad - rests.size() * 12 * scale;
     double spells = ROW * review.stays().size() + 10;
     double most =
         Math.min(height * 0.4, Math.max(height * 0.24, foot - y - lessonsHeight - spells));
-    double chart = Math.max(90, Math.min(most, foot - y - lessonsHeight - 120));
+    // Every spell comes before the running weight, which is drawn where they leave it room.
+    double left =
+        foot - y - lessonsHeight - leastRow(pen) * Math.max(1, review.stays().size()) - 10;
+    double chart = left < LEAST_CHART ? 0 : Math.min(most, left);
     double spellsEnd = foot - lessonsHeight - chart;
     paintSpells(pen, new Rectangle2D.Double(pad, y, width - 2 * pad, spellsEnd - y - 10));
-    AffineTransform before = g.getTransform();
-    g.translate(pad - 10, spellsEnd);
-    new WeightFigure(review, style, Knowledge.hindsight()).paint(g, width - 2 * pad + 20, chart);
-    g.setTransform(before);
+    if (chart > 0) {
+      AffineTransform before = g.getTransform();
+      g.translate(pad - 10, spellsEnd);
+      new WeightFigure(review, style, Knowledge.hindsight()).paint(g, width - 2 * pad + 20, chart);
+      g.setTransform(before);
+    }
     paintLessons(pen, pad, spellsEnd + chart + 14 * scale, width - 2 * pad, foot);
-    var tiny = Type.regular(8.5 * scale);
-    List<String> rests = FigureSheet.footOf(review, style, true);
     for (int i = 0; i < rests.size(); i++) {
       pen.text(
-          Pen.shortened(tiny, width - 2 * pad, rests.get(i)),
+          rests.get(i),
           pad,
           height - pad + 6 - (rests.size() - 1 - i) * 12 * scale,
           tiny,
@@ -159,6 +170,10 @@ public final class MatchPageFigure extends StyledFigure {
         + words.clock(review.session().match().allOut());
   }
 
+  private static double leastRow(Pen pen) {
+    return pen.smallRow() + 8;
+  }
+
   private void paintSpells(Pen pen, Rectangle2D area) {
     List<StayOrGo> stays = review.stays();
     if (stays.isEmpty()) {
@@ -166,7 +181,7 @@ public final class MatchPageFigure extends StyledFigure {
           "No spell was recorded.", area.getX(), area.getY() + 20, pen.body, pen.theme.secondInk());
       return;
     }
-    double least = pen.smallRow() + 8;
+    double least = leastRow(pen);
     int shown = (int) Math.min(stays.size(), Math.max(1, Math.floor(area.getHeight() / least)));
     if (shown < stays.size()) {
       // The last row is for saying so.

@@ -15,6 +15,7 @@ import java.util.List;
 import org.fadeline.analysis.Review;
 import org.fadeline.analysis.ReviewSettings;
 import org.fadeline.analysis.Reviewer;
+import org.fadeline.analysis.StayOrGo;
 import org.fadeline.model.Document;
 import org.fadeline.model.Line;
 import org.fadeline.model.Match;
@@ -79,6 +80,27 @@ class FiguresTest {
       RecordingGraphics g = new RecordingGraphics();
       new RateFigure(review, line.line().id(), slide, TimelineView.Measure.FISH).paint(g, 684, 420);
       assertEquals(List.of(), g.outside(684, 420), line.line().name());
+    }
+  }
+
+  @Test
+  void theA5PageOfAMatchHasEverySpellAndItsWholeFoot() {
+    FigureStyle paper = FigureStyle.of(Theme.PRINT, Units.LB_OZ_AND_METRES);
+    double width = 148 / 25.4 * 72;
+    double height = 210 / 25.4 * 72;
+    for (Review each : List.of(review, Fixtures.springMatch(), Fixtures.winterMatch())) {
+      RecordingGraphics g = new RecordingGraphics();
+      new MatchPageFigure(each, paper).paint(g, width, height);
+      List<String> texts = g.texts.stream().map(RecordingGraphics.Written::text).toList();
+      FigureText words = new FigureText(each.session(), paper.units());
+      for (StayOrGo stay : each.stays()) {
+        var span = stay.spell().span();
+        String times = words.clock(span.from()) + "–" + words.clock(span.to());
+        assertTrue(texts.contains(times), times + " in " + texts);
+      }
+      assertEquals(List.of(), texts.stream().filter(t -> t.endsWith("…")).toList());
+      assertEquals(List.of(), g.outside(width, height));
+      assertEquals(List.of(), g.overlaps());
     }
   }
 
