@@ -93,13 +93,17 @@ public final class TimelineFigure implements Figure {
     if (!told.session().equals(review.session())) {
       throw new IllegalArgumentException("the review is of another session");
     }
-    Shared same =
+    return of(told, shared.lanes.events());
+  }
+
+  private TimelineFigure of(Review told, LaneRecord.Split events) {
+    Shared anew =
         new Shared(
-            LaneRecord.of(told, shared.beside.hues, shared.lanes.events()),
+            LaneRecord.of(told, shared.beside.hues, events),
             shared.track,
             shared.session,
             shared.beside);
-    return new TimelineFigure(told, style, view, knowledge, same, leastScaleTop);
+    return new TimelineFigure(told, style, view, knowledge, anew, leastScaleTop);
   }
 
   /** Returns this timeline over another view; the session is not read again. */
@@ -194,16 +198,7 @@ public final class TimelineFigure implements Figure {
   /** A mark is wider than its moment: what came later is not drawn at all, not covered. */
   private TimelineFigure seen() {
     Long known = knowledge.at();
-    if (known == null) {
-      return this;
-    }
-    Shared then =
-        new Shared(
-            LaneRecord.of(review, shared.beside.hues, shared.lanes.events().until(known)),
-            shared.track,
-            shared.session,
-            shared.beside);
-    return new TimelineFigure(review, style, view, knowledge, then, leastScaleTop);
+    return known == null ? this : of(review, shared.lanes.events().until(known));
   }
 
   @Override
